@@ -1,0 +1,4 @@
+export type { Figure } from "./figure";
+export { figureFromInterval, intervalOfFigure, known, unknown } from "./from-interval";
+export { explainShortfall, type Shortfall } from "./shortfall";
+export type { Origin, Working, WorkingInput } from "./working";

@@ -1,0 +1,24 @@
+/** Where an input of a working was entered or comes from, so that a page can link to it. */
+export type Origin = Readonly<
+  | { kind: "brief"; field: string }
+  | { kind: "requirements"; field: string }
+  | { kind: "claim"; bid: string; claim: string }
+  | { kind: "infill-component"; bid: string; component: string }
+  | { kind: "price-line"; bid: string; line: string }
+  | { kind: "material"; material: string }
+  | { kind: "figure"; figure: string }
+  | { kind: "constant" }
+>;
+
+/** One input of a working: what it is, as text with its unit, and where it comes from. */
+export type WorkingInput = Readonly<{ label: string; text: string; from: Origin }>;
+
+/** Enough to redo a figure by hand. */
+export type Working = Readonly<{
+  /** In words and symbols: "depth = Σ areal density ÷ bulk density". */
+  formula: string;
+  inputs: readonly WorkingInput[];
+  assumptions: readonly string[];
+  /** A citation, "derived from …", "common practice, no source" or "from memory". */
+  source: string;
+}>;
