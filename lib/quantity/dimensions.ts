@@ -246,6 +246,32 @@ export const dimensions = {
       "cent/kg": unit(1),
     },
   },
+  moneyPerVolume: {
+    label: "money per volume",
+    si: "cent/m³",
+    us: show("$/yd³", 2),
+    metric: show("$/m³", 2),
+    units: {
+      "$/gal": unit(100 / gallon, "$/gallon", "USD/gal"),
+      "$/kgal": unit(0.1 / gallon, "USD/kgal"),
+      "$/ft³": unit(100 / foot ** 3, "$/ft3", "$/cf", "$/cu ft"),
+      "$/yd³": unit(100 / yard ** 3, "$/yd3", "$/cy", "$/cu yd"),
+      "$/m³": unit(100, "$/m3", "USD/m3", "USD/m³"),
+      "cent/m³": unit(1),
+    },
+  },
+  moneyPerTime: {
+    label: "money per time",
+    si: "cent/s",
+    us: show("$/h", 2),
+    metric: show("$/h", 2),
+    units: {
+      "$/h": unit(100 / hour, "$/hr", "$/hour", "USD/h", "$ per hour"),
+      "$/day": unit(100 / day),
+      "$/year": unit(100 / year, "$/yr", "$/y", "$ a year", "USD/year"),
+      "cent/s": unit(1),
+    },
+  },
   time: {
     label: "time",
     si: "s",
