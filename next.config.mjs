@@ -1,7 +1,19 @@
+/** Headers that are the same for every answer. The content security policy differs each time: see proxy.ts. */
+const steadyHeaders = [
+  { key: "X-Content-Type-Options", value: "nosniff" },
+  { key: "X-Frame-Options", value: "DENY" },
+  { key: "Referrer-Policy", value: "same-origin" },
+  { key: "Permissions-Policy", value: "camera=(), geolocation=(), microphone=(), payment=(), usb=()" },
+  { key: "Cross-Origin-Opener-Policy", value: "same-origin" },
+  { key: "Cross-Origin-Resource-Policy", value: "same-origin" },
+];
+
 /** @type {import("next").NextConfig} */
 export default {
   serverExternalPackages: ["better-sqlite3", "pg"],
   turbopack: { root: import.meta.dirname },
   poweredByHeader: false,
-  experimental: { serverActions: { bodySizeLimit: "1mb" } },
+  headers: async () => [{ source: "/:path*", headers: steadyHeaders }],
+  // proxy.ts refuses what announces more than 1 MB; these two hold for what comes without saying so.
+  experimental: { serverActions: { bodySizeLimit: "1mb" }, proxyClientMaxBodySize: "1mb" },
 };

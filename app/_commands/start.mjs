@@ -1,0 +1,145 @@
+// Starts Evenfield: builds it where the build is missing or older than the sources, prepares the
+// store, then serves it on this machine alone. Plain JavaScript, so that Node needs nothing else.
+// `npm start` serves the build; "dev" compiles pages as they are asked for; "build" only builds.
+// @ts-check
+import { spawn } from "node:child_process";
+import { createServer } from "node:http";
+import { fileURLToPath } from "node:url";
+import { buildIsCurrent, recordBuild } from "./build-record.mjs";
+
+const projectFolder = fileURLToPath(new URL("../..", import.meta.url));
+const task = process.argv[2] ?? "start";
+const dev = task === "dev";
+process.chdir(projectFolder);
+process.env.NEXT_TELEMETRY_DISABLED = "1";
+// Next reads it while loading, so it has to be set before the import below.
+Object.assign(process.env, { NODE_ENV: dev ? "development" : "production" });
+
+/** A reason not to start that the person at the keyboard can do something about. */
+class NotStarted extends Error {}
+
+/** Evenfield has no sign-in yet, so it may listen on this machine's own address only. */
+function loopbackHost() {
+  const asked = process.env.HOST ?? "127.0.0.1";
+  if (["127.0.0.1", "localhost", "::1"].includes(asked)) return asked;
+  throw new NotStarted(
+    `HOST is “${asked}”. Evenfield has no sign-in yet: whoever reaches it may read and change every project. ` +
+      "So it listens on this machine only. Leave HOST out, or set it to 127.0.0.1, localhost or ::1.",
+  );
+}
+
+function chosenPort() {
+  const asked = process.env.PORT ?? "3000";
+  const port = Number(asked);
+  if (Number.isInteger(port) && port >= 1 && port <= 65535) return port;
+  throw new NotStarted(`PORT is “${asked}”. A whole number from 1 to 65535 is expected, such as 3000.`);
+}
+
+/** @type {import("node:child_process").ChildProcess | undefined} the part at work: build or store preparation */
+let running;
+
+/**
+ * Runs another part of Evenfield with this same Node and waits for it to end.
+ * @param {string} what
+ * @param {readonly string[]} args
+ * @returns {Promise<void>}
+ */
+function run(what, args) {
+  return new Promise((resolve, reject) => {
+    running = spawn(process.execPath, args, { stdio: ["ignore", "inherit", "inherit"] });
+    running.on("error", reject);
+    running.on("exit", (code, signal) => {
+      running = undefined;
+      if (code === 0) resolve();
+      else reject(new NotStarted(`${what} ended with ${signal ?? `code ${code}`}. Its own message stands above.`));
+    });
+  });
+}
+
+/** Builds the pages where that is needed. */
+async function build() {
+  if (buildIsCurrent(projectFolder)) return;
+  console.log("Building the pages. This takes a minute the first time and after every update.");
+  await run("The build", ["node_modules/next/dist/bin/next", "build"]);
+  recordBuild(projectFolder);
+}
+
+/**
+ * @param {import("node:http").Server} server
+ * @param {string} host
+ * @param {number} port
+ * @returns {Promise<void>}
+ */
+function listen(server, host, port) {
+  return new Promise((resolve, reject) => {
+    server.once("error", (/** @type {NodeJS.ErrnoException} */ problem) => {
+      if (problem.code === "EADDRINUSE")
+        reject(
+          new NotStarted(
+            `Port ${port} is taken by another program. Stop that one, or choose another: PORT=${port + 1} npm start.`,
+          ),
+        );
+      else if (problem.code === "EACCES")
+        reject(new NotStarted(`This account may not use port ${port}. Choose one above 1023: PORT=3000 npm start.`));
+      else reject(problem);
+    });
+    server.listen(port, host, () => resolve());
+  });
+}
+
+/** Until the pages are ready, whoever asks is told so.
+ * @type {import("node:http").RequestListener} */
+function notReady(_request, response) {
+  response.writeHead(503, { "content-type": "text/plain; charset=utf-8", "retry-after": "5" });
+  response.end("Evenfield is starting. Try again in a few seconds.\n");
+}
+
+/**
+ * Ends requests under way, then the process; a second signal does not wait.
+ * @param {import("node:http").Server} server
+ * @param {() => Promise<void>} closePages
+ */
+function stopOnSignal(server, closePages) {
+  let stopping = false;
+  const stop = async () => {
+    running?.kill("SIGTERM");
+    if (stopping) process.exit(1);
+    stopping = true;
+    setTimeout(() => server.closeAllConnections(), 3000).unref();
+    setTimeout(() => process.exit(0), 5000).unref();
+    const closed = new Promise((resolve) => server.close(resolve));
+    server.closeIdleConnections();
+    await closed;
+    await closePages();
+    process.exit(0);
+  };
+  process.on("SIGINT", stop);
+  process.on("SIGTERM", stop);
+}
+
+async function start() {
+  const host = loopbackHost();
+  const port = chosenPort();
+  /** @type {import("node:http").RequestListener} */
+  let handle = notReady;
+  /** @type {ReturnType<typeof import("next").default> | undefined} */
+  let pages;
+  const server = createServer((request, response) => handle(request, response));
+  // The port is taken before the build, so that a port in use shows at once.
+  await listen(server, host, port);
+  stopOnSignal(server, async () => pages?.close());
+
+  if (!dev) await build();
+  await run("Preparing the store", ["--import", "tsx", "app/_commands/migrate.ts"]);
+
+  const { default: next } = await import("next");
+  pages = next({ dev, dir: projectFolder, hostname: host, port, httpServer: server });
+  await pages.prepare();
+  handle = pages.getRequestHandler();
+  console.log(`Evenfield is ready at http://${host === "::1" ? "[::1]" : host}:${port}  (stop it with Ctrl+C)`);
+}
+
+(task === "build" ? build() : start()).catch((problem) => {
+  console.error(problem instanceof NotStarted ? `Evenfield did not start. ${problem.message}` : problem);
+  process.exit(1);
+});
