@@ -1,0 +1,78 @@
+import { randomBytes } from "node:crypto";
+import { type NextRequest, NextResponse } from "next/server";
+import { isLoopbackHost, isSameOrigin } from "#lib/access";
+
+/** Bytes a request may carry. The largest thing sent is one project as a file. */
+const bodyLimit = 1024 * 1024;
+
+/**
+ * What a page may load and do. The nonce is Next's key to its own scripts and is new with every answer.
+ * Inline style attributes are refused, as a text that reaches a page could otherwise redraw it.
+ * While developing, React needs eval and the error overlay brings its own styles.
+ * @source W3C Content Security Policy Level 3
+ */
+function contentSecurityPolicy(nonce: string): string {
+  const developing = process.env.NODE_ENV === "development";
+  return [
+    "default-src 'self'",
+    `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${developing ? " 'unsafe-eval'" : ""}`,
+    "script-src-attr 'none'",
+    developing ? "style-src 'self' 'unsafe-inline'" : `style-src 'self' 'nonce-${nonce}'`,
+    developing ? "style-src-attr 'unsafe-inline'" : "style-src-attr 'none'",
+    "img-src 'self' data: blob:",
+    "font-src 'self'",
+    "connect-src 'self'",
+    "frame-src 'none'",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'self'",
+    "frame-ancestors 'none'",
+  ].join("; ");
+}
+
+function refusal(status: number, sentence: string): NextResponse {
+  return new NextResponse(`${sentence}\n`, {
+    status,
+    headers: {
+      "content-type": "text/plain; charset=utf-8",
+      "content-security-policy": "default-src 'none'; frame-ancestors 'none'",
+      "cache-control": "no-store",
+    },
+  });
+}
+
+/** Why a request is not served, or nothing where it may pass. */
+function refusalFor(request: NextRequest): NextResponse | undefined {
+  const { headers } = request;
+  const host = headers.get("host");
+  // A foreign name that resolves to this machine would make the browser treat a stranger's page as ours.
+  if (!isLoopbackHost(host ?? ""))
+    return refusal(421, "Evenfield answers under this machine's own address only, such as http://127.0.0.1:3000.");
+  if (request.method === "GET" || request.method === "HEAD") return undefined;
+  if (!isSameOrigin({ origin: headers.get("origin"), host, secFetchSite: headers.get("sec-fetch-site") }))
+    return refusal(
+      403,
+      "This change was sent from another site, so nothing was changed. Send it from Evenfield's own page.",
+    );
+  const announced = headers.get("content-length");
+  if (announced === null && headers.has("transfer-encoding"))
+    return refusal(411, "The length of what was sent was not announced. Send it with a Content-Length header.");
+  if (Number(announced) > bodyLimit)
+    return refusal(
+      413,
+      `What was sent is larger than ${bodyLimit / 1024 / 1024} MB, so it was not read. Send a smaller file.`,
+    );
+  return undefined;
+}
+
+/** Every request passes here first; there is no matcher, so nothing is left out. */
+export function proxy(request: NextRequest): NextResponse {
+  const refused = refusalFor(request);
+  if (refused) return refused;
+  const policy = contentSecurityPolicy(randomBytes(16).toString("base64"));
+  const headers = new Headers(request.headers);
+  headers.set("content-security-policy", policy); // Next reads the nonce from here
+  const response = NextResponse.next({ request: { headers } });
+  response.headers.set("content-security-policy", policy);
+  return response;
+}
