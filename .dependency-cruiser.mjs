@@ -92,7 +92,10 @@ export default {
       name: "zod-in-schemas-only",
       comment: "Text is parsed at the edge of a room, in schema.ts or a *-field.ts; behind it types are trusted.",
       severity: "error",
-      from: { path: "^lib/[^/]+/", pathNot: ["(^|/|-)(schema|schemas|field|fields)\\.ts$", "^lib/(evaluation|document|store)/"] },
+      from: {
+        path: "^lib/[^/]+/",
+        pathNot: ["(^|/|-)(schema|schemas|field|fields)\\.ts$", "^lib/(evaluation|document|store)/"],
+      },
       to: { path: "^node_modules/zod/" },
     },
     {
@@ -114,6 +117,9 @@ export default {
     doNotFollow: { path: "^node_modules/" },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
-    enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["import", "require", "node", "default", "types"] },
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "require", "node", "default", "types"],
+    },
   },
 };
