@@ -1,0 +1,51 @@
+import type { Result } from "#lib/quantity";
+
+declare const editor: unique symbol;
+
+/**
+ * A person who may change a project. Only `editorNamed` and `localEditor` make one, so a write cannot be made under a
+ * name that nothing has looked at. Until sign-in exists the name is what the person says it is: it tells people apart
+ * who share a machine and proves nothing about who they are.
+ */
+export type Editor = Readonly<{ name: string }> & { readonly [editor]: true };
+
+/** What keeps a text from being used as a name. `limit` in characters. */
+export type EditorNameProblem = Readonly<
+  | { kind: "name-missing" }
+  | { kind: "name-too-long"; characters: number; limit: number }
+  | { kind: "name-not-printable"; read: string }
+>;
+
+const longestName = 80;
+
+/** Control, private and unassigned characters and half surrogate pairs: nothing a reader of the record could see. */
+const notPrintable = /[\p{Cc}\p{Cs}\p{Co}\p{Cn}]|[\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff]/u;
+
+const named = (name: string): Editor => ({ name }) as Editor;
+
+/** Stands for everybody who has not given a name. */
+export const localEditor: Editor = named("local");
+
+/** The editor of this name, as it will stand in the record: outer spaces removed, composed letters (Unicode NFC). */
+export function editorNamed(text: string): Result<Editor, EditorNameProblem> {
+  const name = text.normalize("NFC").trim();
+  const characters = [...name].length;
+  if (characters === 0) return { ok: false, problem: { kind: "name-missing" } };
+  if (characters > longestName) {
+    return { ok: false, problem: { kind: "name-too-long", characters, limit: longestName } };
+  }
+  if (notPrintable.test(name)) return { ok: false, problem: { kind: "name-not-printable", read: name } };
+  return { ok: true, value: named(name) };
+}
+
+/** Says what was read and what a name looks like. */
+export function explainEditorName(problem: EditorNameProblem): string {
+  switch (problem.kind) {
+    case "name-missing":
+      return "Write the name that should stand beside your changes.";
+    case "name-too-long":
+      return `The name has ${problem.characters} characters. Use at most ${problem.limit}.`;
+    case "name-not-printable":
+      return `“${problem.read}” holds a character that cannot be seen on a page. Type the name again.`;
+  }
+}

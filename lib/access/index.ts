@@ -1,0 +1,4 @@
+export { type Editor, type EditorNameProblem, editorNamed, explainEditorName, localEditor } from "./editor";
+export { cookieFromEditor, editorCookie, editorFromCookie } from "./editor-cookie";
+export { isLoopbackHost } from "./loopback";
+export { isSameOrigin, type OriginHeaders } from "./same-origin";

@@ -1,0 +1,101 @@
+import type { Transaction } from "kysely";
+import type { Editor } from "#lib/access";
+import type { WrittenBody } from "./bodies";
+import { append, headOf } from "./head";
+import { isId } from "./id";
+import type { DocumentKind, Place } from "./model";
+import type { Change, DocumentState, RecordAction } from "./record-entry";
+import type { DocumentRow, ProjectRow, Tables } from "./tables";
+
+/** The row at a place, removed or not, in a project removed or not. */
+export async function documentRow(transaction: Transaction<Tables>, place: Place): Promise<DocumentRow | null> {
+  const row = await transaction
+    .selectFrom("document")
+    .selectAll()
+    .where("project_id", "=", place.project)
+    .where("kind", "=", place.kind)
+    .where("id", "=", place.id)
+    .executeTakeFirst();
+  return row ?? null;
+}
+
+/** The row at a place if it is not removed. */
+export async function standingRow(transaction: Transaction<Tables>, place: Place): Promise<DocumentRow | null> {
+  const row = await documentRow(transaction, place);
+  return row?.removed_at === null ? row : null;
+}
+
+/** The position after the last of a kind, removed ones included so that they come back where they stood. */
+export async function nextPosition(
+  transaction: Transaction<Tables>,
+  project: string,
+  kind: DocumentKind,
+): Promise<number> {
+  const last = await transaction
+    .selectFrom("document")
+    .select("position")
+    .where("project_id", "=", project)
+    .where("kind", "=", kind)
+    .orderBy("position", "desc")
+    .limit(1)
+    .executeTakeFirst();
+  return last ? last.position + 1 : 0;
+}
+
+/**
+ * The id a new document gets: the one given, or a new one; brief and requirements stand once and under their kind.
+ * @throws RangeError if the id given is none, or not the kind where it has to be
+ */
+export function documentId(kind: DocumentKind, given: string | undefined, newId: () => string): string {
+  const id = given ?? (kind === "bid" ? newId() : kind);
+  if (!isId(id)) throw new RangeError(`an id has 1 to 64 of a–z, 0–9 and inner hyphens, got “${id}”`);
+  if (kind !== "bid" && id !== kind) throw new RangeError(`the id of the ${kind} is “${kind}”, got “${id}”`);
+  return id;
+}
+
+/** A row for a document in version 1. */
+export function newDocumentRow(
+  { project, kind, id }: Place,
+  { text, format }: WrittenBody,
+  position: number,
+  { editor, at }: Readonly<{ editor: Editor; at: string }>,
+): DocumentRow {
+  const stood = { updated_at: at, updated_by: editor.name, removed_at: null };
+  return { project_id: project, kind, id, version: 1, format, position, body: text, ...stood };
+}
+
+/** How a row stands in the record: null if it is removed. */
+export function documentState(row: DocumentRow | null): DocumentState | null {
+  if (row === null || row.removed_at !== null) return null;
+  return { version: row.version, format: row.format, position: row.position, body: JSON.parse(row.body) };
+}
+
+/** What happened to a document, for the record. */
+export const documentChange = (action: RecordAction, before: DocumentRow | null, after: DocumentRow): Change => ({
+  at: after.updated_at,
+  who: after.updated_by,
+  action,
+  kind: after.kind,
+  id: after.id,
+  before: documentState(before),
+  after: documentState(after),
+});
+
+/** Writes a changed row and its entry in the record. */
+export async function updateDocument(
+  transaction: Transaction<Tables>,
+  project: ProjectRow,
+  action: RecordAction,
+  before: DocumentRow,
+  after: DocumentRow,
+): Promise<void> {
+  const { version, format, position, body, updated_at, updated_by, removed_at } = after;
+  await transaction
+    .updateTable("document")
+    .set({ version, format, position, body, updated_at, updated_by, removed_at })
+    .where("project_id", "=", before.project_id)
+    .where("kind", "=", before.kind)
+    .where("id", "=", before.id)
+    .execute();
+  await append(transaction, headOf(project), documentChange(action, before, after));
+}

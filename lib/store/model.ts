@@ -1,0 +1,99 @@
+import type { z } from "zod";
+
+/** What a project is made of. Brief and requirements stand once in a project, under their kind as id. */
+export type DocumentKind = "brief" | "requirements" | "bid";
+
+/** One schema for each kind: its input is the text form that is stored, its output what the rooms compute with. */
+export type Schemas = Readonly<Record<DocumentKind, z.ZodType>>;
+
+/** Turns a stored body of one format into the next format. Pure. */
+export type Upgrade = (body: unknown) => unknown;
+
+/** Entry 0 turns format 1 into format 2, and so on; the current format is one more than the number of entries. */
+export type Upgrades = Readonly<Partial<Record<DocumentKind, readonly Upgrade[]>>>;
+
+/** Where a document stands. */
+export type Place<K extends DocumentKind = DocumentKind> = Readonly<{ project: string; kind: K; id: string }>;
+
+/** A document in the version that the editor had before their eyes. */
+export type Address<K extends DocumentKind = DocumentKind> = Place<K> & Readonly<{ version: number }>;
+
+/** `body` is the text as entered, `model` what the schema makes of it. `updatedAt` in ISO 8601, UTC. */
+export type StoredDocument<S extends Schemas, K extends DocumentKind> = Readonly<{
+  kind: K;
+  id: string;
+  version: number;
+  position: number;
+  updatedAt: string;
+  updatedBy: string;
+  body: z.input<S[K]>;
+  model: z.output<S[K]>;
+}>;
+
+/** Why a text form is not taken, for causes that a person at the keyboard can bring about. Sizes in bytes of UTF-8. */
+export type Refusal = Readonly<
+  | { kind: "too-large"; bytes: number; limit: number }
+  | { kind: "too-many-documents"; documents: number; limit: number }
+  | { kind: "text-not-storable"; path: readonly string[]; codePoint: number }
+>;
+
+export type Saved = Readonly<{ kind: "saved"; id: string; version: number; at: string }>;
+export type Gone = Readonly<{ kind: "gone" }>;
+export type Refused = Readonly<{ kind: "refused"; because: Refusal }>;
+
+/** Somebody else saved in between. What was typed is kept as a draft; `current` is what stands now. */
+export type Conflict<S extends Schemas, K extends DocumentKind> = Readonly<{
+  kind: "conflict";
+  version: number;
+  savedBy: string;
+  savedAt: string;
+  current: StoredDocument<S, K>;
+}>;
+
+export type SaveOutcome<S extends Schemas, K extends DocumentKind> = Saved | Conflict<S, K> | Gone | Refused;
+
+/** `documents` in the order in which they shall stand; ids only where they must stay as they are, as in an import. */
+export type NewProject<S extends Schemas> = Readonly<{
+  name: string;
+  owner: string;
+  origin: ProjectOrigin;
+  documents: readonly NewDocument<S>[];
+}>;
+
+/** Invented data to look around in, or an owner's own work. */
+export type ProjectOrigin = "own" | "demo";
+
+export type NewDocument<S extends Schemas> = {
+  [K in DocumentKind]: Readonly<{ kind: K; id?: string | undefined; body: z.input<S[K]> }>;
+}[DocumentKind];
+
+export type ProjectSummary = Readonly<{
+  id: string;
+  name: string;
+  owner: string;
+  origin: ProjectOrigin;
+  createdAt: string;
+  createdBy: string;
+  changedAt: string;
+  changedBy: string;
+  /** Number of entries in the record and the hash of the last: what to write down elsewhere to hold it to later. */
+  record: Readonly<{ entries: number; head: string }>;
+}>;
+
+export type LoadedProject<S extends Schemas> = Readonly<{
+  summary: ProjectSummary;
+  documents: Readonly<{ [K in DocumentKind]: readonly StoredDocument<S, K>[] }>;
+}>;
+
+export type ProjectOutcome = Readonly<{ kind: "saved"; id: string; at: string }> | Gone | Refused;
+
+/** What somebody typed and has not saved; it need not parse. `body` is whatever the form held. */
+export type Draft = Readonly<{
+  kind: DocumentKind;
+  id: string;
+  basedOnVersion: number;
+  body: unknown;
+  savedAt: string;
+}>;
+
+export type DraftOutcome = Readonly<{ kind: "kept"; at: string }> | Gone | Refused;

@@ -1,0 +1,31 @@
+import type { Database, Location } from "./database";
+import { openPostgres } from "./postgres";
+import { openSqlite } from "./sqlite";
+
+/** Opens the database and brings its tables up to date; several processes may do so at once. */
+export function openDatabase(location: Location): Promise<Database> {
+  switch (location.kind) {
+    case "sqlite":
+      return openSqlite(location.folder);
+    case "postgres":
+      return openPostgres(location.url);
+  }
+}
+
+declare global {
+  // Survives the reloading of modules while developing, which would otherwise open one database after the other.
+  var evenfieldDatabases: Map<string, Promise<Database>> | undefined;
+}
+
+/** The one open database of this process at a location; opened at the first call and again if that failed. */
+export function sharedDatabase(location: Location): Promise<Database> {
+  globalThis.evenfieldDatabases ??= new Map();
+  const open = globalThis.evenfieldDatabases;
+  const key = location.kind === "sqlite" ? location.folder : location.url;
+  const known = open.get(key);
+  if (known) return known;
+  const opening = openDatabase(location);
+  open.set(key, opening);
+  opening.catch(() => open.delete(key));
+  return opening;
+}

@@ -1,0 +1,185 @@
+import type { Editor } from "#lib/access";
+import type { Bodies, WrittenBody } from "./bodies";
+import type { Database } from "./database";
+import { documentChange, documentId, newDocumentRow } from "./document-row";
+import { append, headOf, lockedProject } from "./head";
+import { isId } from "./id";
+import type {
+  DocumentKind,
+  Gone,
+  LoadedProject,
+  NewDocument,
+  NewProject,
+  ProjectOutcome,
+  ProjectSummary,
+  Refusal,
+  Refused,
+  Schemas,
+  StoredDocument,
+} from "./model";
+import { projectRow, projectState, summaryFrom } from "./project-row";
+import { type Change, genesisHash } from "./record-entry";
+import type { DocumentRow, ProjectRow } from "./tables";
+import { unstorable } from "./text-form";
+
+/** Projects as wholes. */
+export type Projects<S extends Schemas> = Readonly<{
+  /** Those that stand, the last changed first. */
+  list: () => Promise<readonly ProjectSummary[]>;
+  /** Those that were removed and can be restored, the last changed first. */
+  listRemoved: () => Promise<readonly ProjectSummary[]>;
+  /** A project with all its documents in order, as of one moment; null if it does not stand. */
+  load: (project: string) => Promise<LoadedProject<S> | null>;
+  create: (project: NewProject<S>, editor: Editor) => Promise<ProjectOutcome>;
+  /** Like `create`, and the record says that it came from a file. All of it is stored or nothing. */
+  import: (project: NewProject<S>, editor: Editor) => Promise<ProjectOutcome>;
+  rename: (
+    project: string,
+    facts: Readonly<{ name: string; owner: string }>,
+    editor: Editor,
+  ) => Promise<ProjectOutcome>;
+  /** Puts a project out of sight. Nothing is deleted: it can be restored with all its documents and its record. */
+  remove: (project: string, editor: Editor) => Promise<ProjectOutcome>;
+  restore: (project: string, editor: Editor) => Promise<ProjectOutcome>;
+}>;
+
+type Parts<S extends Schemas> = Readonly<{
+  database: Database;
+  bodies: Bodies<S>;
+  now: () => string;
+  newId: () => string;
+}>;
+
+const mostDocuments = 200;
+
+export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: Parts<S>): Projects<S> {
+  const listed = async (kept: (row: ProjectRow) => boolean) => {
+    const rows = await database.read((transaction) => transaction.selectFrom("project").selectAll().execute());
+    return rows.filter(kept).sort(lastChangedFirst).map(summaryFrom);
+  };
+
+  const writtenDocuments = (documents: readonly NewDocument<S>[]): readonly WrittenDocument[] | Refused => {
+    const written: WrittenDocument[] = [];
+    for (const { kind, id, body } of documents) {
+      const one = bodies.write(kind, body);
+      if (one.kind === "refused") return one;
+      written.push({ kind, id: documentId(kind, id, newId), written: one });
+    }
+    return written;
+  };
+
+  const add = async (action: "create" | "import", project: NewProject<S>, editor: Editor): Promise<ProjectOutcome> => {
+    const { name, owner, origin, documents } = project;
+    const because = unstorable({ name, owner }, []) ?? tooMany(documents.length);
+    if (because) return { kind: "refused", because };
+    const written = writtenDocuments(documents);
+    if ("because" in written) return written;
+    const id = newId();
+    const at = now();
+    const rows = documentRows(id, written, editor, at);
+    await database.change(async (transaction) => {
+      const row = newProjectRow({ id, name, owner, origin }, editor, at);
+      await transaction.insertInto("project").values(row).execute();
+      for (const document of rows) await transaction.insertInto("document").values(document).execute();
+      const made = projectChange(action, row, { before: null, after: projectState(row) }, editor, at);
+      await append(transaction, headOf(row), made, ...rows.map((one) => documentChange(action, null, one)));
+    });
+    return { kind: "saved", id, at };
+  };
+
+  const alter = async (
+    project: string,
+    action: "rename" | "remove" | "restore",
+    editor: Editor,
+    altered: (row: ProjectRow, at: string) => Pick<ProjectRow, "name" | "owner" | "removed_at"> | null,
+  ): Promise<Readonly<{ kind: "saved"; id: string; at: string }> | Gone> => {
+    if (!isId(project)) return { kind: "gone" };
+    return database.change(async (transaction) => {
+      const row = await lockedProject(transaction, project);
+      const at = now();
+      const set = row && altered(row, at);
+      if (!row || !set) return { kind: "gone" };
+      await transaction.updateTable("project").set(set).where("id", "=", project).execute();
+      const stood = { before: standing(row), after: standing({ ...row, ...set }) };
+      await append(transaction, headOf(row), projectChange(action, row, stood, editor, at));
+      return { kind: "saved", id: project, at };
+    });
+  };
+
+  return {
+    list: () => listed((row) => row.removed_at === null),
+    listRemoved: () => listed((row) => row.removed_at !== null),
+    async load(project) {
+      if (!isId(project)) return null;
+      const found = await database.read(async (transaction) => {
+        const row = await projectRow(transaction, project);
+        const documents = transaction.selectFrom("document").selectAll().where("project_id", "=", project);
+        return row?.removed_at === null ? { row, documents: await documents.execute() } : null;
+      });
+      if (found === null) return null;
+      const standingRows = found.documents.filter((row) => row.removed_at === null).sort(byPosition);
+      const all = <K extends DocumentKind>(kind: K): readonly StoredDocument<S, K>[] =>
+        standingRows.filter((row) => row.kind === kind).map((row) => bodies.read(kind, row));
+      const documents = { brief: all("brief"), requirements: all("requirements"), bid: all("bid") };
+      return { summary: summaryFrom(found.row), documents };
+    },
+    create: (project, editor) => add("create", project, editor),
+    import: (project, editor) => add("import", project, editor),
+    async rename(project, { name, owner }, editor) {
+      const because = unstorable({ name, owner }, []);
+      if (because) return { kind: "refused", because };
+      return alter(project, "rename", editor, (row) =>
+        row.removed_at === null ? { name, owner, removed_at: null } : null,
+      );
+    },
+    remove: (project, editor) =>
+      alter(project, "remove", editor, ({ name, owner, removed_at }, at) =>
+        removed_at === null ? { name, owner, removed_at: at } : null,
+      ),
+    restore: (project, editor) =>
+      alter(project, "restore", editor, ({ name, owner, removed_at }) =>
+        removed_at === null ? null : { name, owner, removed_at: null },
+      ),
+  };
+}
+
+type WrittenDocument = Readonly<{ kind: DocumentKind; id: string; written: WrittenBody }>;
+
+const tooMany = (documents: number): Refusal | null =>
+  documents > mostDocuments ? { kind: "too-many-documents", documents, limit: mostDocuments } : null;
+
+/** Rows in the order given, positions counted for each kind. */
+function documentRows(project: string, documents: readonly WrittenDocument[], editor: Editor, at: string) {
+  const places = { brief: 0, requirements: 0, bid: 0 };
+  return documents.map(({ kind, id, written }) =>
+    newDocumentRow({ project, kind, id }, written, places[kind]++, { editor, at }),
+  );
+}
+
+function newProjectRow(
+  facts: Pick<ProjectRow, "id" | "name" | "owner" | "origin">,
+  { name: who }: Editor,
+  at: string,
+): ProjectRow {
+  const made = { created_at: at, created_by: who, changed_at: at, changed_by: who, removed_at: null };
+  return { ...facts, ...made, head_seq: 0, head_hash: genesisHash };
+}
+
+const standing = (row: ProjectRow) => (row.removed_at === null ? projectState(row) : null);
+
+const projectChange = (
+  action: Change["action"],
+  { id }: ProjectRow,
+  { before, after }: Pick<Change, "before" | "after">,
+  { name: who }: Editor,
+  at: string,
+): Change => ({ at, who, action, kind: "project", id, before, after });
+
+const lastChangedFirst = (one: ProjectRow, other: ProjectRow): number =>
+  one.changed_at === other.changed_at ? ordered(one.id, other.id) : ordered(other.changed_at, one.changed_at);
+
+const byPosition = (one: DocumentRow, other: DocumentRow): number =>
+  one.position - other.position || ordered(one.id, other.id);
+
+/** By code units and not by a database's language, so that both databases order alike. */
+const ordered = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

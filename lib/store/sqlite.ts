@@ -1,0 +1,59 @@
+import { mkdirSync, realpathSync } from "node:fs";
+import { join } from "node:path";
+import SqliteFile from "better-sqlite3";
+import { Kysely, SqliteDialect } from "kysely";
+import type { Database } from "./database";
+import { migrate } from "./migrate";
+import type { Tables } from "./tables";
+import { inTurn } from "./turn";
+
+const fileName = "evenfield.sqlite";
+
+/** How long one statement waits for another process; the process answers nobody meanwhile. */
+const waitMilliseconds = 2000;
+const attempts = 8;
+
+export async function openSqlite(folder: string): Promise<Database> {
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const path = join(realpathSync(folder), fileName);
+  const file = new SqliteFile(path, { timeout: waitMilliseconds });
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  try {
+    await inTurn(path, () => patiently(() => prepare(file, db)));
+  } catch (problem) {
+    file.close();
+    throw problem;
+  }
+  return {
+    read: (work) => db.transaction().execute(work),
+    change: (work) => inTurn(path, () => patiently(() => db.transaction().execute(work))),
+    close: () => db.destroy(),
+  };
+}
+
+/** One transaction around all migrations, so that a process killed halfway leaves a file that opens. */
+async function prepare(file: SqliteFile.Database, db: Kysely<Tables>): Promise<void> {
+  file.pragma("journal_mode = WAL");
+  file.pragma("synchronous = FULL");
+  file.pragma("foreign_keys = ON");
+  file.exec("begin immediate");
+  try {
+    await migrate(db);
+    file.exec("commit");
+  } catch (problem) {
+    if (file.inTransaction) file.exec("rollback");
+    throw problem;
+  }
+}
+
+/** Tries again while another process holds the file; nothing of a failed attempt is left behind. */
+async function patiently<T>(job: () => Promise<T>, left = attempts): Promise<T> {
+  try {
+    return await job();
+  } catch (problem) {
+    const busy = problem instanceof SqliteFile.SqliteError && problem.code.startsWith("SQLITE_BUSY");
+    if (!busy || left <= 1) throw problem;
+  }
+  await new Promise((resolve) => setTimeout(resolve, 5));
+  return patiently(job, left - 1);
+}
