@@ -1,4 +1,5 @@
 export type { Figure } from "./figure";
+export { formatFigure } from "./format";
 export { figureFromInterval, intervalOfFigure, known, unknown } from "./from-interval";
 export { explainShortfall, type Shortfall } from "./shortfall";
 export type { Origin, Working, WorkingInput } from "./working";

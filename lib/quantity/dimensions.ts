@@ -12,7 +12,8 @@ const year = 365 * day; // the 365-day year of SP 811
 
 /**
  * One unit. `factor` turns a number in it into SI; `zero` is the SI value of the unit's own zero (temperatures).
- * `spellings` are what bids write besides the symbol itself; they are compared without regard to case.
+ * `spellings` are what bids write besides the symbol itself. They are compared after `spellingKey`, which already takes
+ * "lbs/sq ft", "pounds per square foot" and "#/sf" for "lb/ft²", and without regard to case where case does not decide.
  */
 export type UnitDefinition = Readonly<{ factor: number; zero?: number; spellings: readonly string[] }>;
 
@@ -23,6 +24,8 @@ export type DisplayUnit = Readonly<{ unit: string; decimals: number }>;
 export type DimensionDefinition = Readonly<{
   label: string;
   si: string;
+  /** Whether a figure below zero makes sense: a credit, a drift, a share that shrinks. */
+  signed?: true;
   us: DisplayUnit;
   metric: DisplayUnit;
   units: Readonly<Record<string, UnitDefinition>>;
@@ -32,12 +35,12 @@ const unit = (factor: number, ...spellings: string[]): UnitDefinition => ({ fact
 const show = (unitSymbol: string, decimals: number): DisplayUnit => ({ unit: unitSymbol, decimals });
 
 const lengthUnits = {
-  m: unit(1, "metre", "metres", "meter", "meters"),
+  in: unit(inch),
+  ft: unit(foot),
+  mm: unit(0.001),
+  m: unit(1),
   cm: unit(0.01, "centimetre", "centimetres", "centimeter", "centimeters"),
-  mm: unit(0.001, "millimetre", "millimetres", "millimeter", "millimeters"),
-  in: unit(inch, "inch", "inches", "in.", '"', "”", "″"),
-  ft: unit(foot, "foot", "feet", "ft.", "'", "’", "′"),
-  yd: unit(yard, "yard", "yards", "yds", "yd."),
+  yd: unit(yard),
 };
 
 /**
@@ -53,9 +56,9 @@ export const dimensions = {
     us: show("ft²", 0),
     metric: show("m²", 0),
     units: {
-      "m²": unit(1, "m2", "sq m", "sqm", "sq. m", "square metres", "square meters"),
-      "ft²": unit(foot ** 2, "ft2", "sf", "sq ft", "sqft", "sq. ft.", "square feet"),
-      "yd²": unit(yard ** 2, "yd2", "sy", "sq yd", "square yards"),
+      "m²": unit(1),
+      "ft²": unit(foot ** 2),
+      "yd²": unit(yard ** 2),
       acre: unit(43560 * foot ** 2, "acres", "ac"),
       ha: unit(10_000, "hectare", "hectares"),
     },
@@ -66,12 +69,13 @@ export const dimensions = {
     us: show("lb", 0),
     metric: show("kg", 0),
     units: {
-      kg: unit(1, "kilogram", "kilograms"),
-      g: unit(0.001, "gram", "grams"),
-      t: unit(1000, "tonne", "tonnes", "metric ton", "metric tons"),
-      lb: unit(pound, "lbs", "lb.", "lbs.", "pound", "pounds", "#"),
-      oz: unit(ounce, "ounce", "ounces"),
-      "short ton": unit(shortTon, "short tons", "US ton", "US tons"),
+      kg: unit(1),
+      g: unit(0.001),
+      // A capital T is a tonne to some and a short ton to others: listed at both, so it is reported and not guessed.
+      t: unit(1000, "T", "tonne", "tonnes", "metric ton", "metric tons", "MT"),
+      lb: unit(pound),
+      oz: unit(ounce),
+      "short ton": unit(shortTon, "T", "short tons", "US ton", "US tons", "ton", "tons"),
     },
   },
   arealDensity: {
@@ -80,24 +84,10 @@ export const dimensions = {
     us: show("lb/ft²", 2),
     metric: show("kg/m²", 1),
     units: {
-      "kg/m²": unit(1, "kg/m2", "kg/sqm", "kg per m2", "kg/sq m"),
-      "g/m²": unit(0.001, "g/m2", "gsm", "g/sqm"),
-      "lb/ft²": unit(
-        pound / foot ** 2,
-        "lb/ft2",
-        "lbs/ft2",
-        "lbs/ft²",
-        "lb/sf",
-        "lbs/sf",
-        "#/sf",
-        "#/ft2",
-        "psf",
-        "lb/sq ft",
-        "lbs/sq ft",
-        "pounds per square foot",
-        "lbs per sq ft",
-      ),
-      "oz/yd²": unit(ounce / yard ** 2, "oz/yd2", "oz/sy", "osy", "oz/sq yd", "oz per sq yd", "ounces per square yard"),
+      "kg/m²": unit(1),
+      "g/m²": unit(0.001, "gsm"),
+      "lb/ft²": unit(pound / foot ** 2, "psf"),
+      "oz/yd²": unit(ounce / yard ** 2, "osy"),
     },
   },
   bulkDensity: {
@@ -106,19 +96,9 @@ export const dimensions = {
     us: show("lb/ft³", 1),
     metric: show("kg/m³", 0),
     units: {
-      "kg/m³": unit(1, "kg/m3"),
-      "g/cm³": unit(1000, "g/cm3", "g/cc", "g/mL", "g/ml"),
-      "lb/ft³": unit(
-        pound / foot ** 3,
-        "lb/ft3",
-        "lbs/ft3",
-        "lbs/ft³",
-        "pcf",
-        "lb/cf",
-        "lbs/cf",
-        "lb/cu ft",
-        "lbs/cu ft",
-      ),
+      "kg/m³": unit(1),
+      "g/cm³": unit(1000, "g/cc", "g/mL"),
+      "lb/ft³": unit(pound / foot ** 3, "pcf"),
     },
   },
   linearDensity: {
@@ -141,8 +121,8 @@ export const dimensions = {
     units: {
       Pa: unit(1),
       kPa: unit(1000),
-      MPa: unit(1e6, "N/mm²", "N/mm2"),
-      psi: unit(poundForce / inch ** 2, "lbf/in²", "lb/in2"),
+      MPa: unit(1e6, "N/mm²"),
+      psi: unit(poundForce / inch ** 2, "lbf/in²", "lb/in²"),
     },
   },
   temperature: {
@@ -152,18 +132,19 @@ export const dimensions = {
     metric: show("°C", 0),
     units: {
       K: unit(1, "kelvin"),
-      "°C": { factor: 1, zero: 273.15, spellings: ["C", "deg C", "degC", "celsius"] },
-      "°F": { factor: 5 / 9, zero: 273.15 - (32 * 5) / 9, spellings: ["F", "deg F", "degF", "fahrenheit"] },
+      "°C": { factor: 1, zero: 273.15, spellings: ["C", "degC", "celsius"] },
+      "°F": { factor: 5 / 9, zero: 273.15 - (32 * 5) / 9, spellings: ["F", "degF", "fahrenheit"] },
     },
   },
   temperatureDifference: {
     label: "temperature difference",
     si: "K",
+    signed: true,
     us: show("°F", 0),
     metric: show("K", 0),
     units: {
-      K: unit(1, "kelvin", "°C", "C", "deg C"),
-      "°F": unit(5 / 9, "F", "deg F", "degF"),
+      K: unit(1, "kelvin", "°C", "C", "degC"),
+      "°F": unit(5 / 9, "F", "degF"),
     },
   },
   velocity: {
@@ -185,19 +166,9 @@ export const dimensions = {
     metric: show("mm/h", 0),
     units: {
       "m/s": unit(1),
-      "in/h": unit(
-        inch / hour,
-        "in/hr",
-        "inch/hour",
-        "inches/hour",
-        "inches per hour",
-        "in per hour",
-        "iph",
-        '"/hr',
-        '"/h',
-      ),
-      "mm/h": unit(0.001 / hour, "mm/hr", "mm/hour", "mm per hour"),
-      "L/(m²·h)": unit(0.001 / hour, "L/m²·h", "L/m2·h", "L/m2h", "L/m²h", "L/m2/h", "L/m²/h"),
+      "in/h": unit(inch / hour, "iph"),
+      "mm/h": unit(0.001 / hour),
+      "L/(m²·h)": unit(0.001 / hour, "L/m²·h", "L/m²h", "L/m²/h"),
     },
   },
   volume: {
@@ -206,43 +177,48 @@ export const dimensions = {
     us: show("gal", 0),
     metric: show("m³", 0),
     units: {
-      "m³": unit(1, "m3"),
-      L: unit(0.001, "litre", "litres", "liter", "liters"),
+      "m³": unit(1),
+      L: unit(0.001),
       gal: unit(gallon, "gallon", "gallons"),
       kgal: unit(1000 * gallon),
-      "ft³": unit(foot ** 3, "ft3", "cf", "cu ft"),
-      "yd³": unit(yard ** 3, "yd3", "cy", "cu yd"),
+      "ft³": unit(foot ** 3),
+      "yd³": unit(yard ** 3),
     },
   },
   money: {
     label: "money",
     si: "cent",
+    signed: true,
     us: show("$", 0),
     metric: show("$", 0),
-    units: { $: unit(100, "USD", "US$", "dollars"), cent: unit(1, "cents", "¢") },
+    units: { $: unit(100), cent: unit(1) },
   },
   moneyPerArea: {
     label: "money per area",
     si: "cent/m²",
+    signed: true,
     us: show("$/ft²", 2),
     metric: show("$/m²", 2),
     units: {
-      "$/ft²": unit(100 / foot ** 2, "$/ft2", "$/sf", "$/sq ft", "USD/ft2", "USD/ft²"),
-      "$/m²": unit(100, "$/m2", "$/sqm", "USD/m2", "USD/m²"),
-      "$/yd²": unit(100 / yard ** 2, "$/yd2", "$/sy"),
+      "$/ft²": unit(100 / foot ** 2),
+      "$/m²": unit(100),
+      "$/yd²": unit(100 / yard ** 2),
+      "cent/ft²": unit(1 / foot ** 2),
       "cent/m²": unit(1),
     },
   },
   moneyPerMass: {
     label: "money per mass",
     si: "cent/kg",
+    signed: true,
     us: show("$/lb", 2),
     metric: show("$/kg", 2),
     units: {
-      "$/lb": unit(100 / pound, "$/pound", "USD/lb"),
-      "$/kg": unit(100, "USD/kg"),
+      "$/lb": unit(100 / pound),
+      "$/kg": unit(100),
       "$/short ton": unit(100 / shortTon, "$/ton"),
       "$/t": unit(0.1, "$/tonne"),
+      "cent/lb": unit(1 / pound),
       "cent/kg": unit(1),
     },
   },
@@ -281,10 +257,10 @@ export const dimensions = {
       s: unit(1, "sec", "second", "seconds"),
       ms: unit(0.001, "millisecond", "milliseconds"),
       min: unit(60, "minute", "minutes"),
-      h: unit(hour, "hr", "hrs", "hour", "hours"),
+      h: unit(hour),
       day: unit(day, "days", "d"),
       month: unit(year / 12, "months", "mo"),
-      year: unit(year, "years", "yr", "yrs", "y", "-year"),
+      year: unit(year, "y"),
     },
   },
   yearlyUse: {
@@ -293,8 +269,8 @@ export const dimensions = {
     us: show("h/year", 0),
     metric: show("h/year", 0),
     units: {
-      "h/year": unit(1, "h/yr", "hours/year", "hours a year", "hours per year", "hr/yr", "hrs/yr", "h/y", "h a year"),
-      "h/week": unit(year / (7 * day), "hours/week", "hours a week", "hours per week", "hrs/wk", "h/wk"),
+      "h/year": unit(1, "h/y"),
+      "h/week": unit(year / (7 * day)),
     },
   },
   force: {
@@ -302,7 +278,7 @@ export const dimensions = {
     si: "N",
     us: show("lbf", 1),
     metric: show("N", 1),
-    units: { N: unit(1, "newton", "newtons"), kN: unit(1000), lbf: unit(poundForce, "lb", "lbs", "lb-f", "pounds") },
+    units: { N: unit(1, "newton", "newtons"), kN: unit(1000), lbf: unit(poundForce, "lb", "lb-f") },
   },
   torque: {
     label: "torque",
@@ -310,9 +286,9 @@ export const dimensions = {
     us: show("lbf·ft", 1),
     metric: show("N·m", 1),
     units: {
-      N·m: unit(1, "Nm", "N-m", "N.m", "N m"),
-      lbf·ft: unit(poundForce * foot, "lbf-ft", "ft-lb", "ft·lbf", "ft-lbf", "ft lb"),
-      lbf·in: unit(poundForce * inch, "in-lb", "lbf-in", "in·lbf"),
+      N·m: unit(1, "Nm"),
+      lbf·ft: unit(poundForce * foot, "lb-ft", "ft-lb", "ft-lbf"),
+      lbf·in: unit(poundForce * inch, "in-lb", "in-lbf", "lb-in"),
     },
   },
   energy: {
@@ -323,12 +299,13 @@ export const dimensions = {
     units: {
       J: unit(1, "joule", "joules"),
       kJ: unit(1000),
-      ft·lbf: unit(poundForce * foot, "ft-lbf", "ft-lb", "ft lbf"),
+      ft·lbf: unit(poundForce * foot, "ft-lb"),
     },
   },
   fraction: {
     label: "share",
     si: "1",
+    signed: true,
     us: show("%", 0),
     metric: show("%", 0),
     units: { "%": unit(0.01, "percent", "pct", "per cent"), "1": unit(1) },
@@ -343,6 +320,7 @@ export const dimensions = {
   number: {
     label: "number",
     si: "1",
+    signed: true,
     us: show("", 2),
     metric: show("", 2),
     units: { "": unit(1) },
@@ -357,13 +335,15 @@ export const dimensions = {
   rateOfChange: {
     label: "impact level per year",
     si: "g/year",
+    signed: true,
     us: show("g/year", 1),
     metric: show("g/year", 1),
-    units: { "g/year": unit(1, "g/yr", "g a year", "g per year") },
+    units: { "g/year": unit(1, "gmax/year") },
   },
   depthSensitivity: {
     label: "sensitivity to depth loss",
     si: "1/m",
+    signed: true,
     us: show("1/in", 3),
     metric: show("1/mm", 4),
     units: { "1/m": unit(1, "/m"), "1/in": unit(1 / inch, "/in"), "1/mm": unit(1000, "/mm") },

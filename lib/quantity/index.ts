@@ -1,3 +1,4 @@
+export { inUnit, measured, type UnitOf, type UnitSystem, unitFor } from "./convert";
 export {
   type DimensionDefinition,
   type DimensionName,
@@ -6,6 +7,13 @@ export {
   type SiUnit,
   type UnitDefinition,
 } from "./dimensions";
+export { formatInterval, formatReading, formatValue } from "./format";
+export { intervalOf, likelyOf } from "./interval";
+export { formatMoney, formatMoneyExact } from "./money";
+export { parseExact, parseQuantity } from "./parse";
+export { isPlainDate, type PlainDate, plainDate } from "./plain-date";
+export { explainQuantity, type QuantityProblem } from "./problem";
 export type { ExactQuantity, Quantity, Reading } from "./quantity";
 export { failed, type Result, succeeded } from "./result";
+export { type ExactLimits, exactField, plainDateField, quantityField, type WrittenLimit } from "./schema";
 export type { In, Interval } from "./unit";
