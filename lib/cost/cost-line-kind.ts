@@ -1,0 +1,33 @@
+import type { In } from "#lib/quantity";
+import type { CostFlow, CostStream, Escalation, PriceLine, PriceLineKind } from "./model";
+
+/** What the flows of a line depend on besides the line: the area of the field in m² and the years of the study. */
+export type FlowSetting = Readonly<{ area: In<"m²">; studyYears: number }>;
+
+/** One kind of price line: its words for people and its flows by year. */
+export type CostLineKind<K extends PriceLineKind> = Readonly<{
+  label: string;
+  /** When the line is paid, to follow its amount: "in each of the years 1 to 20". */
+  schedule: (line: PriceLine<K>, studyYears: number) => string;
+  /** The last year that the line itself names; null where it follows the study period. */
+  lastYear: (line: PriceLine<K>) => number | null;
+  /** Flows within the study; what falls later is left out. */
+  flows: (line: PriceLine<K>, setting: FlowSetting) => readonly CostFlow[];
+}>;
+
+/** Years `from`, `from + step`, … up to and including `until`. */
+export function everyYear(from: number, until: number, step = 1): readonly number[] {
+  return Array.from({ length: Math.max(0, Math.floor((until - from) / step) + 1) }, (_, index) => from + index * step);
+}
+
+/** Cents by year, from a rule for the years that have a payment; the other years have none. */
+export function streamOf(studyYears: number, payments: ReadonlyMap<number, number>): CostStream {
+  return Array.from({ length: studyYears + 1 }, (_, year) => payments.get(year) ?? 0);
+}
+
+/** Growth of a price from the base date to the end of `year`; the payment of year 1 has already grown once. */
+export const growth = (escalation: Escalation, year: number): number => (1 + (escalation?.value ?? 0)) ** year;
+
+/** ", growing 2 % a year over general inflation", or nothing. */
+export const growthText = (escalation: Escalation): string =>
+  escalation === null ? "" : `, growing ${escalation.asEntered} a year over general inflation`;

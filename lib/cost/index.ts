@@ -1,0 +1,36 @@
+export { amountCents, amountText } from "./amount";
+export { type BreakEven, breakEven, type LinearComparison } from "./break-even";
+export { type CashFlows, type CostSetting, cashFlows, type LineFlow } from "./cash-flows";
+export { type CostCategory, costCategories } from "./categories";
+export { type CostDifference, costDifference, inconclusiveBelow } from "./cost-difference";
+export type { CategoryEntry, CostEntry } from "./cost-entries";
+export type { CostLineKind, FlowSetting } from "./cost-line-kind";
+export { costLines, flowsOf, scheduleOf } from "./cost-lines";
+export {
+  capitalRecovery,
+  escalatingUniformPresentWorth,
+  singlePresentWorth,
+  sinkingFund,
+  uniformPresentWorth,
+} from "./discount-factors";
+export { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
+export { comparisonRates, type LifeCycleCost, type LifeCycleSetting, lifeCycleCost } from "./life-cycle-cost";
+export type {
+  Amount,
+  CostConventions,
+  CostFlow,
+  CostPart,
+  CostStream,
+  Escalation,
+  GivenBy,
+  PriceLine,
+  PriceLineHead,
+  PriceLineKind,
+  PriceTerms,
+  Timing,
+  Years,
+} from "./model";
+export { fisherNominalRate, fisherRateWithout } from "./nominal-rate";
+export { type Discounting, flowPresentValue, presentValue } from "./present-value";
+export { costConventionsSchema, priceLineSchema, priceLinesSchema } from "./schema";
+export { shownCents } from "./shown-cents";

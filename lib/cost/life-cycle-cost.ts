@@ -1,0 +1,103 @@
+import { type Figure, known, type Shortfall, unknown, type Working, type WorkingInput } from "#lib/figure";
+import { type DimensionName, formatValue, type In, measured } from "#lib/quantity";
+import { type CashFlows, cashFlows } from "./cash-flows";
+import { type CategoryEntry, type CostEntry, categoryEntries, costEntries, summedPresentValue } from "./cost-entries";
+import { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
+import { annualWorking, baseDateWorking, presentValueWorking, shareWorking } from "./life-cycle-working";
+import type { CostConventions, GivenBy, PriceLine } from "./model";
+
+/** What a life-cycle cost depends on besides the prices. Hours are null where the brief does not give them. */
+export type LifeCycleSetting = Readonly<{
+  bid: string;
+  area: In<"m²">;
+  hoursPerYear: In<"h/year"> | null;
+  conventions: CostConventions;
+}>;
+
+/** What a bid costs over the study. Figures are in cents that are not rounded; entries also hold the cents as shown. */
+export type LifeCycleCost = Readonly<{
+  presentValue: Figure<"money">;
+  /** All that is paid at the base date, owner's estimates included. */
+  priceAtBaseDate: Figure<"money">;
+  /** The bidder's own prices at the base date and nothing else. */
+  priceAsBid: Figure<"money">;
+  /** For one year. */
+  equivalentAnnualCost: Figure<"money">;
+  perHour: Figure<"moneyPerTime">;
+  /** For one year. */
+  perAreaYear: Figure<"moneyPerArea">;
+  /** The present value at each of the comparison rates. */
+  atRates: readonly Readonly<{ rate: number; presentValue: Figure<"money"> }>[];
+  entries: readonly CostEntry[];
+  categories: readonly CategoryEntry[];
+}>;
+
+/** Real rates at which a total is always shown beside the one at the project's own rate. @source common practice, no source */
+export const comparisonRates = [0, 0.03, 0.07] as const;
+
+const noPrice: Shortfall = { kind: "not-claimed", what: "any price of its own" };
+
+/**
+ * Life-cycle cost of one bid. A bid without a price of its own gets unknown figures: owner's estimates alone would make
+ * it look cheap.
+ * @source 10 CFR 436.16 for discounting and for the groups of cost
+ */
+export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSetting): LifeCycleCost {
+  const { area, conventions } = setting;
+  const timing = conventions.timing;
+  const rate = conventions.realRate.value;
+  const flows = cashFlows(lines, setting);
+  const entries = costEntries(flows.flows, { rate, timing });
+  const total = summedPresentValue(entries);
+  const annual = equivalentAnnualCost(total, rate, conventions.studyPeriod.years);
+
+  const ownLines = lines.filter(({ givenBy }) => givenBy === "bid");
+  const figure = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> =>
+    ownLines.length === 0 ? unknown(dimension, noPrice) : known(dimension, measured(dimension, value), working);
+  const totalAt = (other: number) => summedPresentValue(costEntries(flows.flows, { rate: other, timing }));
+
+  return {
+    presentValue: figure("money", total, presentValueWorking(lines, setting, conventions.realRate.asEntered)),
+    priceAtBaseDate: figure("money", paidAtBaseDate(flows, ["bid", "owner-estimate"]), baseDateWorking(lines, setting)),
+    priceAsBid: figure("money", paidAtBaseDate(flows, ["bid"]), baseDateWorking(ownLines, setting)),
+    equivalentAnnualCost: figure("money", annual, annualWorking(total, setting)),
+    perHour:
+      setting.hoursPerYear === null
+        ? unknown("moneyPerTime", { kind: "missing-input", what: "the hours of use a year" })
+        : figure(
+            "moneyPerTime",
+            measured("moneyPerTime", costPerHour(annual, setting.hoursPerYear) / 100, "$/h"),
+            shareWorking("hour", annual, hoursInput(setting.hoursPerYear)),
+          ),
+    perAreaYear: figure(
+      "moneyPerArea",
+      costPerAreaYear(annual, area),
+      shareWorking("area and year", annual, areaInput(area)),
+    ),
+    atRates: comparisonRates.map((other) => ({
+      rate: other,
+      presentValue: figure(
+        "money",
+        totalAt(other),
+        presentValueWorking(lines, setting, formatValue("fraction", measured("fraction", other), "us")),
+      ),
+    })),
+    entries,
+    categories: categoryEntries(entries),
+  };
+}
+
+const paidAtBaseDate = ({ flows }: CashFlows, from: readonly GivenBy[]): number =>
+  flows.reduce((sum, { line, flow }) => sum + (from.includes(line.givenBy) ? (flow.stream[0] ?? 0) : 0), 0);
+
+const hoursInput = (hours: In<"h/year">): WorkingInput => ({
+  label: "Hours of use a year",
+  text: formatValue("yearlyUse", hours, "us"),
+  from: { kind: "brief", field: "use.hoursPerYear" },
+});
+
+const areaInput = (area: In<"m²">): WorkingInput => ({
+  label: "Area of the field",
+  text: `${formatValue("area", area, "us")} (${formatValue("area", area, "metric")})`,
+  from: { kind: "figure", figure: "fieldArea" },
+});

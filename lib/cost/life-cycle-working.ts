@@ -1,0 +1,107 @@
+import type { Working, WorkingInput } from "#lib/figure";
+import { formatMoneyExact, type In } from "#lib/quantity";
+import { amountText } from "./amount";
+import { lastYearOf, scheduleOf } from "./cost-lines";
+import type { CostConventions, PriceLine, Timing } from "./model";
+import { shownCents } from "./shown-cents";
+
+/** What the workings of a life-cycle cost speak of. */
+export type WorkingSetting = Readonly<{ bid: string; area: In<"m²">; conventions: CostConventions }>;
+
+const timingWords: Readonly<Record<Timing, string>> = {
+  "end-of-year": "Every payment falls at the end of its year.",
+  "mid-year": "What recurs every year falls in the middle of its year; single payments fall at its end.",
+};
+
+/** How a present value comes about at a real rate, given as text: "3 %". */
+export function presentValueWorking(lines: readonly PriceLine[], setting: WorkingSetting, rate: string): Working {
+  const { conventions } = setting;
+  return {
+    formula: "present value = Σ payment ÷ (1 + rate)^year",
+    inputs: [
+      ...lines.map((line) => lineInput(line, setting)),
+      { label: "Real rate a year", text: rate, from: { kind: "brief", field: "money.realRate" } },
+      studyInput(conventions),
+    ],
+    assumptions: [
+      `Money keeps its value of ${conventions.baseDate}: general inflation is left out of the prices and of the rate.`,
+      timingWords[conventions.timing],
+      ...lines.flatMap((line) => lineAssumptions(line, conventions.studyPeriod.years)),
+    ],
+    source: "derived; discounting as in 10 CFR 436.16",
+  };
+}
+
+/** How a price at the base date comes about. */
+export const baseDateWorking = (lines: readonly PriceLine[], setting: WorkingSetting): Working => ({
+  formula: "price at the base date = Σ payments in year 0",
+  inputs: lines.filter(isPaidAtBaseDate).map((line) => lineInput(line, setting)),
+  assumptions: [],
+  source: "derived",
+});
+
+/** How an equivalent annual cost comes about from a present value in cents. */
+export const annualWorking = (presentValue: number, { conventions }: WorkingSetting): Working => ({
+  formula: "equivalent annual cost = present value ÷ uniform present worth of the rate and the years",
+  inputs: [
+    {
+      label: "Present value",
+      text: formatMoneyExact(shownCents(presentValue)),
+      from: { kind: "figure", figure: "presentValue" },
+    },
+    {
+      label: "Real rate a year",
+      text: conventions.realRate.asEntered,
+      from: { kind: "brief", field: "money.realRate" },
+    },
+    studyInput(conventions),
+  ],
+  assumptions: ["The equal yearly cost falls at the end of each year of the study."],
+  source: "derived; uniform present worth as in 10 CFR 436.16(c)",
+});
+
+/** How the cost of an hour or of a unit of area comes about from an equivalent annual cost in cents. */
+export const shareWorking = (per: string, annualCost: number, divisor: WorkingInput): Working => ({
+  formula: `cost per ${per} = equivalent annual cost ÷ ${divisor.label.toLowerCase()}`,
+  inputs: [
+    {
+      label: "Equivalent annual cost",
+      text: formatMoneyExact(shownCents(annualCost)),
+      from: { kind: "figure", figure: "equivalentAnnualCost" },
+    },
+    divisor,
+  ],
+  assumptions: [],
+  source: "derived",
+});
+
+const isPaidAtBaseDate = ({ kind }: PriceLine): boolean => kind === "at-base-date" || kind === "replacement-chain";
+
+const studyInput = ({ studyPeriod }: CostConventions): WorkingInput => ({
+  label: "Study period",
+  text: studyPeriod.asEntered,
+  from: { kind: "brief", field: "money.studyPeriod" },
+});
+
+function lineInput(line: PriceLine, { bid, area, conventions }: WorkingSetting): WorkingInput {
+  return {
+    label: line.givenBy === "owner-estimate" ? `${line.label} (owner’s estimate)` : line.label,
+    text: `${amountText(line.amount, area)}, ${scheduleOf(line, conventions.studyPeriod.years)}`,
+    from: { kind: "price-line", bid, line: line.id },
+  };
+}
+
+function lineAssumptions(line: PriceLine, studyYears: number): readonly string[] {
+  const lastYear = lastYearOf(line) ?? 0;
+  const beyond =
+    lastYear > studyYears
+      ? [
+          `“${line.label}” is priced up to year ${lastYear}; what falls after year ${studyYears}, the end of the study, is not counted.`,
+        ]
+      : [];
+  const life =
+    line.kind === "replacement-chain" && line.lifeGivenBy === "owner-estimate"
+      ? [`The life of “${line.label}”, ${line.life.asEntered}, is the owner’s estimate.`]
+      : [];
+  return [...beyond, ...life];
+}

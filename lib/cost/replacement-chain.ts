@@ -1,0 +1,56 @@
+import { amountCents } from "./amount";
+import type { CostCategory } from "./categories";
+import { type CostLineKind, everyYear, growth, growthText, streamOf } from "./cost-line-kind";
+import type { CostFlow, CostPart, PriceLine } from "./model";
+
+/** A part that is renewed each time its life is over. A life that ends with the study is not renewed once more. */
+export const replacementChain: CostLineKind<"replacement-chain"> = {
+  label: "A part with a life, renewed until the study ends",
+  schedule: ({ life, renewalSaving, escalation }) =>
+    `at the base date, renewed every ${life.years} years${
+      renewalSaving === null ? "" : ` at a saving of ${renewalSaving.asEntered}`
+    }${growthText(escalation)}`,
+  lastYear: () => null,
+  flows: (line, { area, studyYears }) => {
+    const firstCost = amountCents(line.amount, area);
+    const renewals = everyYear(line.life.years, studyYears - 1, line.life.years);
+    const renewalCost = firstCost * (1 - (line.renewalSaving?.value ?? 0));
+    const paidInYear = (cents: number) => (year: number) => [year, cents * growth(line.escalation, year)] as const;
+    const part = (
+      name: CostPart,
+      category: CostCategory,
+      payments: readonly (readonly [number, number])[],
+    ): CostFlow => ({
+      part: name,
+      category,
+      recurrence: "single",
+      stream: streamOf(studyYears, new Map(payments)),
+    });
+
+    const removal = line.removal === null ? 0 : amountCents(line.removal, area);
+    const lastBought = renewals.at(-1) ?? 0;
+    const usedShare = (studyYears - lastBought) / line.life.years;
+    const lastPaid = (lastBought === 0 ? firstCost : renewalCost) * growth(line.escalation, lastBought);
+    return [
+      part("first-cost", "investment", [[0, firstCost]]),
+      part("renewal", "replacement", renewals.map(paidInYear(renewalCost))),
+      part("removal-at-renewal", "removal-and-disposal", renewals.map(paidInYear(removal))),
+      part("removal-at-study-end", "removal-and-disposal", [
+        paidInYear(removal * removalShare(line, usedShare))(studyYears),
+      ]),
+      part("residual", "residual", [[studyYears, line.residual === "none" ? 0 : lastPaid * (usedShare - 1)]]),
+    ];
+  },
+};
+
+/** The share of one removal that the study bears at its end: the following owner of the part bears the rest. */
+function removalShare({ removalAtStudyEnd }: PriceLine<"replacement-chain">, usedShare: number): number {
+  switch (removalAtStudyEnd) {
+    case "used-life-share":
+      return usedShare;
+    case "full":
+      return 1;
+    case "none":
+      return 0;
+  }
+}
