@@ -1,0 +1,76 @@
+import type { BidScore, Criterion, CriterionScore } from "./model";
+import { inContention, isTied } from "./ranking";
+
+/** The part of all weights that a criterion may have, the others keeping their proportions, before the leader changes. */
+export type WeightRoom = Readonly<{ criterion: Criterion; share: number; low: number; high: number }>;
+
+export type WeightStability = Readonly<
+  | { kind: "one-bid-or-none" }
+  | { kind: "tied"; bids: readonly string[] }
+  | { kind: "led"; leader: string; rooms: readonly WeightRoom[] }
+>;
+
+/** As for places: the value on the figure shown, or the worst it may be while none counts. */
+const placingValue = (score: CriterionScore | undefined): number => score?.value?.likely ?? score?.value?.low ?? 0;
+
+/** Average value on all criteria but one, weighted by their shares. */
+function restOf({ criteria }: BidScore, left: number): number {
+  const rest = criteria.filter((_, index) => index !== left);
+  const shares = rest.reduce((sum, { share }) => sum + share, 0);
+  return rest.reduce((sum, score) => sum + score.share * placingValue(score), 0) / shares;
+}
+
+/** The leader's lead is a straight line over one share from 0 to 1; where it stays at or above 0, the leader leads. */
+function roomAgainst(leader: BidScore, rival: BidScore, index: number): Readonly<{ low: number; high: number }> {
+  const leadAtNone = restOf(leader, index) - restOf(rival, index);
+  const leadAtAll = placingValue(leader.criteria[index]) - placingValue(rival.criteria[index]);
+  const crossing = leadAtNone / (leadAtNone - leadAtAll);
+  return { low: leadAtNone < 0 ? crossing : 0, high: leadAtAll < 0 ? crossing : 1 };
+}
+
+/**
+ * For each weighing criterion the exact room its weight has before another bid comes first. A criterion that carries
+ * all the weight is left out: nothing says how the others would share what it gives up.
+ * @param scores all bids on the same criteria in the same order; those failing a gate are left aside
+ * @source linear crossing of two weighted sums, derived
+ */
+export function weightStability(scores: readonly BidScore[]): WeightStability {
+  const [leader, ...rivals] = inContention(scores);
+  if (leader === undefined || rivals.length === 0) return { kind: "one-bid-or-none" };
+  const tied = rivals.filter((rival) => isTied(leader, rival));
+  if (tied.length > 0) return { kind: "tied", bids: [leader, ...tied].map(({ bid }) => bid) };
+  const rooms = leader.criteria.flatMap(({ criterion, share }, index) => {
+    if (share === 0 || share === 1) return [];
+    const against = rivals.map((rival) => roomAgainst(leader, rival, index));
+    const low = Math.max(...against.map((room) => room.low));
+    return [{ criterion, share, low, high: Math.min(...against.map((room) => room.high)) }];
+  });
+  return { kind: "led", leader: leader.bid, rooms };
+}
+
+const percent = (share: number) => `${Number((share * 100).toPrecision(3))} %`;
+
+/** The nearest way to lose the lead: how far which weight would have to move. */
+function nearestTurn(rooms: readonly WeightRoom[]) {
+  const turns = rooms.flatMap(({ criterion, share, low, high }) => [
+    ...(low > 0 ? [{ criterion, share, to: low, move: "falls" }] : []),
+    ...(high < 1 ? [{ criterion, share, to: high, move: "rises" }] : []),
+  ]);
+  return turns.sort((a, b) => Math.abs(a.to - a.share) - Math.abs(b.to - b.share))[0];
+}
+
+/** One sentence on how firm the lead is as far as the weights go. `nameOf` gives a bid's name for people. */
+export function explainStability(stability: WeightStability, nameOf: (bid: string) => string): string {
+  switch (stability.kind) {
+    case "one-bid-or-none":
+      return "There are not two bids to compare, so the weights decide nothing.";
+    case "tied":
+      return `${stability.bids.map(nameOf).join(" and ")} are tied on the figures shown, so any change of a weight may put one of them first.`;
+    case "led": {
+      const name = nameOf(stability.leader);
+      const turn = nearestTurn(stability.rooms);
+      if (turn === undefined) return `${name} stays first however far any one weight is moved.`;
+      return `${name} stays first until the weight of “${turn.criterion.label}” ${turn.move} from ${percent(turn.share)} to ${percent(turn.to)} of all weights.`;
+    }
+  }
+}
