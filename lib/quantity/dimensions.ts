@@ -41,6 +41,8 @@ const lengthUnits = {
   m: unit(1),
   cm: unit(0.01, "centimetre", "centimetres", "centimeter", "centimeters"),
   yd: unit(yard),
+  µm: unit(1e-6, "um", "micron", "microns", "micrometre", "micrometres", "micrometer", "micrometers"),
+  mil: unit(inch / 1000, "mils"),
 };
 
 /**
@@ -84,8 +86,8 @@ export const dimensions = {
     us: show("lb/ft²", 2),
     metric: show("kg/m²", 1),
     units: {
-      "kg/m²": unit(1),
-      "g/m²": unit(0.001, "gsm"),
+      "kg/m²": unit(1, "kg·m⁻²"),
+      "g/m²": unit(0.001, "gsm", "g·m⁻²"),
       "lb/ft²": unit(pound / foot ** 2, "psf"),
       "oz/yd²": unit(ounce / yard ** 2, "osy"),
     },
@@ -96,8 +98,8 @@ export const dimensions = {
     us: show("lb/ft³", 1),
     metric: show("kg/m³", 0),
     units: {
-      "kg/m³": unit(1),
-      "g/cm³": unit(1000, "g/cc", "g/mL"),
+      "kg/m³": unit(1, "kg·m⁻³"),
+      "g/cm³": unit(1000, "g/cc", "g/mL", "kg/L", "t/m³"),
       "lb/ft³": unit(pound / foot ** 3, "pcf"),
     },
   },
@@ -121,6 +123,7 @@ export const dimensions = {
     units: {
       Pa: unit(1),
       kPa: unit(1000),
+      bar: unit(100_000),
       MPa: unit(1e6, "N/mm²"),
       psi: unit(poundForce / inch ** 2, "lbf/in²", "lb/in²"),
     },
@@ -168,6 +171,7 @@ export const dimensions = {
       "m/s": unit(1),
       "in/h": unit(inch / hour, "iph"),
       "mm/h": unit(0.001 / hour),
+      "cm/h": unit(0.01 / hour),
       "L/(m²·h)": unit(0.001 / hour, "L/m²·h", "L/m²h", "L/m²/h"),
     },
   },

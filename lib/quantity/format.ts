@@ -5,7 +5,7 @@ import type { Reading } from "./quantity";
 import type { In, Interval } from "./unit";
 
 /** Decimals shown beyond those of the display unit, at most, so that a small value keeps two significant digits. */
-const extraDecimals = 4;
+const extraDecimals = 8;
 
 /** A value in the reader's unit: "8.90 lb/ft²". @throws RangeError if it is not a finite number */
 export function formatValue<D extends DimensionName>(dimension: D, si: In<SiUnit<D>>, system: UnitSystem): string {

@@ -23,7 +23,7 @@ export function parseQuantity<D extends DimensionName>(
     .replaceAll(/ {2,}/g, " ")
     .replaceAll(/\+ ?\/? ?-/g, "±");
   const statement = statementIn(dimension, plain);
-  if (!statement.ok) return statement;
+  if (!statement.ok) return failed(asTyped(statement.problem, plain, asEntered));
   const { unit, reading } = statement.value;
   // The numbers were converted to the SI unit of the dimension just before.
   return succeeded({ asEntered, dimension, unit, reading: reading as Reading<SiUnit<D>> });
@@ -40,6 +40,10 @@ export function parseExact<D extends DimensionName>(
   if (reading.kind !== "exact") return failed({ kind: "not-one-number", dimension, read: asEntered });
   return succeeded({ asEntered, dimension, unit, value: reading.value });
 }
+
+/** Where a problem is about the whole text, people see it the way they typed it. */
+const asTyped = (problem: QuantityProblem, plain: string, asEntered: string): QuantityProblem =>
+  "read" in problem && problem.read === plain ? { ...problem, read: asEntered } : problem;
 
 type Statement = Readonly<{ unit: string; reading: Reading }>;
 type Parsed<T> = Result<T, QuantityProblem>;
@@ -94,7 +98,8 @@ function bodyAt(dimension: DimensionName, text: string, { found, end }: Qualifie
   const connector = found.includes("between") ? /^ ?and /i : /^(?: ?- ?| to |to )/i;
   const second = skippedOrNull(text, first.value.end, connector);
   if (second !== null) return rangeFrom(dimension, text, first.value, second);
-  if (found.includes("between") || found.includes("from")) return failed(leftOver(dimension, text, 0));
+  if (found.includes("between") || found.includes("from"))
+    return failed({ kind: "range-incomplete", dimension, read: text });
   return exactly(dimension, first.value);
 }
 
@@ -129,6 +134,7 @@ function rangeFrom(dimension: DimensionName, text: string, low: WrittenFigure, s
     unitText: low.unitText === "" ? high.value.unitText : low.unitText,
   });
   if (!from.ok) return from;
+  if (from.value.left !== "") return failed(leftOver(dimension, text, text.lastIndexOf(from.value.left, low.end)));
   const to = siValue(dimension, {
     ...high.value,
     currency: high.value.currency === "" ? currency : high.value.currency,
@@ -154,7 +160,9 @@ function withTolerance(dimension: DimensionName, text: string, figure: WrittenFi
   const ownUnit = percent === null ? tolerance.value.unitText : tolerance.value.unitText.slice(percent[0].length);
   const value = siValue(dimension, { ...figure, unitText: figure.unitText === "" ? ownUnit : figure.unitText });
   if (!value.ok) return value;
-  const { unit, si } = value.value;
+  const { unit, si, left } = value.value;
+  if (left !== "" && figure.unitText !== "")
+    return failed(leftOver(dimension, text, text.lastIndexOf(left, figure.end)));
   const spread = toleranceOf(
     dimension,
     { ...tolerance.value, unitText: ownUnit },

@@ -16,6 +16,7 @@ const plain: Readonly<Record<string, string>> = {
   "’": "'",
   "′": "'",
   "´": "'",
+  μ: "µ",
   "⁄": "/",
   "∕": "/",
   "≥": ">=",
@@ -40,13 +41,12 @@ const plain: Readonly<Record<string, string>> = {
   "\u00ad": "",
 };
 
-const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const noBreakSpaces = "\u00a0\u2007\u2009\u202f";
 const isDigit = (character: string | undefined) => character !== undefined && character >= "0" && character <= "9";
 
 /**
  * The text in the few characters that the reading of quantities knows: one kind of dash, of quotation mark, of space;
- * "½" as " 1/2", "²" as "^2", full-width forms as plain ones. Takes one pass.
+ * "½" as "1/2", full-width forms as plain ones. Takes one pass.
  */
 export function inPlainCharacters(text: string): string {
   const characters = [...text];
@@ -61,19 +61,16 @@ function replacement(character: string, all: readonly string[], index: number, b
   if (Object.hasOwn(plain, character)) return plain[character] ?? "";
   if (noBreakSpaces.includes(character)) return separatesThousands(all, index) ? thinSpace : " ";
   if (/\s/.test(character)) return " ";
-  if (superscripts.includes(character)) return `${opensPower(before) ? "^" : ""}${superscripts.indexOf(character)}`;
-  if (character === "⁻") return `${opensPower(before) ? "^" : ""}-`;
-  if (/\p{No}/u.test(character)) return vulgarFraction(character, before);
+  if (isVulgarFraction(character)) return vulgarFraction(character, before);
   return isCompatibilityForm(character) ? character.normalize("NFKC") : character;
 }
-
-/** A power goes on while superscripts follow each other, so only the first one is marked. */
-const opensPower = (before: string) => !/\^-?\d*$/.test(before.slice(-4));
 
 function separatesThousands(all: readonly string[], index: number): boolean {
   const around = [all[index - 1], all[index + 1], all[index + 2], all[index + 3]];
   return around.every(isDigit) && !isDigit(all[index + 4]) && all[index + 4] !== "/" && all[index + 4] !== "⁄";
 }
+
+const isVulgarFraction = (character: string) => character.normalize("NFKC").includes("⁄") && character !== "⁄";
 
 function vulgarFraction(character: string, before: string): string {
   const spelledOut = character.normalize("NFKC").replace("⁄", "/");

@@ -8,6 +8,7 @@ export type QuantityProblem = Readonly<
   | { kind: "nothing-written"; dimension: DimensionName }
   | { kind: "too-long"; dimension: DimensionName; length: number }
   | { kind: "number-missing"; dimension: DimensionName; read: string }
+  | { kind: "text-before"; dimension: DimensionName; read: string }
   | { kind: "number-ambiguous"; dimension: DimensionName; read: string; readings: readonly [string, string] }
   | { kind: "number-unclear"; dimension: DimensionName; read: string }
   | { kind: "number-too-large"; dimension: DimensionName; read: string }
@@ -16,6 +17,7 @@ export type QuantityProblem = Readonly<
   | { kind: "unit-ambiguous"; dimension: DimensionName; read: string; readings: readonly string[] }
   | { kind: "wrong-dimension"; dimension: DimensionName; read: string; measures: readonly DimensionName[] }
   | { kind: "range-upside-down"; dimension: DimensionName; low: string; high: string }
+  | { kind: "range-incomplete"; dimension: DimensionName; read: string }
   | { kind: "negative-not-allowed"; dimension: DimensionName; read: string }
   | { kind: "bounds-mixed"; dimension: DimensionName; read: string }
   | { kind: "text-left-over"; dimension: DimensionName; read: string; understood: string }
@@ -33,6 +35,8 @@ export function explainQuantity(problem: QuantityProblem): string {
       return `The text has ${problem.length} characters; at most ${longestQuantity} are read. Expected ${expected(dimension)}.`;
     case "number-missing":
       return `No number was found in “${problem.read}”. Expected ${expected(dimension)}.`;
+    case "text-before":
+      return `“${problem.read}” in front of the number was not understood. Expected ${expected(dimension)}, with the number first.`;
     case "number-ambiguous":
       return `“${problem.read}” can be read as ${problem.readings.join(" or as ")}. Write the one you mean, with a comma between thousands and a point before decimals.`;
     case "number-unclear":
@@ -53,6 +57,8 @@ export function explainQuantity(problem: QuantityProblem): string {
       return `“${problem.read}” is a unit of ${either(labelsOf(problem.measures))}. Expected ${expected(dimension)}.`;
     case "range-upside-down":
       return `The range runs from “${problem.low}” down to “${problem.high}”. Write the smaller figure first.`;
+    case "range-incomplete":
+      return `“${problem.read}” starts a range, but only one figure was read. Expected two, for instance “from 2 to 3” or “between 2 and 3”.`;
     case "negative-not-allowed":
       return dimension === "temperature"
         ? `“${problem.read}” is below absolute zero. Expected a temperature that can occur, for instance 70 °F.`

@@ -27,7 +27,7 @@ export function writtenFigure(
   const opening = /^([+-]? ?)((?:us\$|usd|[$€£¥]) ?)?([+-] ?)?/i.exec(text.slice(start, start + 10));
   const [whole = "", sign = "", currency = "", laterSign = ""] = opening ?? [];
   const number = writtenNumber(text, start + whole.length);
-  if (!number.ok) return failed(numberProblem(dimension, text, number.problem));
+  if (!number.ok) return failed(numberProblem(dimension, text, start, number.problem));
   const unitText = unitTextAt(dimension, text, number.value.end);
   const end = number.value.end + unitText.length;
   const negative = `${sign}${laterSign}`.includes("-");
@@ -43,10 +43,11 @@ export function writtenFigure(
 
 type Found = Exclude<ReturnType<typeof writtenNumber>, { ok: true }>["problem"];
 
-function numberProblem(dimension: DimensionName, text: string, problem: Found): QuantityProblem {
-  return problem.kind === "number-missing"
-    ? { kind: "number-missing", dimension, read: text }
-    : { dimension, ...problem };
+function numberProblem(dimension: DimensionName, text: string, start: number, problem: Found): QuantityProblem {
+  if (problem.kind !== "number-missing") return { dimension, ...problem };
+  const distance = text.slice(start).search(/\d/);
+  if (distance < 0) return { kind: "number-missing", dimension, read: text };
+  return { kind: "text-before", dimension, read: text.slice(start, start + distance).trim() };
 }
 
 /** The text of the unit after a number, up to what can't belong to a unit. */
@@ -123,8 +124,16 @@ export function unitOf(dimension: DimensionName, figure: WrittenFigure): Result<
       return failed({ kind: "wrong-dimension", dimension, read, measures: reading.measures });
   }
   const near = readings.flatMap(({ reading }) => (reading.kind === "unknown" ? reading.near : []));
-  return failed({ kind: "unit-unknown", dimension, read: written, near: [...new Set(near)].slice(0, 3) });
+  return failed({
+    kind: "unit-unknown",
+    dimension,
+    read: written,
+    near: isForeign(figure) ? [] : [...new Set(near)].slice(0, 3),
+  });
 }
+
+/** Another currency is not a misspelt dollar. */
+const isForeign = ({ currency, unitText }: WrittenFigure) => /[€£¥]/.test(`${currency}${unitText}`);
 
 const withCurrency = ({ currency }: WrittenFigure, unitText: string) =>
   /^[a-z]/i.test(unitText) ? `${currency} ${unitText}`.trim() : `${currency}${unitText}`;

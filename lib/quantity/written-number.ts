@@ -93,6 +93,7 @@ function quotient(read: string, whole: number, above: Run, below: Run): Result<W
   const [numerator, denominator] = [Number(above.text), Number(below.text)];
   if (denominator === 0) return failed({ kind: "number-unclear", read });
   const value = whole + numerator / denominator;
+  if (!(value <= largest)) return failed({ kind: "number-too-large", read });
   if (numerator < denominator && denominator <= largestDenominator)
     return succeeded({ value, text: read, end: below.end });
   const rounded = new Intl.NumberFormat("en-US", { maximumSignificantDigits: 6 }).format(value);
@@ -109,9 +110,18 @@ function digitsAt(text: string, start: number): Run {
   return { text: text.slice(start, end), end };
 }
 
-/** "e3", "E-7", " x 10^3" after a number. An "e" that no digit follows is a letter of the unit. */
+const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+/** "e3", "E-7", " x 10^3", " x 10⁻³" after a number. An "e" that no digit follows is a letter of the unit. */
 function powerAfter(text: string, start: number): Readonly<{ exponent: number; end: number }> {
-  const found = /^(?:[eE]([+-]?\d{1,3})(?!\d)| ?[x·] ?10\^([+-]?\d{1,3})(?!\d))/.exec(text.slice(start, start + 16));
+  const next = text.slice(start, start + 16);
+  const found =
+    /^[eE]([+-]?\d{1,3})(?!\d)/.exec(next) ??
+    /^ ?[x·] ?10\^([+-]?\d{1,3})(?!\d)/.exec(next) ??
+    /^ ?[x·] ?10(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3})/.exec(next);
   if (found === null) return { exponent: 0, end: start };
-  return { exponent: Number(found[1] ?? found[2]), end: start + found[0].length };
+  const digits = (found[1] ?? "")
+    .replace("⁻", "-")
+    .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹]/g, (digit) => `${superscripts.indexOf(digit)}`);
+  return { exponent: Number(digits), end: start + found[0].length };
 }
