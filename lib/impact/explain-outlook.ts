@@ -1,0 +1,50 @@
+import { explainShortfall } from "#lib/figure";
+import { formatValue } from "#lib/quantity";
+import type { HardnessOutlook, YearFound } from "./model";
+
+type Known = Extract<HardnessOutlook, { kind: "outlook" }>;
+
+/** The outlook in sentences, for the text beside a chart: what it rests on, then when it leaves limit and window. */
+export function explainOutlook(outlook: HardnessOutlook): readonly string[] {
+  if (outlook.kind === "unknown") return [explainShortfall(outlook.because)];
+  const limit = `the limit of ${formatValue("impactLevel", outlook.limit, "us")}`;
+  const window = `the target window, ${formatValue("impactLevel", outlook.softest, "us")},`;
+  return [
+    premiseSentence(outlook),
+    limitSentence(outlook.firstYearLikelyAbove, "The likely level", limit),
+    limitSentence(outlook.firstYearPossiblyAbove, "The hard side of the range", limit),
+    windowSentence(outlook.firstYearLikelyTooSoft, "The likely level", window),
+    windowSentence(outlook.firstYearPossiblyTooSoft, "The soft side of the range", window),
+  ];
+}
+
+function premiseSentence({ drift, ages }: Known): string {
+  switch (drift.kind) {
+    case "fitted":
+      return `Fitted to ${drift.points.length} levels in the bid, at ages from ${ages.youngest} to ${ages.oldest} years; outside those ages the line is extrapolated.`;
+    case "not-enough-points":
+      return `The yearly change is the owner's assumption. ${drift.reason}`;
+  }
+}
+
+function limitSentence(found: YearFound, subject: string, limit: string): string {
+  switch (found.kind) {
+    case "known":
+      return found.year === 0
+        ? `${subject} is at or above ${limit} as new.`
+        : `${subject} first reaches ${limit} in year ${found.year}.`;
+    case "not-within-horizon":
+      return `${subject} stays below ${limit} through year ${found.horizon}.`;
+  }
+}
+
+function windowSentence(found: YearFound, subject: string, window: string): string {
+  switch (found.kind) {
+    case "known":
+      return found.year === 0
+        ? `${subject} falls below ${window} as new.`
+        : `${subject} first falls below ${window} in year ${found.year}.`;
+    case "not-within-horizon":
+      return `${subject} does not fall below ${window} through year ${found.horizon}.`;
+  }
+}

@@ -1,0 +1,36 @@
+import { formatInterval, formatValue } from "#lib/quantity";
+import type { FittedDrift, YearLevels, YearQuestion } from "./model";
+import { predictedLevel } from "./prediction";
+
+/**
+ * Level of one year from the line through the bid's levels, with the range that holds one new test result.
+ * @source derived: least squares and its prediction interval
+ */
+export function fittedYear({ year, used, requirement }: YearQuestion, drift: FittedDrift): YearLevels {
+  const { chanceLevel } = requirement;
+  const { low, likely, high } = predictedLevel(drift, year, chanceLevel.value);
+  const inputs = used.map(({ years, level, from }) => ({
+    label: years === 0 ? "Level as new" : `Level at year ${years}`,
+    text: formatInterval("impactLevel", level, "us"),
+    from,
+  }));
+  const chance = {
+    label: "Chance that one new test result lies in the range, both sides together",
+    text: chanceLevel.asEntered,
+    from: { kind: "requirements", field: "impact.chanceLevel" },
+  } as const;
+  return {
+    span: { low, likely, high },
+    working: {
+      formula:
+        "likely level = a + b × age; range = likely level ± t × s × √(1 + 1/n + (age − mean age)² ÷ Σ(age − mean age)²)",
+      inputs: [...inputs, chance],
+      assumptions: [
+        `Line through ${drift.points.length} levels: ${formatValue("rateOfChange", drift.slope, "us")}, scatter s = ${formatValue("impactLevel", drift.residualDeviation, "us")}, ${drift.degreesOfFreedom} degrees of freedom.`,
+        "The levels scatter evenly and independently about a straight line, and this field will age like those tested.",
+        "Where a level was stated as a range, the result is widened by what its ends can change.",
+      ],
+      source: "fitted to the levels in the bid; derived by ordinary least squares",
+    },
+  };
+}

@@ -1,0 +1,81 @@
+import { z } from "zod";
+import { exactField, inUnit } from "#lib/quantity";
+
+const longestHorizon = 40;
+const mostLocations = 100;
+
+const isWhole = (number: number, most: number): boolean => Number.isInteger(number) && number >= 1 && number <= most;
+
+const locationsField = exactField("count")
+  .transform(({ value }): number => value)
+  .refine((count) => isWhole(count, mostLocations), {
+    message: `Give the test locations on one field as a whole number from 1 to ${mostLocations}.`,
+  });
+
+const yearsField = exactField("time")
+  .transform(({ value }) => inUnit("time", value, "year"))
+  .refine((years) => isWhole(years, longestHorizon), {
+    message: `Give the years to look ahead as whole years from 1 to ${longestHorizon}, for instance “12 years”.`,
+  });
+
+const levelField = exactField("impactLevel", { above: [0, "g"] });
+
+const depthSensitivitySchema = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("common-practice") }),
+  z.strictObject({
+    kind: z.literal("owners-value"),
+    perDepth: exactField("depthSensitivity", { above: [0, "1/in"] }),
+    reason: z.string().trim().min(1, "Say where the owner's sensitivity to depth loss comes from."),
+  }),
+]);
+
+/** The impact requirement as typed, every figure as text with its unit, into the model. */
+export const impactRequirementSchema = z
+  .strictObject({
+    method: z.string().trim().min(1, "Name the test method that the levels belong to."),
+    targetWindow: z.strictObject({ low: levelField, high: levelField }),
+    limit: levelField,
+    limitSource: z
+      .string()
+      .trim()
+      .min(1, "Say where the limit comes from: a standard with its edition, a guideline or the contract."),
+    testLocations: locationsField,
+    horizonYears: yearsField,
+    ownersDrift: z.strictObject({
+      low: exactField("rateOfChange"),
+      likely: exactField("rateOfChange"),
+      high: exactField("rateOfChange"),
+    }),
+    chanceLevel: exactField("fraction", { atLeast: [50, "%"], below: [100, "%"] }),
+    depthSensitivity: depthSensitivitySchema,
+  })
+  .superRefine(({ targetWindow, limit, ownersDrift }, context) => {
+    const complain = (path: string[], message: string) => context.addIssue({ code: "custom", path, message });
+    if (targetWindow.low.value >= targetWindow.high.value) {
+      complain(
+        ["targetWindow", "high"],
+        `The target window runs from ${targetWindow.low.asEntered} to ${targetWindow.high.asEntered}; its upper end has to be the higher one.`,
+      );
+    }
+    if (targetWindow.high.value > limit.value) {
+      complain(
+        ["targetWindow", "high"],
+        `The target window reaches ${targetWindow.high.asEntered}, above the limit of ${limit.asEntered}. Lower the one or raise the other.`,
+      );
+    }
+    if (ownersDrift.low.value > ownersDrift.likely.value) {
+      complain(
+        ["ownersDrift", "likely"],
+        orderMessage("likely", ownersDrift.likely.asEntered, "low", ownersDrift.low.asEntered),
+      );
+    }
+    if (ownersDrift.likely.value > ownersDrift.high.value) {
+      complain(
+        ["ownersDrift", "high"],
+        orderMessage("high", ownersDrift.high.asEntered, "likely", ownersDrift.likely.asEntered),
+      );
+    }
+  });
+
+const orderMessage = (name: string, text: string, lesser: string, lesserText: string): string =>
+  `The ${name} yearly change, ${text}, is less than the ${lesser} one, ${lesserText}. Put them in rising order.`;
