@@ -1,0 +1,185 @@
+import type { Shortfall } from "#lib/figure";
+import { failed, intervalOf, type Quantity, type Reading, type Result, succeeded } from "#lib/quantity";
+import { comparability } from "./comparability";
+import { type Condition, conditionsAgree, distanceFromNew, formatCondition } from "./condition";
+import { strengthOver } from "./evidence";
+import { inSentence, methodOf, propertyOf } from "./find";
+import type { MethodId, StatedMethod } from "./methods";
+import type { Claim } from "./model";
+import type { DimensionOf, PropertyId, QuantityPropertyId } from "./properties/properties";
+
+/** What is looked for. Without a method or condition any stands, by the rules of `bestClaim`. */
+export type ClaimQuery = Readonly<{ property: PropertyId; method?: MethodId; condition?: Condition }>;
+
+/** The claim that stands for a bid, and those that could stand as well and say something of their own. */
+export type Standing = Readonly<{ claim: Claim; others: readonly Claim[] }>;
+
+/** Every claim about a property, in the order of the list. */
+export const claimsFor = (claims: readonly Claim[], property: PropertyId): readonly Claim[] =>
+  claims.filter((claim) => claim.property === property);
+
+/**
+ * The claim that answers a query, whatever the order of the list:
+ * 1. it is a figure or a choice, unless the property takes words;
+ * 2. its method compares with the one that is wanted, its condition agrees with the one that is wanted;
+ * 3. where no condition is wanted, the one nearest to a new surface (a condition not stated counts as new);
+ * 4. the strongest evidence; then a named method before none, a stated condition before none;
+ * 5. where several still stand, the figure less favourable to the bid. Where neither way is better, the lower one.
+ * Claims by unlike methods never stand against each other: without a wanted method they end in a shortfall.
+ */
+export function bestClaim(claims: readonly Claim[], query: ClaimQuery): Result<Standing, Shortfall> {
+  const property = propertyOf(query.property);
+  const what = inSentence(property.label);
+  const all = [...claimsFor(claims, query.property)].sort(byStanding);
+  const answers = all.filter(({ value }) => property.kind === "words" || value.kind !== "words");
+  const [strongest] = answers;
+  if (strongest === undefined) return failed(noAnswer(what, all));
+  const { method, condition } = query;
+  const byMethod = method === undefined ? answers : answers.filter((claim) => isComparable(claim, method));
+  const [comparable] = byMethod;
+  if (comparable === undefined) return failed(unlikeMethod(what, query, strongest));
+  const inCondition =
+    condition === undefined
+      ? nearestToNew(byMethod)
+      : byMethod.filter((claim) => conditionsAgree(condition, claim.condition).kind === "agree");
+  const [best] = inCondition;
+  if (best === undefined) return failed(unlikeCondition(what, query, comparable));
+  const standing = inCondition.filter((claim) => sameStanding(claim, best));
+  const stranger = method === undefined ? standing.find((claim) => areUnlike(best, claim)) : undefined;
+  if (stranger !== undefined) return failed(unlikeEachOther(what, best, stranger));
+  const [claim = best, ...others] = [...standing].sort(lessFavourableFirst);
+  return succeeded({ claim, others });
+}
+
+/** The quantity of a claim in the dimension of its property; null where the claim is in words. */
+export function quantityOf<P extends QuantityPropertyId>(claim: Claim, property: P): Quantity<DimensionOf<P>> | null {
+  if (claim.property !== property || claim.value.kind !== "quantity") return null;
+  const { quantity } = claim.value;
+  return isOfProperty(quantity, property) ? quantity : null;
+}
+
+/** A figure from a field or sample of known age. */
+export type AgedPoint = Readonly<{ years: number; reading: Reading; claim: Claim }>;
+
+/** What the claims say of a property over the years by comparable methods: new is year 0, youngest first. */
+export const agedPoints = (claims: readonly Claim[], property: PropertyId, method: MethodId): readonly AgedPoint[] =>
+  [...claimsFor(claims, property)]
+    .sort(byStanding)
+    .filter((claim) => isComparable(claim, method))
+    .flatMap((claim) => {
+      const years = ageOf(claim.condition);
+      return years === null || claim.value.kind !== "quantity"
+        ? []
+        : [{ years, reading: claim.value.quantity.reading, claim }];
+    })
+    .sort((one, other) => one.years - other.years);
+
+function isOfProperty<P extends QuantityPropertyId>(
+  quantity: Quantity,
+  property: P,
+): quantity is Quantity<DimensionOf<P>> {
+  const definition = propertyOf(property);
+  return definition.kind === "quantity" && definition.dimension === quantity.dimension;
+}
+
+function ageOf(condition: Condition): number | null {
+  if (condition.kind === "new") return 0;
+  return condition.kind === "aged" ? condition.years : null;
+}
+
+const isComparable = (claim: Claim, method: MethodId): boolean =>
+  comparability(claim.property, method, claim.method).kind === "comparable";
+
+/** Whether two claims rest on methods that do not compare; none named on both sides counts as alike. */
+function areUnlike(one: Claim, other: Claim): boolean {
+  if (one.method === other.method) return false;
+  return one.method === "not-stated" || !isComparable(other, one.method);
+}
+
+const statedFirst = (one: boolean, other: boolean): number => Number(other) - Number(one);
+
+/** Stronger evidence, then a named method, then a stated condition, then the id, so that the order is one only. */
+function byStanding(one: Claim, other: Claim): number {
+  return withinEvidence(one, other) || compareIds(one, other);
+}
+
+function withinEvidence(one: Claim, other: Claim): number {
+  return (
+    strengthOver(other.evidence, one.evidence) ||
+    statedFirst(one.method !== "not-stated", other.method !== "not-stated") ||
+    statedFirst(one.condition.kind !== "not-stated", other.condition.kind !== "not-stated")
+  );
+}
+
+const sameStanding = (one: Claim, other: Claim): boolean => withinEvidence(one, other) === 0;
+
+function compareIds(one: Claim, other: Claim): number {
+  if (one.id === other.id) return 0;
+  return one.id < other.id ? -1 : 1;
+}
+
+function nearestToNew(claims: readonly Claim[]): readonly Claim[] {
+  const nearest = Math.min(...claims.map(({ condition }) => distanceFromNew(condition)));
+  return claims.filter(({ condition }) => distanceFromNew(condition) === nearest);
+}
+
+function lessFavourableFirst(one: Claim, other: Claim): number {
+  const [oneEnd, otherEnd] = [unfavourableEnd(one), unfavourableEnd(other)];
+  if (oneEnd === otherEnd) return compareIds(one, other);
+  const lowestFirst = oneEnd < otherEnd ? -1 : 1;
+  return propertyOf(one.property).direction === "less" ? -lowestFirst : lowestFirst;
+}
+
+/** The end of a reading that is worse for the bid; 0 for choices and words, which have no ends. */
+function unfavourableEnd({ property, value }: Claim): number {
+  if (value.kind !== "quantity") return 0;
+  const { low, high } = intervalOf(value.quantity.reading);
+  return propertyOf(property).direction === "less" ? high : low;
+}
+
+const methodName = (method: StatedMethod): string =>
+  method === "not-stated" ? "a method that is not stated" : methodOf(method).designation;
+
+function inState(condition: Condition): string {
+  return condition.kind === "not-stated"
+    ? "in a condition that is not stated"
+    : `in the condition “${formatCondition(condition)}”`;
+}
+
+function noAnswer(what: string, all: readonly Claim[]): Shortfall {
+  const [first] = all;
+  return first === undefined
+    ? { kind: "not-claimed", what }
+    : { kind: "not-a-figure", what, words: first.value.kind === "words" ? first.value.words : first.words };
+}
+
+function unlikeMethod(what: string, { property, method }: ClaimQuery, got: Claim): Shortfall {
+  const compared = method === undefined ? null : comparability(property, method, got.method);
+  return {
+    kind: "not-comparable",
+    what,
+    wanted: methodName(method ?? "not-stated"),
+    got: methodName(got.method),
+    reason: compared?.kind === "not-comparable" ? compared.reason : "",
+  };
+}
+
+function unlikeCondition(what: string, { method, condition }: ClaimQuery, got: Claim): Shortfall {
+  const wanted = condition ?? { kind: "not-stated" };
+  const agreement = conditionsAgree(wanted, got.condition);
+  return {
+    kind: "not-comparable",
+    what,
+    wanted: `${method === undefined ? "a test" : methodName(method)} ${inState(wanted)}`,
+    got: `${methodName(got.method)} ${inState(got.condition)}`,
+    reason: agreement.kind === "differ" ? agreement.reason : "",
+  };
+}
+
+const unlikeEachOther = (what: string, one: Claim, other: Claim): Shortfall => ({
+  kind: "not-comparable",
+  what,
+  wanted: "one named method",
+  got: `${methodName(one.method)} and by ${methodName(other.method)}`,
+  reason: "The figures rest on unlike methods, so neither can stand for the other.",
+});

@@ -1,0 +1,107 @@
+import { matchEvidence } from "./evidence";
+import { matchMethod, matchProperty } from "./find";
+import { type ClaimField, type ClaimText, claimFields } from "./model";
+import type { Rows } from "./pasted-rows";
+import { claimSchema } from "./schema";
+
+/** What is in the way of one cell; "row" where it is about the row as a whole. */
+export type CellProblem = Readonly<{ field: ClaimField | "row"; message: string }>;
+
+/** One row of the table as a claim in text. `row` counts from 1 as in the spreadsheet, headings included. */
+export type PastedClaim = Readonly<{ row: number; claim: ClaimText; problems: readonly CellProblem[] }>;
+
+export type PastedClaims = Readonly<{
+  claims: readonly PastedClaim[];
+  /** Headings that name no field; their columns were not read. */
+  unreadHeadings: readonly string[];
+  /** Rows with nothing in them, counted and left out. */
+  blankRows: number;
+}>;
+
+/** What headings say besides the names of the fields. */
+const headings: Readonly<Record<ClaimField, readonly string[]>> = {
+  property: ["property", "item"],
+  figure: ["figure", "value", "claimed"],
+  method: ["method", "testmethod"],
+  condition: ["condition"],
+  evidence: ["evidence"],
+  document: ["document", "source"],
+  page: ["page", "pages"],
+  words: ["words", "aswritten", "wording"],
+  note: ["note", "notes", "remarks"],
+};
+
+type Column = ClaimField | null;
+type Layout = Readonly<{ columns: readonly Column[]; unreadHeadings: readonly string[]; headingRows: 0 | 1 }>;
+
+/**
+ * Claims from a pasted table. A first row with a heading "Property" names the columns in any order and case; without it
+ * the columns are property, figure, method, condition, evidence, document, page, words, note.
+ * Every row with content comes back with what is in the way of it. An empty evidence cell is read as "stated".
+ * @param idFor names the claim of a row
+ */
+export function claimsFromRows(rows: Rows, idFor: (row: number) => string = (row) => `pasted-${row}`): PastedClaims {
+  const { columns, unreadHeadings, headingRows } = layoutOf(rows);
+  const numbered = rows.map((cells, index) => ({ cells, row: index + 1 })).slice(headingRows);
+  const filled = numbered.filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
+  return {
+    claims: filled.map(({ cells, row }) => pastedClaim(cells, columns, { row, id: idFor(row) })),
+    unreadHeadings,
+    blankRows: numbered.length - filled.length,
+  };
+}
+
+function layoutOf(rows: Rows): Layout {
+  const first = rows[0] ?? [];
+  const named = first.map(fieldNamed);
+  if (!named.includes("property")) return { columns: claimFields, unreadHeadings: [], headingRows: 0 };
+  // a second column under the same heading would overwrite the first
+  const columns = named.map((field, at) => (field !== null && named.indexOf(field) === at ? field : null));
+  const unreadHeadings = first.filter((heading, at) => columns[at] === null && heading.trim() !== "");
+  return { columns, unreadHeadings, headingRows: 1 };
+}
+
+function fieldNamed(heading: string): Column {
+  const read = heading.toLowerCase().replace(/[^\p{L}]/gu, "");
+  return claimFields.find((field) => headings[field].includes(read)) ?? null;
+}
+
+function pastedClaim(
+  cells: readonly string[],
+  columns: readonly Column[],
+  { row, id }: Readonly<{ row: number; id: string }>,
+): PastedClaim {
+  const cell = (field: ClaimField): string => {
+    const at = columns.indexOf(field);
+    return at < 0 ? "" : (cells[at] ?? "").trim();
+  };
+  const claim: ClaimText = {
+    id,
+    property: matchProperty(cell("property")) ?? cell("property"),
+    figure: cell("figure"),
+    method: matchMethod(cell("method")) ?? cell("method"),
+    condition: cell("condition") === "" ? "not stated" : cell("condition"),
+    evidence: cell("evidence") === "" ? "stated" : (matchEvidence(cell("evidence")) ?? cell("evidence")),
+    document: cell("document"),
+    page: cell("page"),
+    words: cell("words"),
+    note: cell("note"),
+  };
+  return { row, claim, problems: [...problemsOf(claim), ...cellsBeyond(cells, columns)] };
+}
+
+function problemsOf(claim: ClaimText): readonly CellProblem[] {
+  const parsed = claimSchema.safeParse(claim);
+  if (parsed.success) return [];
+  return parsed.error.issues.map(({ path, message }) => ({
+    field: claimFields.find((field) => field === path[0]) ?? "row",
+    message,
+  }));
+}
+
+function cellsBeyond(cells: readonly string[], columns: readonly Column[]): readonly CellProblem[] {
+  const beyond = cells.slice(columns.length).filter((cell) => cell.trim() !== "");
+  if (beyond.length === 0) return [];
+  const read = beyond.map((cell) => `“${cell.trim()}”`).join(", ");
+  return [{ field: "row", message: `The row has more cells than the table has columns; ${read} was not read.` }];
+}

@@ -1,0 +1,57 @@
+import { type MethodId, type StatedMethod, type TestMethod, testMethods } from "./methods";
+import { nearest } from "./nearest";
+import { type Property, type PropertyId, properties } from "./properties/properties";
+
+const methodById = new Map<string, TestMethod>(testMethods.map((method) => [method.id, method]));
+const propertyById = new Map<string, Property>(properties.map((property) => [property.id, property]));
+
+/** @throws RangeError if the registry lacks the id: the compiler was bypassed */
+export function methodOf(id: MethodId): TestMethod {
+  const method = methodById.get(id);
+  if (method === undefined) throw new RangeError(`no test method ${id}`);
+  return method;
+}
+
+/** @throws RangeError if the catalogue lacks the id: the compiler was bypassed */
+export function propertyOf(id: PropertyId): Property {
+  const property = propertyById.get(id);
+  if (property === undefined) throw new RangeError(`no property ${id}`);
+  return property;
+}
+
+/** Letters and digits only: "ASTM F355, missile A" and "astm f355 Missile A" are the same to a reader. */
+const plain = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
+
+const propertyNames = new Map(properties.flatMap(({ id, label }) => [id, label].map((name) => [plain(name), id])));
+const methodNames = new Map(
+  testMethods.flatMap(({ id, designation }) =>
+    [id, designation, designation.replace(/^ASTM /, ""), `ASTM ${id}`].map((name) => [plain(name), id]),
+  ),
+);
+
+/** The property with this id or label, whatever the case and punctuation; null where there is none. */
+export const matchProperty = (text: string): PropertyId | null => propertyNames.get(plain(text)) ?? null;
+
+/** The method with this id or designation; "not-stated" where nothing or "not stated" is written; null otherwise. */
+export function matchMethod(text: string): StatedMethod | null {
+  const read = plain(text);
+  return read === "" || read === "notstated" ? "not-stated" : (methodNames.get(read) ?? null);
+}
+
+/** Labels that are written alike, for a message. */
+export const propertiesLike = (text: string): readonly string[] =>
+  nearest(
+    text,
+    properties.map(({ label }) => label),
+  );
+
+/** Designations that are written alike, for a message. */
+export const methodsLike = (text: string): readonly string[] =>
+  nearest(
+    text,
+    testMethods.map(({ designation }) => designation),
+  );
+
+/** A label or name inside a sentence: "Pile height" → "pile height", while "G-max" and "PFAS" stay. */
+export const inSentence = (label: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;

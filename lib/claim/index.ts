@@ -1,0 +1,52 @@
+export {
+  type AgedPoint,
+  agedPoints,
+  bestClaim,
+  type ClaimQuery,
+  claimsFor,
+  quantityOf,
+  type Standing,
+} from "./claimed";
+export { type CellProblem, claimsFromRows, type PastedClaim, type PastedClaims } from "./claims-from-rows";
+export { type Comparability, comparability } from "./comparability";
+export {
+  type Condition,
+  type ConditionAgreement,
+  type ConditionProblem,
+  conditionsAgree,
+  explainCondition,
+  formatCondition,
+  parseCondition,
+} from "./condition";
+export { type Drop, dropEnergy, impactSpeed } from "./drop";
+export { atLeastAsStrong, type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
+export { type Fact, type Family, type FamilyId, familyOf } from "./families";
+export { inSentence, matchMethod, matchProperty, methodOf, propertyOf } from "./find";
+export { type MethodId, type StatedMethod, type TestMethod, testMethods } from "./methods";
+export { type Claim, type ClaimField, type ClaimText, type ClaimValue, claimFields, type Provenance } from "./model";
+export { explainPaste, type PasteProblem, parsePastedRows, type Rows } from "./pasted-rows";
+export {
+  type Choice,
+  type Plausible,
+  type PropertyGroup,
+  type PropertyKind,
+  propertyGroups,
+} from "./properties/model";
+export {
+  type DimensionOf,
+  type Property,
+  type PropertyId,
+  properties,
+  type QuantityPropertyId,
+} from "./properties/properties";
+export {
+  type ClaimInput,
+  claimSchema,
+  conditionField,
+  evidenceField,
+  methodField,
+  propertyField,
+  provenanceShape,
+} from "./schema";
+export { type ClaimsReading, readClaims } from "./shown";
+export { explainValue, parseValue, type ValueProblem } from "./value";

@@ -1,0 +1,391 @@
+import type { FamilyId } from "./families";
+
+/** A test method that may stand behind a claim. */
+export type TestMethod = Readonly<{
+  id: string;
+  /** As the standards body writes it; a plain phrase where no designation exists. */
+  designation: string;
+  /** What people call it. */
+  name: string;
+  /** One sentence: what is done and what comes out. */
+  does: string;
+  setting: "apparatus" | "laboratory" | "field" | "either";
+  measuresLike: FamilyId;
+  /** Where name and scope come from: a citation, "common practice, no source" or "from memory". */
+  source: string;
+}>;
+
+type Setting = TestMethod["setting"];
+const memory = "from memory";
+const practice = "common practice, no source";
+
+const method = <I extends string>(
+  id: I,
+  [designation, name]: readonly [string, string],
+  measuresLike: FamilyId,
+  setting: Setting,
+  does: string,
+  source: string,
+) => ({ id, designation, name, does, setting, measuresLike, source }) as const;
+
+/** The registry. Schema, comparability, form and documents all read it. */
+export const methodList = [
+  method(
+    "f355-a",
+    ["ASTM F355, missile A", "Flat missile impact test"],
+    "missile-a-610",
+    "apparatus",
+    "Drops a 20 lb flat missile from 24 in and gives the peak deceleration in g.",
+    "Penn State University, sports surface research, description of test methods",
+  ),
+  method(
+    "f1936",
+    ["ASTM F1936", "Impact test of a playing field"],
+    "missile-a-610",
+    "field",
+    "Takes missile A of ASTM F355 to set points of an installed field and gives the peak deceleration at each.",
+    "ASTM F1936, abstract",
+  ),
+  method(
+    "f1702-clegg",
+    ["ASTM F1702", "Clegg hammer, 2.25 kg"],
+    "clegg-2.25-455",
+    "field",
+    "Drops a 5 lb hammer from 18 in on natural turf or soil and gives the peak deceleration in g.",
+    "ASTM F1702, scope",
+  ),
+  method(
+    "clegg-on-turf",
+    ["Clegg hammer on synthetic turf", "Clegg hammer, 2.25 kg, outside the scope of ASTM F1702"],
+    "clegg-2.25-455",
+    "field",
+    "Uses the 5 lb hammer of ASTM F1702 from 18 in on synthetic turf, for which no designation is known to us.",
+    practice,
+  ),
+  method(
+    "f355-e",
+    ["ASTM F355, missile E", "Hemispherical missile impact test"],
+    "missile-e-stated-height",
+    "apparatus",
+    "Drops a head-sized hemisphere from a stated height and gives peak deceleration and head injury criterion.",
+    memory,
+  ),
+  method(
+    "f1292",
+    ["ASTM F1292", "Impact test of playground surfacing"],
+    "missile-e-rising-height",
+    "either",
+    "Drops missile E from rising heights to find the height at which the head injury criterion reaches 1000.",
+    memory,
+  ),
+  method(
+    "en-1177",
+    ["EN 1177", "Critical fall height of playground surfacing"],
+    "missile-e-rising-height",
+    "either",
+    "Drops a hemispherical headform from rising heights to find the height at which the criterion reaches 1000.",
+    memory,
+  ),
+  method(
+    "f3146",
+    ["ASTM F3146", "Impact test of rugby turf"],
+    "missile-e-1300",
+    "field",
+    "Drops missile E from 1.3 m on a rugby field and gives the head injury criterion.",
+    memory,
+  ),
+  method(
+    "aaa-shock-absorption",
+    ["FIFA test method 04a", "Advanced Artificial Athlete"],
+    "advanced-athlete",
+    "either",
+    "Drops a sprung mass and gives shock absorption, vertical deformation and energy restitution.",
+    "FIFA handbook of test methods, contents page",
+  ),
+  method(
+    "f3189",
+    ["ASTM F3189", "Advanced Artificial Athlete on synthetic turf"],
+    "advanced-athlete",
+    "either",
+    "Gives force reduction, vertical deformation and energy restitution of a synthetic turf system.",
+    "scope from an ASTM catalogue entry; number from memory",
+  ),
+  method(
+    "en-14808",
+    ["EN 14808", "Shock absorption with the artificial athlete"],
+    "athlete-load-cell",
+    "either",
+    "Drops a mass on a spring above a force cell and gives the reduction of the peak force against concrete.",
+    memory,
+  ),
+  method(
+    "en-14809",
+    ["EN 14809", "Vertical deformation with the artificial athlete"],
+    "athlete-deformation",
+    "either",
+    "Drops a mass on a soft spring and gives the deformation of the surface under load.",
+    memory,
+  ),
+  method(
+    "en-15301-1",
+    ["EN 15301-1", "Rotational resistance"],
+    "studded-disc",
+    "either",
+    "Turns a loaded disc with studs and gives the peak torque.",
+    memory,
+  ),
+  method(
+    "fifa-rotational",
+    ["FIFA rotational resistance", "Rotational resistance, football"],
+    "studded-disc",
+    "either",
+    "Turns a loaded disc with football studs and gives the peak torque.",
+    memory,
+  ),
+  method(
+    "f2333",
+    ["ASTM F2333", "Traction of a shoe on a sports surface"],
+    "shoe-traction",
+    "either",
+    "Turns or pulls a loaded shoe on the surface and gives the traction.",
+    memory,
+  ),
+  method(
+    "f1015",
+    ["ASTM F1015", "Abrasiveness of synthetic turf"],
+    "abrasion-of-foam",
+    "either",
+    "Drags foam blocks over the surface and gives an index from the mass they lose.",
+    "Penn State University, sports surface research, description of test methods",
+  ),
+  method(
+    "fifa-skin",
+    ["FIFA skin and surface friction", "Skin friction, football"],
+    "silicone-skin",
+    "either",
+    "Turns a silicone skin on the surface and gives the coefficient of friction.",
+    memory,
+  ),
+  method(
+    "fifa-ball-rebound",
+    ["FIFA test method 01", "Vertical ball rebound"],
+    "ball-drop",
+    "either",
+    "Drops a football from 2 m and gives the height of the rebound.",
+    "FIFA handbook of test methods, contents page; drop height from memory",
+  ),
+  method(
+    "en-12235",
+    ["EN 12235", "Vertical ball behaviour"],
+    "ball-drop",
+    "either",
+    "Drops a football from 2 m and gives the height of the rebound.",
+    memory,
+  ),
+  method(
+    "fifa-ball-roll",
+    ["FIFA test method 03", "Ball roll"],
+    "ball-ramp",
+    "field",
+    "Rolls a football down a ramp and gives the distance it runs.",
+    "FIFA handbook of test methods, contents page",
+  ),
+  method(
+    "en-12234",
+    ["EN 12234", "Ball roll"],
+    "ball-ramp",
+    "either",
+    "Rolls a football down a ramp and gives the distance it runs.",
+    memory,
+  ),
+  method(
+    "fifa-angled-ball",
+    ["FIFA test method 02", "Angled ball rebound"],
+    "ball-angled",
+    "either",
+    "Fires a football at the surface and gives the share of its speed that it keeps.",
+    "FIFA handbook of test methods, contents page",
+  ),
+  method(
+    "d5823",
+    ["ASTM D5823", "Pile height of carpet"],
+    "pile-gauge",
+    "laboratory",
+    "Measures the height of the pile above the backing.",
+    memory,
+  ),
+  method(
+    "d5848",
+    ["ASTM D5848", "Mass per area of carpet"],
+    "cut-and-weigh",
+    "laboratory",
+    "Weighs the pile, the backing and the whole carpet per area.",
+    memory,
+  ),
+  method(
+    "d1335",
+    ["ASTM D1335", "Tuft bind"],
+    "tuft-pull-astm",
+    "laboratory",
+    "Pulls single tufts out of the backing and gives the force.",
+    memory,
+  ),
+  method(
+    "iso-4919",
+    ["ISO 4919", "Tuft withdrawal force"],
+    "tuft-pull-iso",
+    "laboratory",
+    "Pulls single tufts out of the backing and gives the force.",
+    memory,
+  ),
+  method(
+    "d1577",
+    ["ASTM D1577", "Linear density of fibres"],
+    "yarn-skein",
+    "laboratory",
+    "Weighs a measured length of yarn and gives its mass per length.",
+    memory,
+  ),
+  method(
+    "d5793",
+    ["ASTM D5793", "Binding sites of carpet"],
+    "tuft-count",
+    "laboratory",
+    "Counts rows and stitches and gives gauge and stitch rate.",
+    memory,
+  ),
+  method(
+    "d5034",
+    ["ASTM D5034", "Grab strength of the backing"],
+    "grab-pull",
+    "laboratory",
+    "Pulls a strip of backing until it breaks and gives the force.",
+    memory,
+  ),
+  method(
+    "d2859",
+    ["ASTM D2859", "Pill flammability"],
+    "burning-pill",
+    "laboratory",
+    "Burns a pill on the carpet and says whether the char stays small.",
+    memory,
+  ),
+  method(
+    "en-12616",
+    ["EN 12616", "Water infiltration of a sports surface"],
+    "ring-infiltration",
+    "either",
+    "Times how fast water sinks from a ring sealed to the surface.",
+    memory,
+  ),
+  method(
+    "f2898",
+    ["ASTM F2898", "Permeability of field and base, flood method"],
+    "open-flood",
+    "field",
+    "Floods part of the finished field without confining the water and gives the rate at which it drains.",
+    memory,
+  ),
+  method(
+    "d4491",
+    ["ASTM D4491", "Permittivity of a geotextile"],
+    "permittivity",
+    "laboratory",
+    "Passes water through a piece of carpet alone and gives its permittivity.",
+    memory,
+  ),
+  method(
+    "en-15306",
+    ["EN 15306", "Simulated wear"],
+    "studded-rollers",
+    "laboratory",
+    "Runs studded rollers over a filled sample for a number of cycles.",
+    memory,
+  ),
+  method(
+    "en-14836",
+    ["EN 14836", "Artificial weathering"],
+    "artificial-weather",
+    "laboratory",
+    "Exposes yarn to ultraviolet lamps and water and gives the strength it keeps.",
+    memory,
+  ),
+  method(
+    "surface-thermometer",
+    ["Surface temperature reading", "Thermometer reading on a clear day"],
+    "sun-thermometer",
+    "field",
+    "Reads the surface on a clear day beside the air temperature.",
+    practice,
+  ),
+  method(
+    "f2765",
+    ["ASTM F2765", "Total lead in fibre"],
+    "total-lead",
+    "laboratory",
+    "Gives all the lead in synthetic turf fibre as a share of its mass.",
+    "ASTM F2765 as quoted in trade press",
+  ),
+  method(
+    "f3188",
+    ["ASTM F3188", "Metals that come out of infill"],
+    "stomach-acid-soluble",
+    "laboratory",
+    "Gives the metals that an acid like that of the stomach takes out of infill.",
+    "ASTM F3188, scope",
+  ),
+  method(
+    "en-71-3",
+    ["EN 71-3", "Migration of elements, toy safety"],
+    "toy-migration",
+    "laboratory",
+    "Gives the elements that migrate out of a material.",
+    "EN 71-3:2019+A1:2021 as quoted by a test laboratory",
+  ),
+  method(
+    "f3496",
+    ["ASTM F3496", "Polycyclic aromatic hydrocarbons in infill"],
+    "pah-extraction",
+    "laboratory",
+    "Gives the content of polycyclic aromatic hydrocarbons in infill.",
+    "title of ASTM F3496-20 in trade press",
+  ),
+  method(
+    "total-fluorine-combustion",
+    ["Total fluorine by combustion ion chromatography", "Total fluorine screen"],
+    "total-fluorine",
+    "laboratory",
+    "Gives all the fluorine in a sample as a screen for PFAS.",
+    memory,
+  ),
+  method(
+    "infill-depth-gauge",
+    ["Infill depth gauge", "Infill depth with a pronged gauge"],
+    "depth-gauge",
+    "field",
+    "Gives the depth of the infill at many points of the field.",
+    practice,
+  ),
+  method(
+    "infill-weigh-tickets",
+    ["Weigh tickets of delivered infill", "Delivered infill by weigh tickets"],
+    "weigh-tickets",
+    "field",
+    "Gives the mass of infill placed from what was delivered.",
+    practice,
+  ),
+  method(
+    "en-15330-4",
+    ["EN 15330-4", "Shock pads for sports fields"],
+    "shock-layer-type-test",
+    "laboratory",
+    "Tests a shock layer alone as a product, new and after ageing.",
+    "EN 15330-4 as described in trade press",
+  ),
+] as const satisfies readonly TestMethod[];
+
+export type MethodId = (typeof methodList)[number]["id"];
+/** What a claim says of its method. */
+export type StatedMethod = MethodId | "not-stated";
+
+export const testMethods: readonly (TestMethod & Readonly<{ id: MethodId }>)[] = methodList;

@@ -1,0 +1,49 @@
+import type { Quantity } from "#lib/quantity";
+import type { Condition } from "./condition";
+import type { EvidenceLevel } from "./evidence";
+import type { StatedMethod } from "./methods";
+import type { PropertyId } from "./properties/properties";
+
+/** What shows a claim and where it is written. */
+export type Provenance = Readonly<{
+  evidence: EvidenceLevel;
+  /** The document as the bid names it: "Test report 14". Empty where none is named. */
+  document: string;
+  page: string;
+  /** The bid's own words, word for word. */
+  words: string;
+}>;
+
+/** What is claimed. Words also stand for a property that takes a figure where the bid gives none. */
+export type ClaimValue = Readonly<
+  { kind: "quantity"; quantity: Quantity } | { kind: "choice"; choice: string } | { kind: "words"; words: string }
+>;
+
+/** One thing a bid says of one property, exactly as written, with method, condition and evidence. */
+export type Claim = Provenance &
+  Readonly<{
+    id: string;
+    property: PropertyId;
+    value: ClaimValue;
+    method: StatedMethod;
+    condition: Condition;
+    /** What the owner's side remarks; never the bidder's words. */
+    note: string;
+  }>;
+
+/** The fields of a claim as forms and files hold them, in the order of a pasted table. */
+export const claimFields = [
+  "property",
+  "figure",
+  "method",
+  "condition",
+  "evidence",
+  "document",
+  "page",
+  "words",
+  "note",
+] as const;
+
+export type ClaimField = (typeof claimFields)[number];
+/** A claim as text, before it is read. */
+export type ClaimText = Readonly<Record<ClaimField | "id", string>>;

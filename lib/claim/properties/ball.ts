@@ -1,0 +1,40 @@
+import { between, type PropertyDefinition } from "./model";
+
+export const ball = [
+  {
+    id: "ball-rebound",
+    group: "ball",
+    label: "Ball rebound",
+    question: "How high does a football come back that falls from 2 m?",
+    kind: "quantity",
+    dimension: "distance",
+    plausible: between("distance", 0.3, 1.5, "m"),
+    methods: ["fifa-ball-rebound", "en-12235"],
+    why: "A ball that leaps as on a hard floor often goes with a hard surface.",
+    direction: "window",
+  },
+  {
+    id: "angled-ball-rebound",
+    group: "ball",
+    label: "Angled ball rebound",
+    question: "How much of its speed does a low shot keep when it meets the surface?",
+    kind: "quantity",
+    dimension: "fraction",
+    plausible: between("fraction", 30, 90, "%"),
+    methods: ["fifa-angled-ball"],
+    why: "It changes with wear, so it shows how the surface ages for play.",
+    direction: "window",
+  },
+  {
+    id: "ball-roll",
+    group: "ball",
+    label: "Ball roll",
+    question: "How far does a football run from the ramp?",
+    kind: "quantity",
+    dimension: "distance",
+    plausible: between("distance", 2, 20, "m"),
+    methods: ["fifa-ball-roll", "en-12234"],
+    why: "A roll that grows from year to year shows that the pile lies down.",
+    direction: "window",
+  },
+] as const satisfies readonly PropertyDefinition[];

@@ -1,0 +1,40 @@
+import { between, type PropertyDefinition } from "./model";
+
+export const water = [
+  {
+    id: "system-infiltration",
+    group: "water",
+    label: "System infiltration rate",
+    question: "How fast does water sink through the whole build, base included?",
+    kind: "quantity",
+    dimension: "infiltrationRate",
+    plausible: between("infiltrationRate", 1, 300, "in/h"),
+    methods: ["f2898", "en-12616"],
+    why: "Standing water floats light infill away and closes the field.",
+    direction: "more",
+  },
+  {
+    id: "carpet-infiltration",
+    group: "water",
+    label: "Carpet infiltration rate",
+    question: "How fast does water pass the carpet alone?",
+    kind: "quantity",
+    dimension: "infiltrationRate",
+    plausible: between("infiltrationRate", 3, 1000, "in/h"),
+    methods: ["d4491", "en-12616"],
+    why: "It bounds what the whole build can drain, and it is not the figure of the whole build.",
+    direction: "more",
+  },
+  {
+    id: "shock-layer-infiltration",
+    group: "water",
+    label: "Shock layer infiltration rate",
+    question: "How fast does water pass the shock layer alone?",
+    kind: "quantity",
+    dimension: "infiltrationRate",
+    plausible: between("infiltrationRate", 1, 1000, "in/h"),
+    methods: ["en-12616", "en-15330-4"],
+    why: "A layer that drains more slowly than the carpet holds water under it.",
+    direction: "more",
+  },
+] as const satisfies readonly PropertyDefinition[];

@@ -1,0 +1,40 @@
+import { between, type PropertyDefinition } from "./model";
+
+export const wear = [
+  {
+    id: "conditioning-cycles",
+    group: "wear",
+    label: "Conditioning cycles",
+    question: "How many cycles of simulated wear did the sample stand before it was tested again?",
+    kind: "quantity",
+    dimension: "count",
+    plausible: between("count", 500, 300_000, ""),
+    methods: ["en-15306"],
+    why: "A figure for a new surface says little about the surface that is played on for years.",
+    direction: "more",
+  },
+  {
+    id: "weathered-strength",
+    group: "wear",
+    label: "Yarn strength kept after weathering",
+    question: "How much of its strength does the yarn keep after artificial weathering?",
+    kind: "quantity",
+    dimension: "fraction",
+    plausible: between("fraction", 20, 100, "%"),
+    methods: ["en-14836"],
+    why: "Yarn that turns brittle in the sun breaks off and leaves the infill uncovered.",
+    direction: "more",
+  },
+  {
+    id: "carpet-life",
+    group: "wear",
+    label: "Carpet life",
+    question: "How long does the carpet serve before it has to be replaced?",
+    kind: "quantity",
+    dimension: "time",
+    plausible: between("time", 4, 20, "year"),
+    methods: [],
+    why: "A carpet played on beyond its life is harder and holds infill less well.",
+    direction: "more",
+  },
+] as const satisfies readonly PropertyDefinition[];

@@ -1,0 +1,138 @@
+import { z } from "zod";
+import { type Condition, explainCondition, parseCondition } from "./condition";
+import { type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
+import { matchMethod, matchProperty, methodsLike, propertiesLike, propertyOf } from "./find";
+import type { StatedMethod } from "./methods";
+import { type Claim, claimFields } from "./model";
+import type { PropertyId } from "./properties/properties";
+import { explainValue, parseValue } from "./value";
+
+type Refinement = Readonly<{ addIssue: (issue: { code: "custom"; message: string; path?: PropertyKey[] }) => void }>;
+
+/** Reports a sentence for the field at hand and gives up on its value. */
+function refuse(context: Refinement, message: string): never {
+  context.addIssue({ code: "custom", message });
+  return z.NEVER;
+}
+
+const either = (names: readonly string[]): string => {
+  const last = names.at(-1) ?? "";
+  return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} or ${last}`;
+};
+
+const evidenceNames = either(evidenceLevels.map(({ id }) => id));
+
+/** Longest texts, in characters. */
+const limits = { name: 300, page: 100, figure: 200, words: 20_000, note: 5000 };
+
+/** Text that is kept as written, with white space at its ends taken off; empty where nothing is given. */
+const keptText = (what: string, most: number) =>
+  z
+    .string({ error: `Expected ${what} as text.` })
+    .trim()
+    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`)
+    .default("");
+
+const idField = z
+  .string({ error: "Expected an id as text." })
+  .regex(
+    /^[a-z0-9][a-z0-9-]{0,63}$/,
+    "Expected an id of lower-case letters, digits and hyphens, for instance “pile-height-1”.",
+  );
+
+/** A property by its id or label. */
+export const propertyField = z
+  .string({ error: "Expected a property as text." })
+  .meta({ description: "Id or label of a property of the catalogue, for instance pile-height." })
+  .transform((read, context): PropertyId => {
+    const property = matchProperty(read);
+    if (property !== null) return property;
+    if (read.trim() === "") return refuse(context, "Name the property, for instance “Pile height”.");
+    const near = propertiesLike(read);
+    const hint =
+      near.length > 0 ? `Did you mean ${either(near)}?` : "Choose one of the list, for instance “Pile height”.";
+    return refuse(context, `“${read}” is not a property in the catalogue. ${hint}`);
+  });
+
+/** A test method by its id or designation; empty or "not stated" where the bid names none. */
+export const methodField = z
+  .string({ error: "Expected a test method as text." })
+  .meta({ description: "Id or designation of a test method, for instance ASTM F1936; empty where none is stated." })
+  .transform((read, context): StatedMethod => {
+    const method = matchMethod(read);
+    if (method !== null) return method;
+    const near = methodsLike(read);
+    const hint = near.length > 0 ? `Did you mean ${either(near)}? ` : "";
+    return refuse(
+      context,
+      `“${read}” is not a test method in the register. ${hint}If the bid names no more than this, write “not stated” and keep its words.`,
+    );
+  });
+
+/** "new", "year 5", "after 20,000 cycles", "not stated" or other words. */
+export const conditionField = z
+  .string({ error: "Expected a condition as text." })
+  .meta({ description: "State of the surface: new, year 5, after 20,000 cycles, not stated, or other words." })
+  .transform((read, context): Condition => {
+    const parsed = parseCondition(read);
+    return parsed.ok ? parsed.value : refuse(context, explainCondition(parsed.problem));
+  });
+
+/** A level of evidence by its id or label. */
+export const evidenceField = z
+  .string({ error: "Expected the evidence as text." })
+  .meta({ description: `How well the claim is shown: ${evidenceNames}.` })
+  .transform((read, context): EvidenceLevel => {
+    const level = matchEvidence(read);
+    if (level !== null) return level;
+    const labels = either(evidenceLevels.map(({ label }) => `“${label}”`));
+    return refuse(context, `“${read}” is not a level of evidence. Expected ${labels}.`);
+  });
+
+/** Where a claim is written and what shows it; other rooms spread it into their own objects. */
+export const provenanceShape = {
+  evidence: evidenceField,
+  document: keptText("a document", limits.name),
+  page: keptText("a page", limits.page),
+  words: keptText("the bid's words", limits.words),
+};
+
+const claimShape = z.strictObject(
+  {
+    id: idField,
+    property: propertyField,
+    figure: keptText("a figure", limits.figure),
+    method: methodField.prefault("not stated"),
+    condition: conditionField.prefault("not stated"),
+    ...provenanceShape,
+    note: keptText("a note", limits.note),
+  },
+  {
+    error: ({ code, keys }) =>
+      code === "unrecognized_keys" && Array.isArray(keys)
+        ? `A claim has no field ${keys.map((key) => `“${key}”`).join(", ")}. Expected id, ${claimFields.join(", ")}.`
+        : "Expected a claim with its fields.",
+  },
+);
+
+/** The figure is checked as soon as the property is known, so that all problems of a claim show at once. */
+const figureCheckable = ({ value }: Readonly<{ value: unknown }>): boolean =>
+  z.object({ property: propertyField, figure: z.string(), words: z.string() }).safeParse(value).success;
+
+/** A claim as forms and files hold it → the claim with its figure read in the dimension of its property. */
+export const claimSchema = claimShape
+  .superRefine(
+    ({ property, figure, words }, context) => {
+      const parsed = parseValue(propertyOf(property), figure, words);
+      if (!parsed.ok) context.addIssue({ code: "custom", path: ["figure"], message: explainValue(parsed.problem) });
+    },
+    { when: figureCheckable },
+  )
+  .transform(({ figure, ...rest }): Claim => {
+    const parsed = parseValue(propertyOf(rest.property), figure, rest.words);
+    if (!parsed.ok) throw new RangeError(explainValue(parsed.problem));
+    return { ...rest, value: parsed.value };
+  });
+
+/** What the form and the file hold. */
+export type ClaimInput = z.input<typeof claimSchema>;
