@@ -1,6 +1,7 @@
 import { formatInterval, formatValue } from "#lib/quantity";
 import type { FittedDrift, YearLevels, YearQuestion } from "./model";
 import { predictedLevel } from "./prediction";
+import { studentFactor } from "./student-factor";
 
 /**
  * Level of one year from the line through the bid's levels, with the range that holds one new test result.
@@ -26,7 +27,7 @@ export function fittedYear({ year, used, requirement }: YearQuestion, drift: Fit
         "likely level = a + b × age; range = likely level ± t × s × √(1 + 1/n + (age − mean age)² ÷ Σ(age − mean age)²)",
       inputs: [...inputs, chance],
       assumptions: [
-        `Line through ${drift.points.length} levels: ${formatValue("rateOfChange", drift.slope, "us")}, scatter s = ${formatValue("impactLevel", drift.residualDeviation, "us")}, ${drift.degreesOfFreedom} degrees of freedom.`,
+        lineInWords(drift, chanceLevel.value),
         "The levels scatter evenly and independently about a straight line, and this field will age like those tested.",
         "Where a level was stated as a range, the result is widened by what its ends can change.",
       ],
@@ -34,3 +35,6 @@ export function fittedYear({ year, used, requirement }: YearQuestion, drift: Fit
     },
   };
 }
+
+const lineInWords = ({ points, intercept, slope, residualDeviation, degreesOfFreedom }: FittedDrift, chance: number) =>
+  `Line through n = ${points.length} levels: a = ${formatValue("impactLevel", intercept, "us")}, b = ${formatValue("rateOfChange", slope, "us")}, scatter s = ${formatValue("impactLevel", residualDeviation, "us")}; t = ${studentFactor(chance, degreesOfFreedom).toFixed(3)} for ${degreesOfFreedom} degrees of freedom.`;

@@ -163,6 +163,10 @@ describe("hardnessOutlook on aged data", () => {
       "Chance that one new test result lies in the range, both sides together: 95 %",
     ]);
     expect(level.working.source).toBe("fitted to the levels in the bid; derived by ordinary least squares");
+    // by hand: mean age 5, mean level 123, b = 60 ÷ 20, s² = (0 + 1 + 4 + 1) ÷ 2; t from the printed table
+    expect(level.working.assumptions[0]).toBe(
+      "Line through n = 4 levels: a = 108 g, b = 3.0 g/year, scatter s = 1.7 g; t = 4.303 for 2 degrees of freedom.",
+    );
     expect(level.working.assumptions).toContain(
       "Extrapolated: the levels used are for ages 2 to 8 in years, this is year 10.",
     );
