@@ -12,7 +12,7 @@ export type LineFlow = Readonly<{ line: PriceLine; flow: CostFlow }>;
 /** All money of a bid by year, in cents that are not rounded: by line and part, by category, and in all. */
 export type CashFlows = Readonly<{
   flows: readonly LineFlow[];
-  byLine: ReadonlyMap<string, CostStream>;
+  byLine: readonly Readonly<{ line: string; stream: CostStream }>[];
   byCategory: Readonly<Record<CostCategory, CostStream>>;
   total: CostStream;
 }>;
@@ -22,7 +22,7 @@ const added = (streams: readonly CostStream[], years: number): CostStream =>
 
 /**
  * Spreads price lines over the years of the study, in constant money.
- * @param lines with ids that differ; lines that share an id would be added up as one
+ * @param lines with ids that differ, as `priceLinesSchema` sees to
  */
 export function cashFlows(lines: readonly PriceLine[], { area, conventions }: CostSetting): CashFlows {
   const studyYears = conventions.studyPeriod.years;
@@ -39,7 +39,7 @@ export function cashFlows(lines: readonly PriceLine[], { area, conventions }: Co
   ) as Record<CostCategory, CostStream>;
   return {
     flows,
-    byLine: new Map(lines.map(({ id }) => [id, sumWhere(({ line }) => line.id === id)])),
+    byLine: lines.map(({ id }) => ({ line: id, stream: sumWhere(({ line }) => line.id === id) })),
     byCategory,
     total: sumWhere(() => true),
   };

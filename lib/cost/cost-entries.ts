@@ -27,8 +27,8 @@ export type CategoryEntry = Readonly<{
 export function costEntries(flows: readonly LineFlow[], discounting: Discounting): readonly CostEntry[] {
   return flows.map(({ line, flow }) => {
     const presentValue = flowPresentValue(flow, discounting);
-    const { id, label, givenBy } = line;
-    const { part, category } = flow;
+    const { id, label } = line;
+    const { part, givenBy, category } = flow;
     return { line: id, label, givenBy, part, category, presentValue, shown: shownCents(presentValue) };
   });
 }

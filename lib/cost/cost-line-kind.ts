@@ -1,19 +1,39 @@
 import type { In } from "#lib/quantity";
-import type { CostFlow, CostStream, Escalation, PriceLine, PriceLineKind } from "./model";
+import type {
+  Amount,
+  CostFlow,
+  CostStream,
+  Escalation,
+  GivenBy,
+  PriceLine,
+  PriceLineHead,
+  PriceLineKind,
+} from "./model";
 
 /** What the flows of a line depend on besides the line: the area of the field in m² and the years of the study. */
 export type FlowSetting = Readonly<{ area: In<"m²">; studyYears: number }>;
 
+/** One price of a line in words: what for, how much, and when, to follow the amount: "in each of the years 1 to 20". */
+export type LinePrice = Readonly<{ label: string; amount: Amount; givenBy: GivenBy; schedule: string }>;
+
 /** One kind of price line: its words for people and its flows by year. */
 export type CostLineKind<K extends PriceLineKind> = Readonly<{
   label: string;
-  /** When the line is paid, to follow its amount: "in each of the years 1 to 20". */
-  schedule: (line: PriceLine<K>, studyYears: number) => string;
+  /** The prices that the line gives, the main one first. */
+  prices: (line: PriceLine<K>, studyYears: number) => readonly [LinePrice, ...LinePrice[]];
   /** The last year that the line itself names; null where it follows the study period. */
   lastYear: (line: PriceLine<K>) => number | null;
+  /** What the flows rest on besides the prices, in whole sentences. */
+  assumptions: (line: PriceLine<K>) => readonly string[];
   /** Flows within the study; what falls later is left out. */
   flows: (line: PriceLine<K>, setting: FlowSetting) => readonly CostFlow[];
 }>;
+
+/** The only price of a line that has one. */
+export const onlyPrice = (
+  line: PriceLineHead & Readonly<{ amount: Amount }>,
+  schedule: string,
+): readonly [LinePrice] => [{ label: line.label, amount: line.amount, givenBy: line.givenBy, schedule }];
 
 /** Years `from`, `from + step`, … up to and including `until`. */
 export function everyYear(from: number, until: number, step = 1): readonly number[] {

@@ -1,5 +1,5 @@
 import { atBaseDate } from "./at-base-date";
-import type { CostLineKind, FlowSetting } from "./cost-line-kind";
+import type { CostLineKind, FlowSetting, LinePrice } from "./cost-line-kind";
 import { inYear } from "./in-year";
 import type { CostFlow, PriceLine, PriceLineKind } from "./model";
 import { periodic } from "./periodic";
@@ -19,10 +19,17 @@ export const costLines: { readonly [K in PriceLineKind]: CostLineKind<K> } = {
 export const flowsOf = <K extends PriceLineKind>(line: PriceLine<K>, setting: FlowSetting): readonly CostFlow[] =>
   costLines[line.kind].flows(line, setting);
 
-/** When a line is paid, in words. */
-export const scheduleOf = <K extends PriceLineKind>(line: PriceLine<K>, studyYears: number): string =>
-  costLines[line.kind].schedule(line, studyYears);
+/** The prices that a line gives, in words, the main one first. */
+export const pricesOf = <K extends PriceLineKind>(
+  line: PriceLine<K>,
+  studyYears: number,
+): readonly [LinePrice, ...LinePrice[]] => costLines[line.kind].prices(line, studyYears);
 
-/** The last year that a line names; null where it follows the study period. */
-export const lastYearOf = <K extends PriceLineKind>(line: PriceLine<K>): number | null =>
-  costLines[line.kind].lastYear(line);
+/** What the flows of a line rest on besides its prices. What falls after the study is left out, and that is said. */
+export function assumptionsOf<K extends PriceLineKind>(line: PriceLine<K>, studyYears: number): readonly string[] {
+  const kind = costLines[line.kind];
+  const lastYear = kind.lastYear(line) ?? 0;
+  if (lastYear <= studyYears) return kind.assumptions(line);
+  const left = `“${line.label}” is priced up to year ${lastYear}; what falls after year ${studyYears}, the end of the study, is not counted.`;
+  return [left, ...kind.assumptions(line)];
+}

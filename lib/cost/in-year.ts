@@ -1,15 +1,22 @@
 import { amountCents } from "./amount";
-import { type CostLineKind, growth, growthText, streamOf } from "./cost-line-kind";
+import { type CostLineKind, growth, growthText, onlyPrice, streamOf } from "./cost-line-kind";
 
 /** Paid once, at the end of a later year. */
 export const inYear: CostLineKind<"in-year"> = {
   label: "Once, in a later year",
-  schedule: ({ year, escalation }) => `once, at the end of year ${year.years}${growthText(escalation)}`,
+  prices: (line) => onlyPrice(line, `once, at the end of year ${line.year.years}${growthText(line.escalation)}`),
   lastYear: ({ year }) => year.years,
-  flows: ({ amount, category, year, escalation }, { area, studyYears }) => {
+  assumptions: () => [],
+  flows: ({ amount, category, givenBy, year, escalation }, { area, studyYears }) => {
     const payment = amountCents(amount, area) * growth(escalation, year.years);
     return [
-      { part: "price", category, recurrence: "single", stream: streamOf(studyYears, new Map([[year.years, payment]])) },
+      {
+        part: "price",
+        givenBy,
+        category,
+        recurrence: "single",
+        stream: streamOf(studyYears, new Map([[year.years, payment]])),
+      },
     ];
   },
 };

@@ -4,8 +4,8 @@ export { type CashFlows, type CostSetting, cashFlows, type LineFlow } from "./ca
 export { type CostCategory, costCategories } from "./categories";
 export { type CostDifference, costDifference, inconclusiveBelow } from "./cost-difference";
 export type { CategoryEntry, CostEntry } from "./cost-entries";
-export type { CostLineKind, FlowSetting } from "./cost-line-kind";
-export { costLines, flowsOf, scheduleOf } from "./cost-lines";
+export type { CostLineKind, FlowSetting, LinePrice } from "./cost-line-kind";
+export { assumptionsOf, costLines, flowsOf, pricesOf } from "./cost-lines";
 export {
   capitalRecovery,
   escalatingUniformPresentWorth,

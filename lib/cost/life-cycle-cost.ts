@@ -6,7 +6,7 @@ import { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent
 import { annualWorking, baseDateWorking, presentValueWorking, shareWorking } from "./life-cycle-working";
 import type { CostConventions, GivenBy, PriceLine } from "./model";
 
-/** What a life-cycle cost depends on besides the prices. Hours are null where the brief does not give them. */
+/** What a life-cycle cost depends on besides the prices. The area is in m²; hours are null where the brief has none. */
 export type LifeCycleSetting = Readonly<{
   bid: string;
   area: In<"m²">;
@@ -39,7 +39,8 @@ const noPrice: Shortfall = { kind: "not-claimed", what: "any price of its own" }
 
 /**
  * Life-cycle cost of one bid. A bid without a price of its own gets unknown figures: owner's estimates alone would make
- * it look cheap.
+ * it look cheap. Its entries are listed all the same.
+ * @throws RangeError if the area is not above 0
  * @source 10 CFR 436.16 for discounting and for the groups of cost
  */
 export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSetting): LifeCycleCost {
@@ -51,19 +52,21 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
   const total = summedPresentValue(entries);
   const annual = equivalentAnnualCost(total, rate, conventions.studyPeriod.years);
 
-  const ownLines = lines.filter(({ givenBy }) => givenBy === "bid");
+  const inAll = paidAtBaseDate(flows, ["bid", "owner-estimate"], setting);
+  const asBid = paidAtBaseDate(flows, ["bid"], setting);
+  const isPriced = lines.some(({ givenBy }) => givenBy === "bid");
   const figure = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> =>
-    ownLines.length === 0 ? unknown(dimension, noPrice) : known(dimension, measured(dimension, value), working);
+    isPriced ? known(dimension, measured(dimension, value), working) : unknown(dimension, noPrice);
   const totalAt = (other: number) => summedPresentValue(costEntries(flows.flows, { rate: other, timing }));
 
   return {
     presentValue: figure("money", total, presentValueWorking(lines, setting, conventions.realRate.asEntered)),
-    priceAtBaseDate: figure("money", paidAtBaseDate(flows, ["bid", "owner-estimate"]), baseDateWorking(lines, setting)),
-    priceAsBid: figure("money", paidAtBaseDate(flows, ["bid"]), baseDateWorking(ownLines, setting)),
+    priceAtBaseDate: figure("money", inAll.cents, inAll.working),
+    priceAsBid: figure("money", asBid.cents, asBid.working),
     equivalentAnnualCost: figure("money", annual, annualWorking(total, setting)),
     perHour:
-      setting.hoursPerYear === null
-        ? unknown("moneyPerTime", { kind: "missing-input", what: "the hours of use a year" })
+      setting.hoursPerYear === null || setting.hoursPerYear <= 0
+        ? unknown("moneyPerTime", { kind: "missing-input", what: "the hours of use a year, above 0" })
         : figure(
             "moneyPerTime",
             measured("moneyPerTime", costPerHour(annual, setting.hoursPerYear) / 100, "$/h"),
@@ -87,8 +90,12 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
   };
 }
 
-const paidAtBaseDate = ({ flows }: CashFlows, from: readonly GivenBy[]): number =>
-  flows.reduce((sum, { line, flow }) => sum + (from.includes(line.givenBy) ? (flow.stream[0] ?? 0) : 0), 0);
+/** What is paid in year 0 on the word of some givers, and how it comes about. */
+function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], setting: LifeCycleSetting) {
+  const paid = flows.filter(({ flow }) => givers.includes(flow.givenBy) && flow.stream[0] !== 0);
+  const cents = paid.reduce((sum, { flow }) => sum + (flow.stream[0] ?? 0), 0);
+  return { cents, working: baseDateWorking([...new Set(paid.map(({ line }) => line))], setting) };
+}
 
 const hoursInput = (hours: In<"h/year">): WorkingInput => ({
   label: "Hours of use a year",

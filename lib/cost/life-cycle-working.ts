@@ -1,7 +1,8 @@
 import type { Working, WorkingInput } from "#lib/figure";
 import { formatMoneyExact, type In } from "#lib/quantity";
 import { amountText } from "./amount";
-import { lastYearOf, scheduleOf } from "./cost-lines";
+import type { LinePrice } from "./cost-line-kind";
+import { assumptionsOf, pricesOf } from "./cost-lines";
 import type { CostConventions, PriceLine, Timing } from "./model";
 import { shownCents } from "./shown-cents";
 
@@ -19,23 +20,23 @@ export function presentValueWorking(lines: readonly PriceLine[], setting: Workin
   return {
     formula: "present value = Σ payment ÷ (1 + rate)^year",
     inputs: [
-      ...lines.map((line) => lineInput(line, setting)),
+      ...lines.flatMap((line) => lineInputs(line, setting)),
       { label: "Real rate a year", text: rate, from: { kind: "brief", field: "money.realRate" } },
       studyInput(conventions),
     ],
     assumptions: [
       `Money keeps its value of ${conventions.baseDate}: general inflation is left out of the prices and of the rate.`,
       timingWords[conventions.timing],
-      ...lines.flatMap((line) => lineAssumptions(line, conventions.studyPeriod.years)),
+      ...lines.flatMap((line) => assumptionsOf(line, conventions.studyPeriod.years)),
     ],
     source: "derived; discounting as in 10 CFR 436.16",
   };
 }
 
-/** How a price at the base date comes about. */
+/** How a price at the base date comes about from the lines that are paid then. */
 export const baseDateWorking = (lines: readonly PriceLine[], setting: WorkingSetting): Working => ({
   formula: "price at the base date = Σ payments in year 0",
-  inputs: lines.filter(isPaidAtBaseDate).map((line) => lineInput(line, setting)),
+  inputs: lines.map((line) => lineInputs(line, setting)[0]),
   assumptions: [],
   source: "derived",
 });
@@ -75,33 +76,21 @@ export const shareWorking = (per: string, annualCost: number, divisor: WorkingIn
   source: "derived",
 });
 
-const isPaidAtBaseDate = ({ kind }: PriceLine): boolean => kind === "at-base-date" || kind === "replacement-chain";
-
 const studyInput = ({ studyPeriod }: CostConventions): WorkingInput => ({
   label: "Study period",
   text: studyPeriod.asEntered,
   from: { kind: "brief", field: "money.studyPeriod" },
 });
 
-function lineInput(line: PriceLine, { bid, area, conventions }: WorkingSetting): WorkingInput {
-  return {
-    label: line.givenBy === "owner-estimate" ? `${line.label} (owner’s estimate)` : line.label,
-    text: `${amountText(line.amount, area)}, ${scheduleOf(line, conventions.studyPeriod.years)}`,
+function lineInputs(
+  line: PriceLine,
+  { bid, area, conventions }: WorkingSetting,
+): readonly [WorkingInput, ...WorkingInput[]] {
+  const input = ({ label, amount, givenBy, schedule }: LinePrice): WorkingInput => ({
+    label: givenBy === "owner-estimate" ? `${label} (owner’s estimate)` : label,
+    text: `${amountText(amount, area)}, ${schedule}`,
     from: { kind: "price-line", bid, line: line.id },
-  };
-}
-
-function lineAssumptions(line: PriceLine, studyYears: number): readonly string[] {
-  const lastYear = lastYearOf(line) ?? 0;
-  const beyond =
-    lastYear > studyYears
-      ? [
-          `“${line.label}” is priced up to year ${lastYear}; what falls after year ${studyYears}, the end of the study, is not counted.`,
-        ]
-      : [];
-  const life =
-    line.kind === "replacement-chain" && line.lifeGivenBy === "owner-estimate"
-      ? [`The life of “${line.label}”, ${line.life.asEntered}, is the owner’s estimate.`]
-      : [];
-  return [...beyond, ...life];
+  });
+  const [main, ...others] = pricesOf(line, conventions.studyPeriod.years);
+  return [input(main), ...others.map(input)];
 }

@@ -71,6 +71,7 @@ export type PriceTerms = Readonly<{
     renewalSaving: ExactQuantity<"fraction"> | null;
     /** Taking out and disposing of one generation; null where that is priced elsewhere. */
     removal: Amount | null;
+    removalGivenBy: GivenBy;
     /** At the end of the study: the share of the life that is used up, the whole, or nothing. */
     removalAtStudyEnd: "used-life-share" | "full" | "none";
     /** At the end of the study: cost × remaining life ÷ life of the last generation, or nothing. */
@@ -105,6 +106,7 @@ export type CostPart = "price" | "first-cost" | "renewal" | "removal-at-renewal"
 /** Money of one category by year. What recurs every year moves in mid-year timing, what is paid singly does not. */
 export type CostFlow = Readonly<{
   part: CostPart;
+  givenBy: GivenBy;
   category: CostCategory;
   recurrence: "yearly" | "single";
   stream: CostStream;

@@ -14,21 +14,11 @@ function parseShare(asEntered: string, fits: (share: number) => boolean, what: s
 
 /** The real rate of a study, per year. */
 export const parseRealRate = (asEntered: string): Rate =>
-  parseShare(
-    asEntered,
-    (rate) => rate > -1 && rate <= 0.3,
-    "the real rate",
-    "a rate above −100 % and not above 30 % a year",
-  );
+  parseShare(asEntered, (rate) => rate >= -0.5 && rate <= 0.3, "the real rate", "−50 % to 30 % a year");
 
 /** Growth of a price per year over general inflation. */
 export const parseEscalation = (asEntered: string): Rate =>
-  parseShare(
-    asEntered,
-    (growth) => growth >= -0.5 && growth <= 0.3,
-    "the growth of a price",
-    "growth from −50 % to 30 % a year",
-  );
+  parseShare(asEntered, (growth) => growth >= -0.5 && growth <= 0.3, "the growth of a price", "−50 % to 30 % a year");
 
 /** Share of the first cost that a renewal saves. */
 export const parseRenewalSaving = (asEntered: string): Rate =>

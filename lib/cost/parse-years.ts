@@ -15,7 +15,7 @@ export function parseYears(asEntered: string, { what, low, high }: YearsAsked): 
   const years = Number(digits);
   return years >= low && years <= high
     ? succeeded({ asEntered, years })
-    : failed(`“${asEntered}” was read for ${what}; expected ${low} to ${high} years.`);
+    : failed(`“${asEntered}” was read for ${what}; expected a whole number of years from ${low} to ${high}.`);
 }
 
 /** "10, 20" → the years, none for an empty text, or the sentence that helps. */

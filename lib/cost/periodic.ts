@@ -1,5 +1,5 @@
 import { amountCents } from "./amount";
-import { type CostLineKind, everyYear, growth, growthText, streamOf } from "./cost-line-kind";
+import { type CostLineKind, everyYear, growth, growthText, onlyPrice, streamOf } from "./cost-line-kind";
 
 /**
  * Paid every so many years, for example a deep clean. Each payment counts as single: it stays at the end of its year in
@@ -7,17 +7,19 @@ import { type CostLineKind, everyYear, growth, growthText, streamOf } from "./co
  */
 export const periodic: CostLineKind<"periodic"> = {
   label: "Every so many years",
-  schedule: ({ every, from, until, except, escalation }, studyYears) => {
+  prices: (line, studyYears) => {
+    const { every, from, until, except, escalation } = line;
     const span = `from year ${from?.years ?? every.years} to year ${until?.years ?? studyYears}`;
     const leftOut = except.length === 0 ? "" : `, except year ${except.join(", ")}`;
-    return `every ${every.years} years ${span}${leftOut}${growthText(escalation)}`;
+    return onlyPrice(line, `every ${every.years} years ${span}${leftOut}${growthText(escalation)}`);
   },
   lastYear: ({ until }) => until?.years ?? null,
-  flows: ({ amount, category, every, from, until, except, escalation }, { area, studyYears }) => {
+  assumptions: () => [],
+  flows: ({ amount, category, givenBy, every, from, until, except, escalation }, { area, studyYears }) => {
     const cents = amountCents(amount, area);
     const years = everyYear(from?.years ?? every.years, until?.years ?? studyYears, every.years);
     const paid = years.filter((year) => !except.includes(year));
     const payments = new Map(paid.map((year) => [year, cents * growth(escalation, year)]));
-    return [{ part: "price", category, recurrence: "single", stream: streamOf(studyYears, payments) }];
+    return [{ part: "price", givenBy, category, recurrence: "single", stream: streamOf(studyYears, payments) }];
   },
 };

@@ -3,14 +3,38 @@ import type { CostCategory } from "./categories";
 import { type CostLineKind, everyYear, growth, growthText, streamOf } from "./cost-line-kind";
 import type { CostFlow, CostPart, PriceLine } from "./model";
 
+const removalWords = {
+  "used-life-share": "the share of the life that is used up",
+  full: "in full",
+  none: "not counted",
+} as const;
+
+const residualWords = {
+  "straight-line": "what was last paid for it × remaining life ÷ life",
+  none: "not counted",
+} as const;
+
 /** A part that is renewed each time its life is over. A life that ends with the study is not renewed once more. */
 export const replacementChain: CostLineKind<"replacement-chain"> = {
   label: "A part with a life, renewed until the study ends",
-  schedule: ({ life, renewalSaving, escalation }) =>
-    `at the base date, renewed every ${life.years} years${
-      renewalSaving === null ? "" : ` at a saving of ${renewalSaving.asEntered}`
-    }${growthText(escalation)}`,
+  prices: (line) => {
+    const { label, amount, givenBy, life, renewalSaving, removal, removalGivenBy, escalation } = line;
+    const saving = renewalSaving === null ? "" : ` at a saving of ${renewalSaving.asEntered}`;
+    const growing = growthText(escalation);
+    const schedule = `at the base date, renewed every ${life.years} years${saving}${growing}`;
+    const main = { label, amount, givenBy, schedule };
+    if (removal === null) return [main];
+    const removalSchedule = `each time it is renewed and at the end of the study${growing}`;
+    return [main, { label: `${label}, removal`, amount: removal, givenBy: removalGivenBy, schedule: removalSchedule }];
+  },
   lastYear: () => null,
+  assumptions: ({ label, life, lifeGivenBy, removal, removalAtStudyEnd, residual }) => [
+    ...(lifeGivenBy === "owner-estimate"
+      ? [`The life of “${label}”, ${life.asEntered}, is the owner’s estimate.`]
+      : []),
+    ...(removal === null ? [] : [`Removal of “${label}” at the end of the study: ${removalWords[removalAtStudyEnd]}.`]),
+    `Value of “${label}” left at the end of the study: ${residualWords[residual]}.`,
+  ],
   flows: (line, { area, studyYears }) => {
     const firstCost = amountCents(line.amount, area);
     const renewals = everyYear(line.life.years, studyYears - 1, line.life.years);
@@ -22,6 +46,7 @@ export const replacementChain: CostLineKind<"replacement-chain"> = {
       payments: readonly (readonly [number, number])[],
     ): CostFlow => ({
       part: name,
+      givenBy: category === "removal-and-disposal" ? line.removalGivenBy : line.givenBy,
       category,
       recurrence: "single",
       stream: streamOf(studyYears, new Map(payments)),

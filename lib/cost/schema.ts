@@ -157,6 +157,7 @@ const terms = {
     lifeGivenBy: givenBy,
     renewalSaving: optional(parseRenewalSaving),
     removal: amount.nullable().default(null),
+    removalGivenBy: givenBy.default("owner-estimate"),
     removalAtStudyEnd: z
       .enum(["used-life-share", "full", "none"], {
         error: "Choose what removal costs at the end of the study: used-life-share, full or none.",
