@@ -1,11 +1,9 @@
-import { z } from "zod";
-import { environmentLocation, environmentStore, explainRecordFault } from "#lib/store";
+import { environmentLocation, explainRecordFault, openStore, unreadBodies } from "#lib/store";
 
 /** Verifies the record of every project and ends with 1 if one does not hold. It looks at bodies as stored, unparsed. */
 async function verifyRecords(): Promise<void> {
   const location = environmentLocation();
-  const schemas = { brief: z.unknown(), requirements: z.unknown(), bid: z.unknown() };
-  const store = await environmentStore({ schemas });
+  const store = await openStore(location, { schemas: unreadBodies });
   const projects = [...(await store.projects.list()), ...(await store.projects.listRemoved())];
   const where = location.kind === "sqlite" ? location.folder : "the PostgreSQL database";
   console.log(`${projects.length} ${projects.length === 1 ? "project" : "projects"} in ${where}`);

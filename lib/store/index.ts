@@ -28,6 +28,7 @@ export type {
 export type { Projects } from "./projects";
 export type { ProjectRecord, RecordEntry } from "./record";
 export { canonicalJson, type RecordAction } from "./record-entry";
+export { unreadBodies } from "./schema";
 export { environmentStore, openStore, type Store, type StoreOptions } from "./store";
 export { explainRefusal } from "./text-form";
 export { explainRecordFault, type RecordFault, type RecordVerdict } from "./verify";

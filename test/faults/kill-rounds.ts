@@ -1,0 +1,125 @@
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { z } from "zod";
+import type { Location } from "#lib/store";
+import { open } from "../store/trial";
+
+/** Where in a writer's life it is killed: while it makes or opens the database, or while it writes. */
+export type KillMoment = "opening" | "writing";
+
+export type KillFigures = Readonly<{
+  rounds: number;
+  acknowledged: number;
+  lost: readonly string[];
+  brokenRecords: readonly string[];
+  slowestReopening: number;
+}>;
+
+const acknowledgement = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("started") }),
+  z.object({ kind: z.literal("created"), project: z.string() }),
+  z.object({
+    kind: z.literal("saved"),
+    project: z.string(),
+    id: z.string(),
+    version: z.number(),
+    words: z.string(),
+  }),
+]);
+type Acknowledgement = z.infer<typeof acknowledgement>;
+type SavedLine = Extract<Acknowledgement, { kind: "saved" }>;
+
+/**
+ * Kills a writing process again and again, each time reopens the database and looks up every write that was
+ * acknowledged in that round, by version in the record and, for the last of each document, in the document.
+ * `newLocation` gives the database of a round: the same one to go on with, or a new one.
+ */
+export async function killRounds(
+  rounds: number,
+  moment: KillMoment,
+  random: () => number,
+  newLocation: (round: number) => Promise<Location>,
+): Promise<KillFigures> {
+  const lost: string[] = [];
+  const brokenRecords: string[] = [];
+  let acknowledged = 0;
+  let slowestReopening = 0;
+  for (let round = 1; round <= rounds; round++) {
+    const location = await newLocation(round);
+    const lines = await killedWriter(location, `round ${round}`, moment, random);
+    const began = performance.now();
+    const store = await open(location);
+    slowestReopening = Math.max(slowestReopening, performance.now() - began);
+    for (const { id } of await store.projects.list()) {
+      const verdict = await store.record.verify(id);
+      if (verdict?.kind !== "intact") brokenRecords.push(`round ${round}: ${JSON.stringify(verdict)}`);
+    }
+    const writes = lines.filter((line) => line.kind !== "started");
+    acknowledged += writes.length;
+    lost.push(...(await missing(store, writes)).map((what) => `round ${round}: ${what}`));
+    await store.close();
+  }
+  return { rounds, acknowledged, lost, brokenRecords, slowestReopening: Math.round(slowestReopening) };
+}
+
+/** What a writer acknowledged before it was killed. */
+async function killedWriter(
+  location: Location,
+  round: string,
+  moment: KillMoment,
+  random: () => number,
+): Promise<readonly Acknowledgement[]> {
+  const script = new URL("./writer.ts", import.meta.url).pathname;
+  const writer = spawn(process.execPath, ["--import", "tsx", script, JSON.stringify(location), round], {
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  let printed = "";
+  let complaint = "";
+  let armed = false;
+  const awaited = moment === "opening" ? '{"kind":"started"' : '{"kind":"saved"';
+  const delay = moment === "opening" ? random() * 150 : random() * 400;
+  writer.stdout.on("data", (chunk: Buffer) => {
+    printed += chunk.toString("utf8");
+    if (armed || !printed.includes(awaited)) return;
+    armed = true;
+    setTimeout(() => writer.kill("SIGKILL"), delay);
+  });
+  writer.stderr.on("data", (chunk: Buffer) => {
+    complaint += chunk.toString("utf8");
+  });
+  await once(writer, "close");
+  if (writer.signalCode !== "SIGKILL") throw new Error(`the writer ended by itself: ${complaint}`);
+  const whole = printed.slice(0, printed.lastIndexOf("\n") + 1);
+  return whole
+    .split("\n")
+    .filter((line) => line !== "")
+    .map((line) => acknowledgement.parse(JSON.parse(line)));
+}
+
+/** The acknowledged writes that are not in the database as they were acknowledged. */
+async function missing(
+  store: Awaited<ReturnType<typeof open>>,
+  writes: readonly Exclude<Acknowledgement, { kind: "started" }>[],
+): Promise<readonly string[]> {
+  const project = writes[0]?.project;
+  if (project === undefined) return [];
+  const loaded = await store.projects.load(project);
+  if (loaded === null) return [`project ${project}`];
+  const written = new Map<string, unknown>();
+  for (const { id, after } of await store.record.list(project)) {
+    const stood = z.object({ version: z.number(), body: z.unknown() }).safeParse(after);
+    if (stood.success) written.set(`${id} ${stood.data.version}`, stood.data.body);
+  }
+  const saved = writes.filter((write): write is SavedLine => write.kind === "saved");
+  const gone = saved.filter(({ id, version, words }) => wordsOf(written.get(`${id} ${version}`)) !== words);
+  const last = new Map(saved.map((write) => [write.id, write]));
+  const stale = [...last.values()].filter(({ id, version, words }) => {
+    const document = loaded.documents.bid.find((one) => one.id === id);
+    if (document === undefined || document.version < version) return true;
+    return document.version === version && document.body.claims[0]?.words !== words;
+  });
+  return [...gone, ...stale].map(({ id, version }) => `${id} version ${version}`);
+}
+
+const bodyWords = z.object({ claims: z.tuple([z.object({ words: z.string() })]) });
+const wordsOf = (body: unknown): string | undefined => bodyWords.safeParse(body).data?.claims[0].words;

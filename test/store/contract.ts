@@ -1,0 +1,488 @@
+import { spawn } from "node:child_process";
+import { createHash } from "node:crypto";
+import fc from "fast-check";
+import { afterEach, describe, expect, test } from "vitest";
+import { z } from "zod";
+import { openStore } from "#lib/store";
+import { ada, ben, bid, editor, northField, open, schemas, type Trial, type TrialStore, withProject } from "./trial";
+
+/** What every database has to do for the store. `trial` gives a new, empty database. */
+export function storeContract(trial: () => Promise<Trial>): void {
+  const opened: { close: () => Promise<void> }[] = [];
+  afterEach(async () => {
+    for (const store of opened.splice(0)) await store.close();
+  });
+  const start = async (options: Parameters<typeof withProject>[1] = {}) => {
+    const { location, raw } = await trial();
+    const made = await withProject(location, options);
+    opened.push(made.store);
+    return { ...made, location, raw };
+  };
+  const another = async (location: Trial["location"]): Promise<TrialStore> => {
+    const store = await open(location);
+    opened.push(store);
+    return store;
+  };
+  const expectIntact = async (store: TrialStore, project: string, entries: number) =>
+    expect(await store.record.verify(project)).toMatchObject({ kind: "intact", entries });
+
+  describe("documents", () => {
+    test("come back as they were typed, to the last character", async () => {
+      const { store, bidA } = await start();
+      const words = " 2-1/4 in “≥ 9 lb/ft²”\t\r\n\u00a0é e\u0301 \u{1f33f} \\u0000 '; drop table bid; --  ";
+      await store.documents.replace({ ...bidA, version: 1 }, bid("Bidder A", words, "007"), ben);
+      const read = await store.documents.read(bidA);
+      expect(read?.body).toStrictEqual(bid("Bidder A", words, "007"));
+      expect(read?.model.claims[0]?.count).toStrictEqual({ asEntered: "007", value: 7 });
+      expect(read).toMatchObject({ version: 2, position: 0, updatedBy: "Ben" });
+    });
+
+    test("come back as they were typed, whatever the text", async () => {
+      const { store, bidA, project } = await start();
+      let version = 1;
+      const text = fc.string({ unit: "binary", maxLength: 200 }).filter((typed) => !typed.includes("\0"));
+      await fc.assert(
+        fc.asyncProperty(text, async (words) => {
+          const saved = await store.documents.replace({ ...bidA, version }, bid("Bidder A", words), ada);
+          if (saved.kind === "saved") version = saved.version;
+          expect((await store.documents.read(bidA))?.body).toStrictEqual(bid("Bidder A", words));
+        }),
+        { numRuns: 60 },
+      );
+      await expectIntact(store, project, 4 + version);
+    });
+
+    test("are refused in a stale version, and what was typed is kept as a draft", async () => {
+      const { store, bidA, project } = await start({ now: () => "2026-11-25T10:00:00.000Z" });
+      const first = await store.documents.replace({ ...bidA, version: 1 }, bid("first"), ada);
+      expect(first).toStrictEqual({ kind: "saved", id: "bid-a", version: 2, at: "2026-11-25T10:00:00.000Z" });
+      const stale = await store.documents.replace({ ...bidA, version: 1 }, bid("second"), ben);
+      expect(stale).toMatchObject({ kind: "conflict", version: 2, savedBy: "Ada", current: { body: bid("first") } });
+      expect((await store.documents.read(bidA))?.body).toStrictEqual(bid("first"));
+      expect(await store.drafts.read(bidA, ben)).toMatchObject({ basedOnVersion: 1, body: bid("second") });
+      await expectIntact(store, project, 6);
+    });
+
+    test("take exactly one of many writes that start from one version", async () => {
+      const { store, bidA, project, location } = await start();
+      const other = await another(location);
+      const writes = Array.from({ length: 24 }, (_, index) =>
+        (index % 2 ? store : other).documents.replace(
+          { ...bidA, version: 1 },
+          bid(`writer ${index}`),
+          editor(`Editor ${index}`),
+        ),
+      );
+      const outcomes = await Promise.all(writes);
+      const winner = outcomes.findIndex(({ kind }) => kind === "saved");
+      expect(outcomes.map(({ kind }) => kind).sort()).toStrictEqual([...Array(23).fill("conflict"), "saved"]);
+      expect((await store.documents.read(bidA))?.body.bidder).toBe(`writer ${winner}`);
+      for (const [index] of outcomes.entries()) {
+        const kept = await store.drafts.read(bidA, editor(`Editor ${index}`));
+        expect(kept?.body).toStrictEqual(index === winner ? undefined : bid(`writer ${index}`));
+      }
+      await expectIntact(store, project, 6);
+    });
+
+    test("are gone after removal, keep what is typed then, and come back when restored", async () => {
+      const { store, bidA, project } = await start();
+      expect(await store.documents.remove({ ...bidA, version: 9 }, ada)).toMatchObject({
+        kind: "conflict",
+        version: 1,
+      });
+      expect(await store.documents.remove({ ...bidA, version: 1 }, ada)).toMatchObject({ kind: "saved", version: 2 });
+      expect(await store.documents.read(bidA)).toBeNull();
+      expect((await store.projects.load(project))?.documents.bid.map(({ id }) => id)).toStrictEqual(["bid-b"]);
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("late"), ben)).toStrictEqual({ kind: "gone" });
+      expect((await store.drafts.read(bidA, ben))?.body).toStrictEqual(bid("late"));
+      await expectIntact(store, project, 6);
+      expect(await store.documents.restore(bidA, ada)).toMatchObject({ kind: "saved", version: 3 });
+      expect(await store.documents.read(bidA)).toMatchObject({ version: 3, position: 0, body: bid("Bidder A") });
+      await expectIntact(store, project, 7);
+    });
+
+    test("are added after the others, with an id of their own", async () => {
+      const { store, project } = await start();
+      const made = await store.documents.create({ project, kind: "bid" }, bid("Bidder C"), ada);
+      expect(made).toMatchObject({ kind: "saved", version: 1 });
+      const bids = (await store.projects.load(project))?.documents.bid;
+      expect(bids?.map(({ body }) => body.bidder)).toStrictEqual(["Bidder A", "Bidder B", "Bidder C"]);
+      expect(made.kind === "saved" && bids?.[2]?.id).toBe(made.kind === "saved" && made.id);
+      await expectIntact(store, project, 6);
+    });
+
+    test("are not added over one that stands or was removed", async () => {
+      const { store, project, bidA } = await start();
+      expect(await store.documents.create(bidA, bid("again"), ben)).toMatchObject({ kind: "conflict", version: 1 });
+      expect((await store.drafts.read(bidA, ben))?.body).toStrictEqual(bid("again"));
+      await store.documents.remove({ ...bidA, version: 1 }, ada);
+      expect(await store.documents.create(bidA, bid("again"), ben)).toStrictEqual({ kind: "gone" });
+      await expect(
+        store.documents.create({ project, kind: "brief", id: "second" }, { name: "x" }, ada),
+      ).rejects.toThrow(RangeError);
+      await expectIntact(store, project, 6);
+    });
+
+    test("with a body that the schema refuses are not stored", async () => {
+      const { store, bidA, project } = await start();
+      const unparsed = bid("Bidder A", "words", "three");
+      await expect(store.documents.replace({ ...bidA, version: 1 }, unparsed, ada)).rejects.toThrow(TypeError);
+      expect(await store.documents.read(bidA)).toMatchObject({ version: 1, body: bid("Bidder A") });
+      await expectIntact(store, project, 5);
+    });
+
+    test("are refused beyond the size limit and with text that no database holds", async () => {
+      const { store, bidA, project } = await start();
+      const replace = (words: string) => store.documents.replace({ ...bidA, version: 1 }, bid("Bidder A", words), ada);
+      expect(await replace("x".repeat(600_000))).toMatchObject({
+        kind: "refused",
+        because: { kind: "too-large", limit: 524_288 },
+      });
+      const path = ["claims", "0", "words"];
+      const refused = (codePoint: number) => ({
+        kind: "refused",
+        because: { kind: "text-not-storable", path, codePoint },
+      });
+      expect(await replace("a\0b")).toStrictEqual(refused(0));
+      expect(await replace("a\ud800b")).toStrictEqual(refused(0xd800));
+      await expectIntact(store, project, 5);
+    });
+
+    test("at places that never were are gone", async () => {
+      const { store, bidA } = await start();
+      for (const project of ["nowhere", "\0", "'", "x".repeat(100)]) {
+        const address = { ...bidA, project, version: 1 };
+        expect(await store.documents.replace(address, bid("x"), ada)).toStrictEqual({ kind: "gone" });
+        expect(await store.documents.create(address, bid("x"), ada)).toStrictEqual({ kind: "gone" });
+        expect(await store.documents.remove(address, ada)).toStrictEqual({ kind: "gone" });
+        expect(await store.documents.restore(address, ada)).toStrictEqual({ kind: "gone" });
+        expect(await store.documents.read(address)).toBeNull();
+        expect(await store.drafts.keep(address, {}, ada)).toStrictEqual({ kind: "gone" });
+        expect(await store.drafts.read(address, ada)).toBeNull();
+        expect(await store.projects.load(project)).toBeNull();
+        expect(await store.projects.remove(project, ada)).toStrictEqual({ kind: "gone" });
+        expect(await store.record.verify(project)).toBeNull();
+        expect(await store.record.list(project)).toStrictEqual([]);
+      }
+    });
+
+    test("of an older format are read through their upgrades and saved in today's", async () => {
+      const { store, bidA, project, location } = await start();
+      const later = await openStore(location, {
+        schemas: { ...schemas, bid: z.strictObject({ company: z.string(), claims: z.array(z.unknown()) }) },
+        upgrades: { bid: [upgradeBidder] },
+      });
+      opened.push(later);
+      const claims = bid("x").claims;
+      expect(await later.documents.read(bidA)).toMatchObject({ version: 1, body: { company: "Bidder A", claims } });
+      expect(await later.record.verify(project)).toMatchObject({ kind: "intact", entries: 5 });
+      await later.documents.replace({ ...bidA, version: 1 }, { company: "Bidder A, renamed", claims }, ada);
+      expect(await later.documents.read(bidA)).toMatchObject({ body: { company: "Bidder A, renamed" } });
+      expect(await later.record.verify(project)).toMatchObject({ kind: "intact", entries: 6 });
+      await expect(store.documents.read(bidA)).rejects.toThrow(/has format 2; this Evenfield reads up to format 1$/);
+    });
+  });
+
+  describe("drafts", () => {
+    test("keep any form, parsed or not, one for each editor and document, and outlive the process", async () => {
+      const { store, bidA, project, location } = await start();
+      const typed = { bidder: "\0\ud800", claims: [{ count: "not yet a num" }], more: [null, true, 1.5] };
+      expect(await store.drafts.keep({ ...bidA, version: 1 }, { bidder: "before" }, ada)).toMatchObject({
+        kind: "kept",
+      });
+      expect(await store.drafts.keep({ ...bidA, version: 1 }, typed, ada)).toMatchObject({ kind: "kept" });
+      await store.drafts.keep({ project, kind: "bid", id: "new", version: 0 }, "half a line", ben);
+      const later = await another(location);
+      expect((await later.drafts.read(bidA, ada))?.body).toStrictEqual(typed);
+      expect(await later.drafts.read(bidA, ben)).toBeNull();
+      expect((await later.drafts.list(project, ben)).map(({ id, body }) => [id, body])).toStrictEqual([
+        ["new", "half a line"],
+      ]);
+      expect((await later.documents.read(bidA))?.version).toBe(1);
+      await expectIntact(later, project, 5);
+      await later.drafts.clear(bidA, ada);
+      expect(await later.drafts.read(bidA, ada)).toBeNull();
+    });
+
+    test("go when the version they are based on is saved over, and stay when it was another", async () => {
+      const { store, bidA } = await start();
+      await store.drafts.keep({ ...bidA, version: 1 }, "typed", ada);
+      await store.drafts.keep({ ...bidA, version: 1 }, "typed too", ben);
+      await store.documents.replace({ ...bidA, version: 1 }, bid("saved"), ada);
+      expect(await store.drafts.read(bidA, ada)).toBeNull();
+      await store.documents.replace({ ...bidA, version: 2 }, bid("saved again"), ben);
+      expect((await store.drafts.read(bidA, ben))?.body).toBe("typed too");
+    });
+
+    test("beyond the size limit are refused", async () => {
+      const { store, bidA } = await start();
+      const kept = await store.drafts.keep({ ...bidA, version: 1 }, "x".repeat(524_287), ada);
+      expect(kept).toStrictEqual({ kind: "refused", because: { kind: "too-large", bytes: 524_289, limit: 524_288 } });
+    });
+  });
+
+  describe("projects", () => {
+    test("are listed, the last changed first, and loaded with their documents in order", async () => {
+      let hour = 10;
+      const { store, project } = await start({ now: () => `2026-11-25T${hour++}:00:00.000Z` });
+      const second = await store.projects.create({ ...northField, name: "South field", origin: "demo" }, ben);
+      const listed = await store.projects.list();
+      expect(listed.map(({ name, origin }) => [name, origin])).toStrictEqual([
+        ["South field", "demo"],
+        ["North field", "own"],
+      ]);
+      await store.documents.replace({ project, kind: "brief", id: "brief", version: 1 }, { name: "New" }, ben);
+      const [first] = await store.projects.list();
+      expect(first).toMatchObject({
+        ...{ id: project, createdAt: "2026-11-25T10:00:00.000Z", createdBy: "Ada" },
+        ...{ changedAt: "2026-11-25T12:00:00.000Z", changedBy: "Ben", record: { entries: 6 } },
+      });
+      const loaded = await store.projects.load(project);
+      expect(loaded?.documents.brief.map(({ body }) => body)).toStrictEqual([{ name: "New" }]);
+      expect(loaded?.documents.requirements[0]?.model.limit.value).toBe(165);
+      expect(loaded?.documents.bid.map(({ id, position }) => [id, position])).toStrictEqual([
+        ["bid-a", 0],
+        ["bid-b", 1],
+      ]);
+      expect(second).toMatchObject({ kind: "saved", at: "2026-11-25T11:00:00.000Z" });
+    });
+
+    test("are renamed, removed and restored, all of it in the record", async () => {
+      const { store, project, bidA } = await start();
+      await store.projects.rename(project, { name: "East field", owner: "District" }, ben);
+      await store.projects.remove(project, ben);
+      expect(await store.projects.list()).toStrictEqual([]);
+      expect((await store.projects.listRemoved()).map(({ name }) => name)).toStrictEqual(["East field"]);
+      expect(await store.projects.load(project)).toBeNull();
+      expect(await store.documents.read(bidA)).toBeNull();
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("late"), ada)).toStrictEqual({ kind: "gone" });
+      expect(await store.projects.rename(project, { name: "x", owner: "y" }, ada)).toStrictEqual({ kind: "gone" });
+      expect(await store.projects.remove(project, ada)).toStrictEqual({ kind: "gone" });
+      await expectIntact(store, project, 7);
+      await store.projects.restore(project, ada);
+      expect((await store.projects.load(project))?.summary).toMatchObject({ name: "East field", owner: "District" });
+      expect((await store.drafts.read(bidA, ada))?.body).toStrictEqual(bid("late"));
+      await expectIntact(store, project, 8);
+      expect((await store.record.list(project)).map(({ action, who }) => `${who} ${action}`)).toStrictEqual([
+        ...Array(5).fill("Ada create"),
+        ...["Ben rename", "Ben remove", "Ada restore"],
+      ]);
+    });
+
+    test("are imported whole or not at all", async () => {
+      const { store } = await start();
+      const importing = (documents: readonly unknown[]) =>
+        store.projects.import({ ...northField, name: "From a file", documents: documents as never }, ada);
+      const good = { kind: "bid", id: "bid-a", body: bid("Bidder A") };
+      await expect(importing([good, { ...good, id: "bid-b", body: bid("B", "w", "many") }])).rejects.toThrow(TypeError);
+      await expect(importing([good, good])).rejects.toThrow(/unique/i);
+      expect(await importing([good, { ...good, id: "bid-b", body: bid("\0") }])).toMatchObject({ kind: "refused" });
+      expect(await importing(Array(201).fill(good))).toMatchObject({ because: { kind: "too-many-documents" } });
+      expect(await store.projects.list()).toHaveLength(1);
+      const whole = await importing([good, { ...good, id: "bid-b" }]);
+      expect(whole.kind).toBe("saved");
+      if (whole.kind !== "saved") return;
+      expect((await store.projects.load(whole.id))?.documents.bid).toHaveLength(2);
+      expect((await store.record.list(whole.id)).map(({ action }) => action)).toStrictEqual(Array(3).fill("import"));
+      await expectIntact(store, whole.id, 3);
+    });
+  });
+
+  describe("the record", () => {
+    test("tells what was done by whom, with what stood before and after", async () => {
+      const { store, bidA, project } = await start({ now: () => "2026-11-25T10:00:00.000Z" });
+      await store.documents.replace({ ...bidA, version: 1 }, bid("Bidder A", "new words"), ben);
+      expect((await store.record.list(project)).at(-1)).toMatchObject({
+        ...{ seq: 6, at: "2026-11-25T10:00:00.000Z", who: "Ben", action: "replace", kind: "bid", id: "bid-a" },
+        before: { version: 1, format: 1, position: 0, body: bid("Bidder A") },
+        after: { version: 2, format: 1, position: 0, body: bid("Bidder A", "new words") },
+      });
+    });
+
+    test("is verified by a reader that knows nothing but its description", async () => {
+      const { store, bidA, project } = await start();
+      await store.documents.replace({ ...bidA, version: 1 }, bid("Bidder “Ä” 🌿", '\u2028\u007f/\\"'), ben);
+      await store.documents.remove({ ...bidA, version: 2 }, ben);
+      let previousHash = "0".repeat(64);
+      for (const { hash, ...entry } of await store.record.list(project)) {
+        expect(entry.previousHash).toBe(previousHash);
+        previousHash = createHash("sha256")
+          .update(sortedJson({ project, ...entry }))
+          .digest("hex");
+        expect(hash).toBe(previousHash);
+      }
+      expect(await store.record.verify(project)).toStrictEqual({ kind: "intact", entries: 7, head: previousHash });
+    });
+
+    test("has no entry of a change that was rolled back", async () => {
+      let failing = false;
+      const now = () => {
+        if (failing) throw new Error("the clock broke");
+        return "2026-11-25T10:00:00.000Z";
+      };
+      const { store, bidA, project, raw } = await start({ now });
+      failing = true;
+      await expect(store.documents.replace({ ...bidA, version: 1 }, bid("lost"), ada)).rejects.toThrow("clock broke");
+      failing = false;
+      // The entry's number is taken, so the change fails at its last step, after the document was written.
+      await raw(`insert into record select project_id, 6, at, who, action, kind, id, before, after, previous_hash, hash
+        from record where seq = 5`);
+      await expect(store.documents.replace({ ...bidA, version: 1 }, bid("lost"), ada)).rejects.toThrow(/unique/i);
+      await raw("delete from record where seq = 6");
+      expect(await store.documents.read(bidA)).toMatchObject({ version: 1, body: bid("Bidder A") });
+      await expectIntact(store, project, 5);
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("kept"), ada)).toMatchObject({ kind: "saved" });
+      await expectIntact(store, project, 6);
+    });
+
+    test("shows every single column that was altered past it", async () => {
+      const { store, bidA, project, raw } = await start();
+      const bidB = { ...bidA, id: "bid-b" } as const;
+      await store.documents.replace({ ...bidA, version: 1 }, bid("Bidder A", "second"), ben);
+      await store.documents.remove({ ...bidB, version: 1 }, ben);
+      for (const table of ["record", "document", "project"]) {
+        await raw(`create table kept_${table} as select * from ${table}`);
+      }
+      const restore = () =>
+        raw(`delete from record; insert into record select * from kept_record;
+          delete from document; insert into document select * from kept_document;
+          update project set ${projectColumns.map((name) => `${name} = kept.${name}`).join(", ")}
+            from kept_project as kept`);
+      for (const [sql, fault] of alterations) {
+        await raw(sql);
+        expect([sql, await store.record.verify(project)]).toStrictEqual([sql, { kind: "broken", fault }]);
+        await restore();
+        await expectIntact(store, project, 7);
+      }
+    });
+
+    test("shows an entry that was exchanged together with its hash", async () => {
+      const { store, project, raw } = await start();
+      const entries = await store.record.list(project);
+      const { hash: _, ...third } = entries[2] ?? expect.fail("no third entry");
+      const forged = createHash("sha256")
+        .update(sortedJson({ project, ...third, who: "Nobody" }))
+        .digest("hex");
+      await raw(`update record set who = 'Nobody', hash = '${forged}' where seq = 3`);
+      expect(await store.record.verify(project)).toStrictEqual({
+        kind: "broken",
+        fault: { kind: "link-broken", seq: 4 },
+      });
+    });
+
+    test("stays one chain when two stores on one database write at once", async () => {
+      const { store, project, location } = await start();
+      const other = await another(location);
+      const add = (index: number) =>
+        (index % 2 ? store : other).documents.create({ project, kind: "bid" }, bid(`Bidder ${index}`), ada);
+      const outcomes = await Promise.all(Array.from({ length: 30 }, (_, index) => add(index)));
+      expect(outcomes.every(({ kind }) => kind === "saved")).toBe(true);
+      const positions = (await other.projects.load(project))?.documents.bid.map(({ position }) => position);
+      expect(positions).toStrictEqual(Array.from({ length: 32 }, (_, index) => index));
+      await expectIntact(other, project, 35);
+    });
+
+    test("stays one chain when three processes write at once, opening a new database together", async () => {
+      const { location } = await trial();
+      const setUp = JSON.stringify(location);
+      const outcomes = await Promise.all([1, 2, 3].map((writer) => processEnd(setUp, `Writer ${writer}`)));
+      expect(outcomes).toStrictEqual([0, 0, 0]);
+      const store = await another(location);
+      const projects = await store.projects.list();
+      expect(projects.map(({ name }) => name)).toStrictEqual(["Shared field"]);
+      const [shared] = projects;
+      const project = shared?.id ?? "";
+      const entries = await store.record.list(project);
+      for (const writer of [1, 2, 3]) {
+        expect(entries.filter(({ who, kind }) => who === `Writer ${writer}` && kind === "bid")).toHaveLength(40);
+      }
+      expect(await store.record.verify(project)).toMatchObject({ kind: "intact", entries: entries.length });
+    });
+  });
+}
+
+const projectColumns = [
+  ...["name", "owner", "origin", "created_at", "created_by"],
+  ...["changed_at", "changed_by", "removed_at", "head_seq", "head_hash"],
+];
+
+const upgradeBidder = (body: unknown): unknown => {
+  const { bidder, claims } = schemas.bid.omit({ claims: true }).extend({ claims: z.unknown() }).parse(body);
+  return { company: bidder, claims };
+};
+
+/** Raw alterations of a project with seven entries, bid-a replaced once and bid-b removed, and what verifying finds. */
+const alterations: readonly (readonly [string, object])[] = [
+  ...["at", "who", "action", "kind", "id"].map((column): readonly [string, object] => [
+    `update record set ${column} = 'other' where seq = 3`,
+    { kind: "entry-altered", seq: 3 },
+  ]),
+  ["update record set after = replace(after, '165', '200') where seq = 3", { kind: "entry-altered", seq: 3 }],
+  ["update record set after = replace(after, ':', ': ') where seq = 3", { kind: "entry-altered", seq: 3 }],
+  ["update record set after = 'no JSON' where seq = 3", { kind: "entry-altered", seq: 3 }],
+  ["update record set after = null where seq = 3", { kind: "entry-altered", seq: 3 }],
+  ["update record set before = after where seq = 6", { kind: "entry-altered", seq: 6 }],
+  ["update record set before = null where seq = 6", { kind: "entry-altered", seq: 6 }],
+  ["update record set hash = previous_hash where seq = 3", { kind: "entry-altered", seq: 3 }],
+  ["update record set previous_hash = hash where seq = 3", { kind: "link-broken", seq: 3 }],
+  ["update record set seq = 99 where seq = 7", { kind: "entry-missing", seq: 7 }],
+  ["delete from record where seq = 1", { kind: "entry-missing", seq: 1 }],
+  ["delete from record where seq = 4", { kind: "entry-missing", seq: 4 }],
+  ["delete from record where seq = 7", { kind: "head-differs", field: "head_seq" }],
+  ["delete from record", { kind: "entry-missing", seq: 1 }],
+  ["update project set head_seq = 6", { kind: "head-differs", field: "head_seq" }],
+  ...["head_hash", "changed_at", "changed_by", "created_at", "created_by"].map((field): readonly [string, object] => [
+    `update project set ${field} = 'other'`,
+    { kind: "head-differs", field },
+  ]),
+  ...["name", "owner", "origin"].map((column): readonly [string, object] => [
+    `update project set ${column} = 'other'`,
+    { kind: "project-differs", field: "name, owner or origin" },
+  ]),
+  ["update project set removed_at = changed_at", { kind: "project-differs", field: "removed_at" }],
+  ...["bid-a", "bid-b"].flatMap((id) => {
+    const differs = (field: string) => ({ kind: "document-differs", documentKind: "bid", id, field });
+    const facts = differs("version, format, position or body");
+    const alter = (set: string) => `update document set ${set} where id = '${id}'`;
+    return [
+      [alter("version = version + 1"), facts],
+      [alter("format = 2"), facts],
+      [alter("position = 7"), facts],
+      [alter("body = replace(body, 'Bidder', 'Bidders')"), facts],
+      [alter("body = 'no JSON'"), facts],
+      [alter("updated_at = 'other'"), differs("updated_at")],
+      [alter("updated_by = 'other'"), differs("updated_by")],
+      [alter("removed_at = 'other'"), differs("removed_at")],
+      [`delete from document where id = '${id}'`, differs("id")],
+    ] as const;
+  }),
+  [
+    "update document set removed_at = null where id = 'bid-b'",
+    { kind: "document-differs", documentKind: "bid", id: "bid-b", field: "removed_at" },
+  ],
+  [
+    "update document set id = 'moved' where id = 'requirements'",
+    { kind: "document-differs", documentKind: "requirements", id: "moved", field: "id" },
+  ],
+  [
+    "insert into document select project_id, kind, 'added', 1, 1, 9, body, updated_at, updated_by, null from document where id = 'bid-a'",
+    { kind: "document-differs", documentKind: "bid", id: "added", field: "id" },
+  ],
+];
+
+/** Canonical JSON of what these tests hold, written independently of the store. */
+function sortedJson(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(sortedJson).join(",")}]`;
+  if (typeof value !== "object" || value === null) return JSON.stringify(value);
+  const members = Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1));
+  return `{${members.map(([name, inner]) => `${JSON.stringify(name)}:${sortedJson(inner)}`).join(",")}}`;
+}
+
+/** Exit code of a process that adds 40 bids to the one shared project. */
+function processEnd(location: string, name: string): Promise<number | null> {
+  const script = new URL("./shared-writer.ts", import.meta.url).pathname;
+  const child = spawn(process.execPath, ["--import", "tsx", script, location, name], {
+    stdio: ["ignore", "ignore", "inherit"],
+  });
+  return new Promise((resolve) => child.once("exit", resolve));
+}

@@ -1,0 +1,21 @@
+import { afterAll, beforeAll, describe } from "vitest";
+import { storeContract } from "./contract";
+import { type Cluster, postgresPrograms, query, startCluster } from "./postgres-cluster";
+
+const programs = postgresPrograms();
+if (programs === null) {
+  console.warn("NOT TESTED: the store over PostgreSQL. The server programs (initdb, pg_ctl) are not installed here.");
+}
+
+describe.skipIf(programs === null)("the store over PostgreSQL", { timeout: 120_000 }, () => {
+  let cluster: Cluster;
+  beforeAll(async () => {
+    cluster = await startCluster(programs ?? "");
+  }, 60_000);
+  afterAll(() => cluster?.stop(), 60_000);
+
+  storeContract(async () => {
+    const url = await cluster.newDatabase();
+    return { location: { kind: "postgres", url }, raw: (sql) => query(url, sql) };
+  });
+});
