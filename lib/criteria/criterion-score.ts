@@ -31,7 +31,7 @@ function admitted({ measure, evidence }: Criterion, shown: ShownFigure | undefin
   if (shown === undefined) return { kind: "short", because: { kind: "not-claimed", what: measure.label } };
   const { figure } = shown;
   if (figure.dimension !== measure.dimension) {
-    throw new RangeError(`${measure.id} is a ${measure.dimension}, got a figure that is a ${figure.dimension}`);
+    throw new RangeError(`${measure.id} is judged by ${measure.dimension}, got a figure of ${figure.dimension}`);
   }
   if (figure.kind === "unknown") return { kind: "short", because: figure.because };
   if (shown.evidence.rank < evidence.least.rank) {

@@ -145,6 +145,9 @@ export function criterionSchema(measures: readonly Measure[], levels: readonly E
   });
 }
 
+/** A criterion as forms and files hold it. */
+export type CriterionText = z.input<ReturnType<typeof criterionSchema>>;
+
 /** The criteria of a project: each id once. */
 export const criteriaSchema = (measures: readonly Measure[], levels: readonly EvidenceLevel[]) =>
   z.array(criterionSchema(measures, levels)).superRefine((criteria, context) => {

@@ -68,9 +68,11 @@ export function explainStability(stability: WeightStability, nameOf: (bid: strin
       return `${stability.bids.map(nameOf).join(" and ")} are tied on the figures shown, so any change of a weight may put one of them first.`;
     case "led": {
       const name = nameOf(stability.leader);
+      if (stability.rooms.length === 0)
+        return `On the figures shown, ${name} comes first on the one criterion that carries weight.`;
       const turn = nearestTurn(stability.rooms);
-      if (turn === undefined) return `${name} stays first however far any one weight is moved.`;
-      return `${name} stays first until the weight of “${turn.criterion.label}” ${turn.move} from ${percent(turn.share)} to ${percent(turn.to)} of all weights.`;
+      if (turn === undefined) return `On the figures shown, ${name} stays first however far any one weight is moved.`;
+      return `On the figures shown, ${name} stays first until the weight of “${turn.criterion.label}” ${turn.move} from ${percent(turn.share)} to ${percent(turn.to)} of all weights.`;
     }
   }
 }

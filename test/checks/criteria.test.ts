@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import {
   type BidFigures,
   type Criterion,
+  type CriterionText,
   dominates,
   ranking,
   scoreBid,
@@ -11,16 +12,7 @@ import {
 } from "#lib/criteria";
 import { known } from "#lib/figure";
 import { measured } from "#lib/quantity";
-import {
-  bidOf,
-  type CriterionText,
-  criteriaOf,
-  criterionText,
-  stated,
-  workedBids,
-  workedTexts,
-  working,
-} from "../criteria/worked-score";
+import { bidOf, criteriaOf, criterionText, stated, workedBids, workedTexts, working } from "../criteria/worked-score";
 
 const worked = criteriaOf(workedTexts);
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { type GateRule, gateDecision } from "#lib/criteria";
+import { type CriterionText, type GateRule, gateDecision } from "#lib/criteria";
 import { measured } from "#lib/quantity";
-import { type CriterionText, criteriaOf, criterionText } from "./worked-score";
+import { criteriaOf, criterionText } from "./worked-score";
 
 const open = Number.POSITIVE_INFINITY;
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
-import { criteriaSchema, gates, valueFunctions } from "#lib/criteria";
+import { type CriterionText, criteriaSchema, gates, valueFunctions } from "#lib/criteria";
 import { measured } from "#lib/quantity";
-import { type CriterionText, criteriaOf, criterionText, levels, measures } from "./worked-score";
+import { criteriaOf, criterionText, levels, measures } from "./worked-score";
 
 /** Field and sentence of each issue. */
 function issuesOf(...texts: readonly CriterionText[]) {

@@ -1,5 +1,11 @@
-import type { z } from "zod";
-import { type BidFigures, type Criterion, criteriaSchema, type EvidenceLevel, type Measure } from "#lib/criteria";
+import {
+  type BidFigures,
+  type Criterion,
+  type CriterionText,
+  criteriaSchema,
+  type EvidenceLevel,
+  type Measure,
+} from "#lib/criteria";
 import { type Figure, known, type Working } from "#lib/figure";
 import { type DimensionName, measured } from "#lib/quantity";
 
@@ -19,8 +25,6 @@ export const measures = [
   measure("warranty", "warranty period", "time"),
   measure("infill", "infill mass per area", "arealDensity"),
 ];
-
-export type CriterionText = z.input<ReturnType<typeof criteriaSchema>>[number];
 
 /** A criterion as text: scores infill mass from 2 to 8 lb/ft² unless told otherwise. */
 export const criterionText = (differing: Partial<CriterionText> = {}): CriterionText => ({
