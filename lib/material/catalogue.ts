@@ -1,0 +1,153 @@
+import { between, density } from "./between";
+import type { InfillMaterial, UsualGrain } from "./model";
+
+const band = "from memory: the band usual in the trade, no published source; the supplier's data sheet decides";
+const practice = "common practice, no source; the supplier's data sheet decides";
+const allMineral = between("fraction", 1, 1);
+const noMineral = between("fraction", 0, 0);
+
+const grain = (low: number, high: number, mesh: UsualGrain["mesh"] = "as millimetres"): UsualGrain => ({
+  ...between("length", low, high, "mm"),
+  mesh,
+  source: practice,
+});
+
+/** The infill materials of the trade. To add one, add one entry here, with a source for every value. */
+export const infillMaterials: readonly InfillMaterial[] = [
+  {
+    id: "silica-sand",
+    label: "Silica sand, rounded",
+    class: "mineral",
+    mineralShare: allMineral,
+    bulkDensity: density(1450, 1600, band),
+    particleDensity: density(2650, 2650, "density of quartz, from memory"),
+    inWater: "sinks",
+    usualGrain: grain(0.425, 0.85, "20–40"),
+    notes: "Packs to about 1700 kg/m³ in use.",
+    source: band,
+  },
+  {
+    id: "coated-sand",
+    label: "Coated sand",
+    class: "mineral",
+    mineralShare: allMineral,
+    bulkDensity: density(1400, 1600, band),
+    particleDensity: density(2500, 2650, band),
+    inWater: "sinks",
+    usualGrain: grain(0.6, 1.7, "12–30"),
+    notes: "Usual grades are 12–20 and 16–30 mesh. The thin coat is counted with the grain.",
+    source: band,
+  },
+  {
+    id: "rubber-ambient",
+    label: "Tyre rubber, ground at ambient temperature",
+    class: "polymer",
+    mineralShare: noMineral,
+    bulkDensity: density(420, 500, band),
+    particleDensity: density(1100, 1200, band),
+    inWater: "sinks",
+    usualGrain: grain(0.85, 2, "10–20"),
+    notes: "Rough grain; packs to 550–600 kg/m³. Sinks once wetted; dry fines can be carried on the water's skin.",
+    source: band,
+  },
+  {
+    id: "rubber-cryogenic",
+    label: "Tyre rubber, ground frozen",
+    class: "polymer",
+    mineralShare: noMineral,
+    bulkDensity: density(480, 560, band),
+    particleDensity: density(1100, 1200, band),
+    inWater: "sinks",
+    usualGrain: grain(0.6, 2, "10–30"),
+    notes: "Smooth grain. Sinks once wetted; dry fines can be carried on the water's skin.",
+    source: band,
+  },
+  {
+    id: "epdm",
+    label: "EPDM rubber, mineral-filled",
+    class: "polymer",
+    mineralShare: noMineral,
+    bulkDensity: density(550, 700, band),
+    particleDensity: density(1400, 1600, band),
+    inWater: "sinks",
+    usualGrain: grain(0.5, 2.5),
+    notes: "Made new for the purpose; density follows the share of mineral filler.",
+    source: band,
+  },
+  {
+    id: "tpe",
+    label: "Thermoplastic elastomer",
+    class: "polymer",
+    mineralShare: noMineral,
+    bulkDensity: density(500, 850, band),
+    particleDensity: density(900, 1600, band),
+    inWater: "depends",
+    usualGrain: grain(0.5, 3),
+    notes: "The recipe decides whether it floats: ask for the particle density.",
+    source: band,
+  },
+  {
+    id: "cork",
+    label: "Cork",
+    class: "organic",
+    mineralShare: noMineral,
+    bulkDensity: density(100, 180, band),
+    particleDensity: density(120, 250, band),
+    inWater: "floats",
+    usualGrain: grain(0.5, 2.5),
+    notes: "Floats: heavy rain and flooding can carry it off.",
+    source: band,
+  },
+  {
+    id: "olive-pit",
+    label: "Olive pit, ground",
+    class: "organic",
+    mineralShare: noMineral,
+    bulkDensity: density(600, 750, band),
+    particleDensity: density(1100, 1400, band),
+    inWater: "sinks",
+    usualGrain: grain(0.5, 2.5),
+    notes: "Hard for an organic grain; ask for abrasion and decay tests.",
+    source: band,
+  },
+  {
+    id: "coconut",
+    label: "Coconut fibre and pith",
+    class: "organic",
+    mineralShare: noMineral,
+    bulkDensity: density(80, 250, band),
+    particleDensity: density(200, 1450, "from memory: dry grain below 1000 kg/m³, solid matter about 1450 kg/m³"),
+    inWater: "floats-then-wets",
+    usualGrain: null,
+    notes: "Floats when dry and sinks when soaked; usually kept moist.",
+    source: band,
+  },
+  {
+    id: "wood-granule",
+    label: "Wood granule",
+    class: "organic",
+    mineralShare: noMineral,
+    bulkDensity: density(250, 420, band),
+    particleDensity: density(500, 1500, "from memory: dry grain 500–900 kg/m³, cell wall about 1500 kg/m³"),
+    inWater: "floats-then-wets",
+    usualGrain: grain(1, 3),
+    notes: "Floats when dry and sinks when soaked.",
+    source: band,
+  },
+  {
+    id: "zeolite",
+    label: "Zeolite",
+    class: "mineral",
+    mineralShare: allMineral,
+    bulkDensity: density(800, 950, band),
+    particleDensity: density(1400, 2300, "from memory: from the grain with its pores to the grain without them"),
+    inWater: "sinks",
+    usualGrain: grain(0.425, 1.4, "14–40"),
+    notes: "Porous mineral; holds water in its grains.",
+    source: band,
+  },
+];
+
+/** The material of that id among the owner's own and the catalogue; undefined if neither holds it. */
+export const findMaterial = (id: string, own: readonly InfillMaterial[]): InfillMaterial | undefined =>
+  own.find((material) => material.id === id) ?? infillMaterials.find((material) => material.id === id);

@@ -1,0 +1,6 @@
+export { findMaterial, infillMaterials } from "./catalogue";
+export type { InfillMaterial, InWater, MaterialClass, ShockLayerKind, Sourced, UsualGrain } from "./model";
+export { ownMaterialSchema } from "./schema";
+export { shockLayerKinds } from "./shock-layers";
+export { grainOfMesh, sieveNumbers, sieveOpening } from "./sieve";
+export { freshWater } from "./water";

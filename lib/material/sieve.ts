@@ -1,0 +1,38 @@
+import { type Interval, measured } from "#lib/quantity";
+
+/**
+ * Nominal openings in mm by sieve number. A larger number is a finer sieve.
+ * @source ASTM E11, nominal openings, from memory
+ */
+const openings = new Map<number, number>([
+  [8, 2.36],
+  [10, 2],
+  [12, 1.7],
+  [14, 1.4],
+  [16, 1.18],
+  [18, 1],
+  [20, 0.85],
+  [30, 0.6],
+  [40, 0.425],
+  [50, 0.3],
+  [100, 0.15],
+  [200, 0.075],
+]);
+
+/** The sieve numbers that the table knows, coarse to fine. */
+export const sieveNumbers: readonly number[] = [...openings.keys()];
+
+/** Opening in m of a sieve; undefined for a number that the table does not hold. */
+export function sieveOpening(sieve: number) {
+  const opening = openings.get(sieve);
+  return opening === undefined ? undefined : measured("length", opening, "mm");
+}
+
+/**
+ * Grain sizes in m of a grade named by two sieve numbers, in either order: "20–40" is 0.425 mm to 0.85 mm.
+ * Undefined where the table lacks one of the two.
+ */
+export function grainOfMesh(sieve: number, other: number): Interval<"m"> | undefined {
+  const [coarse, fine] = [sieveOpening(Math.min(sieve, other)), sieveOpening(Math.max(sieve, other))];
+  return coarse === undefined || fine === undefined ? undefined : { low: fine, high: coarse };
+}
