@@ -1,0 +1,200 @@
+// One command for all checks: `npm test`. Parts by name: `npm test -- types lint unit`.
+// Plain JavaScript without packages, so that it can say what is missing where something is.
+// @ts-check
+import { spawn } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { dirname, join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { findChromium, provideTools, startPostgres } from "./tools.mjs";
+
+process.chdir(resolve(dirname(fileURLToPath(import.meta.url)), ".."));
+
+/** @typedef {Readonly<{ passed: number, failed: number, skipped: number }>} Tally */
+/** @typedef {Readonly<{ ok: boolean, tally: Tally, note?: string }>} Outcome */
+/** @typedef {Readonly<{ name: string, does: string, run: () => Promise<Outcome> }>} Part */
+
+const none = { passed: 0, failed: 0, skipped: 0 };
+const workFolder = mkdtempSync(join(tmpdir(), "evenfield-test-"));
+const bin = (/** @type {string} */ name) => join("node_modules", ".bin", name);
+/** @type {Set<import("node:child_process").ChildProcess>} */
+const children = new Set();
+
+/**
+ * Runs one command to its end, its output going where ours goes.
+ * @param {readonly string[]} command
+ * @param {Readonly<Record<string, string>>} env added to ours
+ * @returns {Promise<boolean>} true where it ended with success
+ */
+function succeeds(command, env = {}) {
+  const [program, ...args] = command;
+  return new Promise((done) => {
+    const child = spawn(program ?? "", args, {
+      stdio: ["ignore", "inherit", "inherit"],
+      env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env },
+    });
+    children.add(child);
+    child.on("error", (problem) => {
+      console.error(`${command.join(" ")}: ${problem.message}`);
+      done(false);
+    });
+    child.on("exit", (code) => {
+      children.delete(child);
+      done(code === 0);
+    });
+  });
+}
+
+/**
+ * A check without tests of its own: it holds or it does not.
+ * @param {readonly (readonly string[])[]} commands
+ * @returns {() => Promise<Outcome>}
+ */
+function holds(...commands) {
+  return async () => {
+    for (const command of commands) {
+      if (!(await succeeds(command))) return { ok: false, tally: { ...none, failed: 1 }, note: command.join(" ") };
+    }
+    return { ok: true, tally: none };
+  };
+}
+
+/**
+ * The tally of a test run. A run that broke off counts as one failure more than its tests show.
+ * @param {boolean} ok
+ * @param {string} file report in JSON
+ * @param {(report: any) => Tally} read
+ * @returns {Outcome}
+ */
+function tallied(ok, file, read) {
+  if (!existsSync(file)) return { ok: false, tally: { ...none, failed: 1 }, note: "broke off before it could report" };
+  const tally = read(JSON.parse(readFileSync(file, "utf8")));
+  if (!ok && tally.failed === 0)
+    return { ok, tally: { ...tally, failed: 1 }, note: "broke off, though no single test failed" };
+  if (ok && tally.passed === 0) return { ok: false, tally: { ...tally, failed: 1 }, note: "ran no test at all" };
+  return { ok: ok && tally.failed === 0, tally };
+}
+
+/** @returns {Promise<Outcome>} */
+async function unit() {
+  const report = join(workFolder, "unit.json");
+  const server = await startPostgres(join(workFolder, "postgres"));
+  const ok = await succeeds(
+    [
+      ...[bin("vitest"), "run", "--config", "test/vitest.config.ts"],
+      ...["--reporter=default", "--reporter=json", `--outputFile.json=${report}`],
+    ],
+    server.kind === "running" ? { EVENFIELD_TEST_POSTGRES: server.url } : {},
+  );
+  if (server.kind === "running") await server.stop();
+  const outcome = tallied(ok, report, (read) => ({
+    passed: read.numPassedTests,
+    failed: read.numFailedTests,
+    skipped: read.numPendingTests + read.numTodoTests,
+  }));
+  if (server.kind === "running") return outcome;
+  return { ...outcome, note: [outcome.note, `PostgreSQL not tried: ${server.because}`].filter(Boolean).join("; ") };
+}
+
+/** @returns {Promise<number>} */
+function freePort() {
+  return new Promise((done, failed) => {
+    const probe = createServer();
+    probe.on("error", failed);
+    probe.listen(0, "127.0.0.1", () => {
+      const address = probe.address();
+      probe.close(() => done(typeof address === "object" && address ? address.port : 0));
+    });
+  });
+}
+
+/** @returns {Promise<Outcome>} */
+async function journeys() {
+  const browser = await findChromium();
+  if (browser.kind === "missing")
+    return { ok: true, tally: { ...none, skipped: 1 }, note: `not run: ${browser.because}` };
+  const report = join(workFolder, "journeys.json");
+  const ok = await succeeds([bin("playwright"), "test", "--config", "test/journeys/playwright.config.ts"], {
+    PLAYWRIGHT_JSON_OUTPUT_NAME: report,
+    EVENFIELD_JOURNEYS_PORT: String(await freePort()),
+    EVENFIELD_JOURNEYS_DATA: join(workFolder, "journeys-data"),
+    ...(browser.path ? { EVENFIELD_CHROMIUM: browser.path } : {}),
+  });
+  return tallied(ok, report, ({ stats }) => ({
+    passed: stats.expected,
+    failed: stats.unexpected + stats.flaky,
+    skipped: stats.skipped,
+  }));
+}
+
+/** @type {readonly Part[]} */
+const parts = [
+  {
+    name: "types",
+    does: "TypeScript, with the types of the routes",
+    run: holds([bin("next"), "typegen"], [bin("tsc"), "--noEmit", "-p", "."]),
+  },
+  {
+    name: "lint",
+    does: "format and lint, warnings count",
+    run: holds([bin("biome"), "ci", "--error-on-warnings", "."]),
+  },
+  {
+    name: "direction",
+    does: "which way imports point",
+    run: holds([bin("depcruise"), "--config", ".dependency-cruiser.mjs", "app", "lib", "test", "proxy.ts"]),
+  },
+  { name: "unused", does: "files, exports and packages nobody uses", run: holds([bin("knip"), "--no-progress"]) },
+  { name: "unit", does: "unit, property, store and outside checks", run: unit },
+  {
+    name: "build",
+    does: "the pages as they are served",
+    run: holds([process.execPath, "app/_commands/start.mjs", "build"]),
+  },
+  { name: "journeys", does: "the job in a browser", run: journeys },
+];
+
+/** @param {string} signal */
+function stop(signal) {
+  for (const child of children) child.kill("SIGTERM");
+  rmSync(workFolder, { recursive: true, force: true });
+  console.error(`Stopped by ${signal}.`);
+  process.exit(1);
+}
+process.on("SIGINT", stop);
+process.on("SIGTERM", stop);
+
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !parts.some((part) => part.name === name));
+if (unknown.length > 0) {
+  console.error(
+    `There is no part named ${unknown.join(", ")}. The parts are ${parts.map(({ name }) => name).join(", ")}.`,
+  );
+  process.exit(2);
+}
+const chosen = asked.length > 0 ? parts.filter(({ name }) => asked.includes(name)) : parts;
+await provideTools({
+  browser: chosen.some(({ name }) => name === "journeys"),
+  postgres: chosen.some(({ name }) => name === "unit"),
+});
+
+/** @type {(Outcome & Readonly<{ name: string, seconds: number }>)[]} */
+const rows = [];
+for (const part of chosen) {
+  console.log(`\n── ${part.name}: ${part.does}`);
+  const began = performance.now();
+  const outcome = await part.run();
+  rows.push({ ...outcome, name: part.name, seconds: (performance.now() - began) / 1000 });
+}
+rmSync(workFolder, { recursive: true, force: true });
+
+console.log("\npart         result   seconds   passed  failed  skipped");
+for (const { name, ok, seconds, tally, note } of rows) {
+  const numbers = [tally.passed, tally.failed, tally.skipped].map((count) => String(count).padStart(8)).join("");
+  console.log(`${name.padEnd(12)} ${(ok ? "ok" : "FAILED").padEnd(8)} ${seconds.toFixed(1).padStart(7)} ${numbers}`);
+  if (note) console.log(`             ${note}`);
+}
+const sum = (/** @type {keyof Tally} */ of) => rows.reduce((total, { tally }) => total + tally[of], 0);
+console.log(`\n${sum("passed")} passed, ${sum("failed")} failed, ${sum("skipped")} skipped`);
+process.exit(rows.every(({ ok }) => ok) ? 0 : 1);
