@@ -1,13 +1,31 @@
 import styles from "./status.module.css";
 
 /** The words a figure or a gate can be marked with. Each has a mark of its own shape, so colour carries nothing alone. */
-export const statusWords = ["meets", "falls short", "not shown", "not comparable", "not decided", "over-claimed"] as const;
+export const statusWords = [
+  "meets",
+  "falls short",
+  "not shown",
+  "not comparable",
+  "not decided",
+  "over-claimed",
+] as const;
 export type StatusWord = (typeof statusWords)[number];
 
 const marks: Record<StatusWord, React.ReactNode> = {
   meets: <path d="M2 8.5 6 12.5 14 3.5" fill="none" stroke="currentColor" strokeWidth="2" />,
   "falls short": <path d="M2 3.5h12M8 4v9M4.5 9.5 8 13l3.5-3.5" fill="none" stroke="currentColor" strokeWidth="2" />,
-  "not shown": <rect x="3" y="3" width="10" height="10" fill="none" stroke="currentColor" strokeDasharray="2.5 2" strokeWidth="1.5" />,
+  "not shown": (
+    <rect
+      x="3"
+      y="3"
+      width="10"
+      height="10"
+      fill="none"
+      stroke="currentColor"
+      strokeDasharray="2.5 2"
+      strokeWidth="1.5"
+    />
+  ),
   "not comparable": <path d="M3 5.5h10M3 10.5h10M11 2 5 14" fill="none" stroke="currentColor" strokeWidth="1.5" />,
   "not decided": (
     <>

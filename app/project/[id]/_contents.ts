@@ -1,14 +1,50 @@
 /** The pages of a project in the order of the job. `decide` is the sentence at the page's top. */
 export const contents = [
-  { slug: "brief", title: "Brief", decide: "What field is to be built, how much it will be used, and how money over time is counted." },
-  { slug: "requirements", title: "Requirements", decide: "What every bid must meet and what counts for how much, set before any bid is read." },
-  { slug: "bids", title: "Bids", decide: "What each bidder claims, exactly as written, by which test method and with what proof." },
-  { slug: "side-by-side", title: "Side by side", decide: "Where the bids differ, what they leave out, and which of their figures can be compared at all." },
-  { slug: "infill", title: "Infill and mass", decide: "How much infill holds each carpet down, how deep it lies, and how much of it would stay put in water." },
-  { slug: "hardness", title: "Hardness outlook", decide: "How hard each surface starts, how hard it may become, and when it could leave the owner’s limits." },
-  { slug: "cost", title: "Life-cycle cost", decide: "What each bid costs over the whole study period, not only on the day it is signed." },
-  { slug: "evaluation", title: "Evaluation", decide: "Which bids pass every gate, how they score on the owner’s own anchors, and how far the order is settled." },
-  { slug: "recommendation", title: "Recommendation", decide: "What the figures support, how firm that is, and what to ask before signing." },
+  {
+    slug: "brief",
+    title: "Brief",
+    decide: "What field is to be built, how much it will be used, and how money over time is counted.",
+  },
+  {
+    slug: "requirements",
+    title: "Requirements",
+    decide: "What every bid must meet and what counts for how much, set before any bid is read.",
+  },
+  {
+    slug: "bids",
+    title: "Bids",
+    decide: "What each bidder claims, exactly as written, by which test method and with what proof.",
+  },
+  {
+    slug: "side-by-side",
+    title: "Side by side",
+    decide: "Where the bids differ, what they leave out, and which of their figures can be compared at all.",
+  },
+  {
+    slug: "infill",
+    title: "Infill and mass",
+    decide: "How much infill holds each carpet down, how deep it lies, and how much of it would stay put in water.",
+  },
+  {
+    slug: "hardness",
+    title: "Hardness outlook",
+    decide: "How hard each surface starts, how hard it may become, and when it could leave the owner’s limits.",
+  },
+  {
+    slug: "cost",
+    title: "Life-cycle cost",
+    decide: "What each bid costs over the whole study period, not only on the day it is signed.",
+  },
+  {
+    slug: "evaluation",
+    title: "Evaluation",
+    decide: "Which bids pass every gate, how they score on the owner’s own anchors, and how far the order is settled.",
+  },
+  {
+    slug: "recommendation",
+    title: "Recommendation",
+    decide: "What the figures support, how firm that is, and what to ask before signing.",
+  },
 ] as const;
 
 export type PageSlug = (typeof contents)[number]["slug"];

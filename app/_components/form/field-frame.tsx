@@ -1,0 +1,49 @@
+import styles from "./field.module.css";
+
+/** What every field has besides its control. `labelHidden` is for cells of a table whose head already shows the label. */
+export type FieldWords = Readonly<{
+  name: string;
+  label: string;
+  hint?: string;
+  className?: string;
+  labelHidden?: true;
+}>;
+
+/** The attributes that tie a control to its hint and its sentence of trouble. */
+export function fieldAttributes(id: string, { hint }: FieldWords, problem: string | null) {
+  const describedBy = [hint === undefined ? "" : `${id}-hint`, problem === null ? "" : `${id}-problem`]
+    .join(" ")
+    .trim();
+  return { id, "aria-invalid": problem !== null, ...(describedBy === "" ? {} : { "aria-describedby": describedBy }) };
+}
+
+export function FieldFrame({
+  id,
+  words: { label, hint, className, labelHidden },
+  problem,
+  children,
+}: {
+  id: string;
+  words: FieldWords;
+  problem: string | null;
+  children: React.ReactNode;
+}) {
+  return (
+    <div className={`${styles.field} ${className ?? ""}`}>
+      <label htmlFor={id} className={labelHidden ? "visually-hidden" : undefined}>
+        {label}
+      </label>
+      {hint === undefined ? null : (
+        <span id={`${id}-hint`} className={styles.hint}>
+          {hint}
+        </span>
+      )}
+      {children}
+      {problem === null ? null : (
+        <span id={`${id}-problem`} className={styles.problem}>
+          {problem}
+        </span>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,16 @@
+/** A sentence about one field of a form; `field` is its path with dots, as the form names it. */
+export type FieldProblem = Readonly<{ field: string; message: string }>;
+
+/** What became of a save. In every case the text that was sent is kept somewhere; nothing typed is lost. */
+export type SaveOutcome = Readonly<
+  | { kind: "saved"; version: number; at: string }
+  | { kind: "conflict"; version: number; savedBy: string; savedAt: string; theirs: unknown }
+  | { kind: "rejected"; problems: readonly FieldProblem[] }
+  | { kind: "gone" }
+  | { kind: "refused"; reason: string }
+>;
+
+/** The document a form edits. */
+export type DocumentAddress = Readonly<{ project: string; kind: "brief" | "requirements" | "bid"; id: string }>;
+
+export type SaveAction = (where: DocumentAddress & { version: number }, draft: unknown) => Promise<SaveOutcome>;

@@ -1,0 +1,12 @@
+import { type DimensionName, dimensions } from "#lib/quantity";
+
+const leadingNumber = /^[^\d]{0,8}\d[\d.,/\s–-]{0,20}/;
+
+/** The number typed so far in each unit of the dimension, the reader's usual units first; nothing before a number stands. */
+export function unitSuggestions(text: string, dimension: DimensionName): readonly string[] {
+  const number = leadingNumber.exec(text)?.[0]?.replace(/[.,/\s–-]+$/, "");
+  if (number === undefined || number === "") return [];
+  const { us, metric, units } = dimensions[dimension];
+  const symbols = new Set([us.unit, metric.unit, ...Object.keys(units)]);
+  return [...symbols].filter((symbol) => symbol !== "" && symbol !== "1").map((symbol) => `${number} ${symbol}`);
+}

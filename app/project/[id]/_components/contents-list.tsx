@@ -1,0 +1,25 @@
+"use client";
+import Link from "next/link";
+import { usePathname } from "next/navigation";
+import { contents } from "../_contents";
+import styles from "./contents-list.module.css";
+
+/** The report's table of contents, with the page that is open marked. */
+export function ContentsList({ project }: { project: string }) {
+  const path = usePathname();
+  return (
+    <ol className={styles.list}>
+      {contents.map(({ slug, title }) => {
+        const address = `/project/${project}/${slug}`;
+        const current = path === address || path.startsWith(`${address}/`);
+        return (
+          <li key={slug}>
+            <Link href={address} prefetch={false} {...(current ? { "aria-current": "page" as const } : {})}>
+              {title}
+            </Link>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

@@ -1,0 +1,48 @@
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { UnitsSwitch } from "../../_components/units-switch";
+import { loadProject } from "../../_data/load-project";
+import { readersUnits } from "../../_units";
+import { ContentsList } from "./_components/contents-list";
+import styles from "./layout.module.css";
+
+export async function generateMetadata({ params }: LayoutProps<"/project/[id]">) {
+  const loaded = await loadProject((await params).id);
+  return {
+    title: {
+      default: loaded?.project.brief.name ?? "No such project",
+      template: `%s · ${loaded?.project.brief.name ?? ""} · Evenfield`,
+    },
+  };
+}
+
+export default async function ProjectLayout({ params, children }: LayoutProps<"/project/[id]">) {
+  const { id } = await params;
+  const loaded = await loadProject(id);
+  if (loaded === null) notFound();
+  const { brief } = loaded.project;
+  const units = await readersUnits();
+  return (
+    <div className={styles.sheet}>
+      <header className={styles.running}>
+        <p>
+          <Link href="/">Evenfield</Link> · <Link href={`/project/${id}`}>{brief.name}</Link> · {brief.owner}
+        </p>
+        {brief.notice === "" ? null : <p className={styles.invented}>{brief.notice}</p>}
+        <UnitsSwitch units={units} />
+      </header>
+      <nav className={`${styles.side} screen-only`} aria-label="Contents">
+        <details className={styles.narrowContents}>
+          <summary>Contents</summary>
+          <ContentsList project={id} />
+        </details>
+        <div className={styles.wideContents}>
+          <ContentsList project={id} />
+        </div>
+      </nav>
+      <main id="main" className={styles.main}>
+        {children}
+      </main>
+    </div>
+  );
+}

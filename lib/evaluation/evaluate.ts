@@ -1,0 +1,104 @@
+import { type MethodId, matchMethod, readClaims } from "#lib/claim";
+import { cashFlows, lifeCycleCost } from "#lib/cost";
+import { type BidFigures, type Criterion, ranking, type ShownFigure, scoreBid, weightStability } from "#lib/criteria";
+import { findings } from "#lib/crosscheck";
+import { fieldArea } from "#lib/field";
+import type { Figure } from "#lib/figure";
+import { intervalOfFigure } from "#lib/figure";
+import { type ImpactRequirement, impactCaution } from "#lib/impact";
+import { claimedFigure, type EvidencedFigure } from "./claimed-figure";
+import { type BidFacts, derivedReaders } from "./derived-measures";
+import { hardnessFigures } from "./hardness-figures";
+import { infillFigures, knownInfill } from "./infill-figures";
+import { claimedMeasures, type DerivedMeasureId, evidenceLevels } from "./measures";
+import type { Bid, BidEvaluation, Brief, CostFigures, Evaluation, Project, Requirements } from "./model";
+import { wantedProperties } from "./wanted-properties";
+
+/**
+ * The whole job: from entered claims to figures, findings, gates, scores and an order, each figure with its working.
+ * Pure and deterministic: the same project gives the same evaluation, to the last bit.
+ */
+export function evaluate({ brief, requirements, bids }: Project): Evaluation {
+  const area = fieldArea(brief.field);
+  const evaluated = bids.map((bid) => evaluateBid(bid, { brief, requirements, area }));
+  const scores = evaluated.map(({ score }) => score);
+  return {
+    format: "evenfield-evaluation",
+    version: 1,
+    project: { name: brief.name, owner: brief.owner, notice: brief.notice },
+    area,
+    bids: evaluated,
+    ranking: ranking(scores),
+    stability: weightStability(scores),
+    cautions: [impactCaution],
+  };
+}
+
+type Setting = Readonly<{ brief: Brief; requirements: Requirements; area: Figure<"area"> }>;
+
+function evaluateBid(bid: Bid, { brief, requirements, area }: Setting): BidEvaluation {
+  const known = knownInfill(bid, brief.ownMaterials);
+  const infill = infillFigures(bid, known, area);
+  const impact = withMethod(requirements.impact);
+  const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact);
+  const cost = costFigures(bid, brief, area);
+  const { id, letter, bidder, system, claims } = bid;
+  return {
+    id,
+    letter,
+    bidder,
+    system,
+    reading: readClaims(claims, wantedProperties(requirements.criteria)),
+    infill,
+    hardness,
+    cost,
+    findings: findings({
+      claims,
+      totalArealDensity: infill.totalArealDensity,
+      infillDepth: infill.depth,
+      weightClass: infill.weightClass,
+      impactMethod: impact.method,
+    }),
+    score: scoreBid(requirements.criteria, shownFigures({ bid, infill, hardness, cost }, requirements.criteria)),
+  };
+}
+
+/** The schema lets only methods of the register through; here the compiler learns it. */
+function withMethod(impact: ImpactRequirement): ImpactRequirement & Readonly<{ method: MethodId }> {
+  const method = matchMethod(impact.method);
+  if (method === null || method === "not-stated") throw new RangeError(`no test method ${impact.method}`);
+  return { ...impact, method };
+}
+
+function costFigures(bid: Bid, brief: Brief, area: Figure<"area">): CostFigures {
+  const squareMetres = intervalOfFigure(area)?.low;
+  if (squareMetres === undefined) throw new RangeError("a field without an area: its schema let it through");
+  const setting = {
+    bid: bid.id,
+    area: squareMetres,
+    hoursPerYear: brief.use.hoursPerYear.value,
+    conventions: brief.money,
+  };
+  const { total, byCategory } = cashFlows(bid.prices, setting);
+  return { ...lifeCycleCost(bid.prices, setting), yearly: total, yearlyByCategory: byCategory };
+}
+
+const isDerived = (id: string): id is DerivedMeasureId => Object.hasOwn(derivedReaders, id);
+
+/** What a bid shows for a measure. */
+export function measuredFigure(facts: BidFacts, measure: string): EvidencedFigure {
+  if (isDerived(measure)) return derivedReaders[measure](facts);
+  const claimed = claimedMeasures.find(({ id }) => id === measure);
+  if (claimed === undefined) throw new RangeError(`no measure ${measure}`);
+  const { property, method } = claimed;
+  return claimedFigure(facts.bid.id, facts.bid.claims, method === null ? { property } : { property, method });
+}
+
+function shownFigures(facts: BidFacts, criteria: readonly Criterion[]): BidFigures {
+  const shown = criteria.flatMap(({ id, measure }): readonly (readonly [string, ShownFigure])[] => {
+    const { figure, evidence } = measuredFigure(facts, measure.id);
+    const level = evidenceLevels.find((candidate) => candidate.level === evidence);
+    return level === undefined ? [] : [[id, { figure, evidence: level }]];
+  });
+  return { bid: facts.bid.id, shown: Object.fromEntries(shown) };
+}

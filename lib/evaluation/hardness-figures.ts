@@ -1,0 +1,89 @@
+import {
+  agedPoints,
+  atLeastAsStrong,
+  bestClaim,
+  type Claim,
+  comparability,
+  type EvidenceLevel,
+  type MethodId,
+  quantityOf,
+} from "#lib/claim";
+import { type Figure, intervalOfFigure, type Origin, unknown } from "#lib/figure";
+import {
+  applicableSensitivity,
+  depthMargin,
+  explainOutlook,
+  type HardnessOutlook,
+  hardnessOutlook,
+  type ImpactRequirement,
+  type SensitivityFacts,
+  type StatedLevel,
+} from "#lib/impact";
+import { type InfillSystem, polymerShare } from "#lib/infill";
+import { intervalOf } from "#lib/quantity";
+import { claimedFigure, noEvidence } from "./claimed-figure";
+import type { Bid, HardnessFigures } from "./model";
+
+/** The rule of thumb speaks of the flat missile; every method that uses it the same way will do. */
+const flatMissile: MethodId = "f355-a";
+
+const originOf = (bid: Bid, claim: Claim): Origin => ({ kind: "claim", bid: bid.id, claim: claim.id });
+
+function shockLayerOf(claims: readonly Claim[]): SensitivityFacts["shockLayer"] {
+  const found = bestClaim(claims, { property: "shock-layer" });
+  if (!found.ok || found.value.claim.value.kind !== "choice") return "not-stated";
+  return found.value.claim.value.choice === "none" ? "none" : "present";
+}
+
+const weakest = (levels: readonly EvidenceLevel[]): EvidenceLevel =>
+  levels.reduce((weak, level) => (atLeastAsStrong(level, weak) ? weak : level), levels[0] ?? noEvidence);
+
+const atHorizonOf = (outlook: HardnessOutlook): Figure<"impactLevel"> =>
+  outlook.kind === "unknown"
+    ? unknown("impactLevel", outlook.because)
+    : (outlook.years.at(-1)?.level ??
+      unknown("impactLevel", { kind: "missing-input", what: "the years to look ahead" }));
+
+/** How hard a bid's surface is and may become, from its own claims by the required method and the owner's assumptions. */
+export function hardnessFigures(
+  bid: Bid,
+  system: InfillSystem | null,
+  requirement: ImpactRequirement & Readonly<{ method: MethodId }>,
+): HardnessFigures {
+  const { method } = requirement;
+  const asNew = claimedFigure(bid.id, bid.claims, { property: "g-max", method, condition: { kind: "new" } });
+  const levelAsNew = intervalOfFigure(asNew.figure);
+  const statedAsNew: StatedLevel | null =
+    levelAsNew === null || asNew.claim === null ? null : { level: levelAsNew, from: originOf(bid, asNew.claim) };
+  const points = agedPoints(bid.claims, "g-max", method);
+  const stated = points.flatMap(({ years, claim }) => {
+    const quantity = quantityOf(claim, "g-max");
+    return quantity === null ? [] : [{ years, level: intervalOf(quantity.reading), from: originOf(bid, claim) }];
+  });
+  const outlook = hardnessOutlook({
+    newLevel: statedAsNew,
+    agedPoints: stated.filter(({ years }) => years > 0),
+    requirement,
+    years: requirement.horizonYears,
+  });
+  const sensitivity = applicableSensitivity(
+    {
+      method: comparability("g-max", flatMissile, method).kind === "comparable" ? flatMissile : method,
+      level: levelAsNew,
+      polymerShare: system === null ? null : polymerShare(system),
+      shockLayer: shockLayerOf(bid.claims),
+    },
+    requirement.depthSensitivity,
+  );
+  return {
+    asNew: asNew.figure,
+    asNewEvidence: asNew.evidence,
+    stated,
+    outlook,
+    sentences: explainOutlook(outlook),
+    atHorizon: atHorizonOf(outlook),
+    atHorizonEvidence: weakest(points.map(({ claim }) => claim.evidence)),
+    sensitivity,
+    depthMargin: depthMargin({ stated: statedAsNew, limit: requirement.limit.value, sensitivity }),
+  };
+}

@@ -1,0 +1,119 @@
+import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
+import type { CostCategory, CostConventions, CostStream, LifeCycleCost, PriceLine } from "#lib/cost";
+import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteria";
+import type { Finding } from "#lib/crosscheck";
+import type { Climate, FieldShape, UseProfile } from "#lib/field";
+import type { Figure } from "#lib/figure";
+import type { AgedLevel, DepthMargin, HardnessOutlook, ImpactRequirement, Sensitivity } from "#lib/impact";
+import type { CrossSection, Placement, WeightClass } from "#lib/infill";
+import type { InfillMaterial } from "#lib/material";
+import type { Quantity } from "#lib/quantity";
+
+/** What is to be built and how money over time is counted, before any bid. */
+export type Brief = Readonly<{
+  name: string;
+  owner: string;
+  purpose: string;
+  /** A line that stands on every page, such as that all is invented. Empty for a real project. */
+  notice: string;
+  field: FieldShape;
+  use: UseProfile;
+  climate: Climate;
+  money: CostConventions;
+  ownMaterials: readonly InfillMaterial[];
+}>;
+
+/** What every bid must meet and what counts for how much. */
+export type Requirements = Readonly<{ impact: ImpactRequirement; criteria: readonly Criterion[] }>;
+
+/** One component of the infill as claimed. The material is an id until the catalogue is asked. */
+export type InfillClaim = Provenance &
+  Readonly<{
+    id: string;
+    material: string;
+    arealDensity: Quantity<"arealDensity">;
+    bulkDensity: Quantity<"bulkDensity"> | null;
+  }>;
+
+/** One bid as written. People tell bids apart by the letter. */
+export type Bid = Readonly<{
+  id: string;
+  letter: string;
+  bidder: string;
+  /** The kind of surface in neutral words: "layered sand and rubber, no shock layer". */
+  system: string;
+  infill: Readonly<{ placement: Placement; components: readonly InfillClaim[] }>;
+  claims: readonly Claim[];
+  prices: readonly PriceLine[];
+}>;
+
+export type Project = Readonly<{ brief: Brief; requirements: Requirements; bids: readonly Bid[] }>;
+
+/** What the infill of a bid amounts to. */
+export type InfillFigures = Readonly<{
+  totalArealDensity: Figure<"arealDensity">;
+  stabilisingMass: Figure<"mass">;
+  weightClass: WeightClass;
+  mineralShare: Figure<"fraction">;
+  depth: Figure<"length">;
+  freePile: Figure<"length">;
+  fillRatio: Figure<"fraction">;
+  submergedMass: Figure<"arealDensity">;
+  floatProneShare: Figure<"fraction">;
+  truckLoads: Figure<"count">;
+  components: readonly Readonly<{
+    id: string;
+    label: string;
+    mass: Figure<"mass">;
+    submerged: Figure<"arealDensity">;
+  }>[];
+  crossSection: CrossSection;
+  /** Materials that neither the catalogue nor the brief describes; while there is one, the figures are unknown. */
+  unknownMaterials: readonly string[];
+}>;
+
+/** How hard the surface of a bid is and may become, by the method of the requirement. */
+export type HardnessFigures = Readonly<{
+  asNew: Figure<"impactLevel">;
+  asNewEvidence: EvidenceLevel;
+  /** The bid's own levels with their ages, the new one included, as far as the method compares. */
+  stated: readonly AgedLevel[];
+  outlook: HardnessOutlook;
+  /** What the outlook rests on and when it leaves the owner's limits, in sentences. */
+  sentences: readonly string[];
+  atHorizon: Figure<"impactLevel">;
+  atHorizonEvidence: EvidenceLevel;
+  sensitivity: Sensitivity;
+  depthMargin: DepthMargin;
+}>;
+
+/** What a bid costs, and in which year. Cents in constant money, not rounded; index 0 is the base date. */
+export type CostFigures = LifeCycleCost &
+  Readonly<{ yearly: CostStream; yearlyByCategory: Readonly<Record<CostCategory, CostStream>> }>;
+
+/** Everything that can be said of one bid, each figure with its working. */
+export type BidEvaluation = Readonly<{
+  id: string;
+  letter: string;
+  bidder: string;
+  system: string;
+  reading: ClaimsReading;
+  infill: InfillFigures;
+  hardness: HardnessFigures;
+  cost: CostFigures;
+  findings: readonly Finding[];
+  score: BidScore;
+}>;
+
+/** The outcome of the whole job as plain data: pages, documents and scripts read the same. */
+export type Evaluation = Readonly<{
+  format: "evenfield-evaluation";
+  version: 1;
+  project: Readonly<{ name: string; owner: string; notice: string }>;
+  area: Figure<"area">;
+  bids: readonly BidEvaluation[];
+  ranking: Ranking;
+  /** How far each weight can move before another bid leads; null with fewer than two bids that can lead. */
+  stability: WeightStability | null;
+  cautions: readonly string[];
+}>;

@@ -1,0 +1,19 @@
+import type { PropertyId } from "#lib/claim";
+import type { Criterion } from "#lib/criteria";
+import { claimedMeasures } from "./measures";
+
+/** What any owner asks of a turf bid, whatever the criteria: without it the figures of this trade can't be worked out. */
+const alwaysAsked: readonly PropertyId[] = [
+  "pile-height",
+  "shock-layer",
+  "infill-total-areal-density",
+  "g-max",
+  "system-infiltration",
+  "warranty-years",
+];
+
+/** The properties that a bid should speak to: those always asked and those that the criteria judge. */
+export function wantedProperties(criteria: readonly Criterion[]): readonly PropertyId[] {
+  const judged = criteria.flatMap(({ measure }) => claimedMeasures.find(({ id }) => id === measure.id)?.property ?? []);
+  return [...new Set([...alwaysAsked, ...judged])];
+}
