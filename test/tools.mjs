@@ -1,8 +1,8 @@
 // The two programs the tests want beside Node: a Chromium and a PostgreSQL server. Finds them, and
 // installs them from the system's packages where this account may do that.
 // @ts-check
-import { execFileSync, spawnSync } from "node:child_process";
-import { chownSync, existsSync, mkdirSync, readdirSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { existsSync, readdirSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
 /** @param {string} name @returns {string | undefined} */
@@ -30,8 +30,8 @@ export async function findChromium() {
   return { kind: "missing", because: "no Chromium was found, and none could be installed" };
 }
 
-/** @returns {string | undefined} the folder with initdb, pg_ctl and postgres, newest version first */
-function findPostgres() {
+/** @returns {string | undefined} the folder with the programs of a PostgreSQL server, newest version first */
+export function findPostgres() {
   const packaged = "/usr/lib/postgresql";
   const versions = existsSync(packaged) ? readdirSync(packaged).sort((a, b) => Number(b) - Number(a)) : [];
   const folders = [
@@ -80,48 +80,4 @@ export async function provideTools(wanted) {
     console.log("Fetching the browser that Playwright brings.");
     tried(process.execPath, ["node_modules/@playwright/test/cli.js", "install", "chromium"]);
   }
-}
-
-/**
- * A PostgreSQL server of our own, reached through a socket in its folder and gone afterwards. The server refuses to
- * run as root, so root hands it to the account that Debian's package made for it.
- * @param {string} folder made here
- * @returns {Promise<{ kind: "running", url: string, stop: () => Promise<void> } | { kind: "missing", because: string }>}
- */
-export async function startPostgres(folder) {
-  const programs = findPostgres();
-  if (!programs) return { kind: "missing", because: "no PostgreSQL was found, and none could be installed" };
-  const asRoot = process.getuid?.() === 0;
-  const data = join(folder, "data");
-  /** @param {string} name @param {readonly string[]} args */
-  const run = (name, ...args) => {
-    const command = asRoot
-      ? ["runuser", "-u", "postgres", "--", join(programs, name), ...args]
-      : [join(programs, name), ...args];
-    execFileSync(command[0] ?? "", command.slice(1), {
-      cwd: folder,
-      stdio: ["ignore", "ignore", "pipe"],
-      timeout: 120_000,
-    });
-  };
-  try {
-    mkdirSync(folder, { mode: 0o700 });
-    if (asRoot) {
-      const id = (/** @type {string} */ flag) => Number(execFileSync("id", [flag, "postgres"], { encoding: "utf8" }));
-      chownSync(folder, id("-u"), id("-g"));
-    }
-    run("initdb", "-D", data, "-U", "postgres", "-A", "trust", "-E", "UTF8", "--locale=C", "--no-sync");
-    const settings = `-c listen_addresses= -c unix_socket_directories=${folder} -c max_connections=200`;
-    run("pg_ctl", "-D", data, "-w", "-t", "60", "-l", join(folder, "log"), "-o", settings, "start");
-  } catch (problem) {
-    return {
-      kind: "missing",
-      because: `PostgreSQL did not start: ${problem instanceof Error ? problem.message : problem}`,
-    };
-  }
-  return {
-    kind: "running",
-    url: `postgres://postgres@localhost/postgres?host=${encodeURIComponent(folder)}`,
-    stop: async () => run("pg_ctl", "-D", data, "-w", "-m", "immediate", "stop"),
-  };
 }
