@@ -71,7 +71,7 @@ export const endsUnit = (word: string) =>
   /^(to|and|or|min|minimum|max|maximum|approx|approximately|nominal)$/i.test(word);
 
 /** The qualifier at an index, and the index after it with its point, colon and spaces; null where there is none. */
-export type FoundQualifier = Readonly<{ qualifier: Qualifier; end: number }> | null;
+type FoundQualifier = Readonly<{ qualifier: Qualifier; end: number }> | null;
 
 export const qualifierBefore = (text: string, start: number): FoundQualifier => found(before, text, start);
 export const qualifierAfter = (text: string, start: number): FoundQualifier => found(after, text, start);

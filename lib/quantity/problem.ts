@@ -80,7 +80,7 @@ export function expected(dimension: DimensionName): string {
 }
 
 /** The reader's units of both systems first, then others; the SI unit only where readers see it. At most four. */
-export function exampleUnits(dimension: DimensionName): readonly string[] {
+function exampleUnits(dimension: DimensionName): readonly string[] {
   const { us, metric, si, units }: DimensionDefinition = dimensions[dimension];
   const others = Object.keys(units).filter((symbol) => symbol !== si);
   return [...new Set([us.unit, metric.unit, ...others])]

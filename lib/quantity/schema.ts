@@ -62,8 +62,9 @@ function beyond<D extends DimensionName>(
 }
 
 function spoken(number: number, unit: string): string {
-  const text = new Intl.NumberFormat("en-US", { maximumSignificantDigits: 9 }).format(number).replace("-", "−");
-  return unit.startsWith("$") ? `$${text}${unit.slice(1)}` : `${text} ${unit}`.trim();
+  const text = new Intl.NumberFormat("en-US", { maximumSignificantDigits: 9 }).format(Math.abs(number));
+  const sign = number < 0 ? "−" : "";
+  return unit.startsWith("$") ? `${sign}$${text}${unit.slice(1)}` : `${sign}${text} ${unit}`.trim();
 }
 
 /** "2026-11-25" → a day of the calendar. */

@@ -1,7 +1,7 @@
 import { type DimensionDefinition, type DimensionName, dimensions } from "./dimensions";
 
 /** What a written unit is, seen from one dimension. */
-export type UnitReading = Readonly<
+type UnitReading = Readonly<
   | { kind: "known"; unit: string }
   | { kind: "ambiguous"; units: readonly string[] }
   | { kind: "elsewhere"; measures: readonly DimensionName[] }
@@ -41,6 +41,8 @@ const canonical: Readonly<Record<string, string>> = {
   litres: "L",
   liter: "L",
   liters: "L",
+  gallon: "gal",
+  gallons: "gal",
   hour: "h",
   hours: "h",
   hr: "h",
@@ -67,6 +69,8 @@ const canonical: Readonly<Record<string, string>> = {
   deg: "°",
   degree: "°",
   degrees: "°",
+  sq: "sq",
+  cu: "cu",
   square: "sq",
   cubic: "cu",
   per: "/",
@@ -78,7 +82,7 @@ const canonical: Readonly<Record<string, string>> = {
  * The form in which spellings are compared: words that mean the same made one, "square foot" as "ft2", "per" as "/",
  * spaces, hyphens and points inside a unit as "·". Upper and lower case stay.
  */
-export function spellingKey(spelling: string): string {
+function spellingKey(spelling: string): string {
   const parts = spelling
     .replaceAll("²", "2")
     .replaceAll("³", "3")

@@ -67,7 +67,9 @@ function unitEndsAt(dimension: DimensionName, text: string, start: number, at: n
   if (/\d/.test(character)) return !digitBelongsToUnit(text, start, at);
   if (!/[a-z]/i.test(character) || /[a-z]/i.test(before)) return false;
   const word = /^[a-z]+/i.exec(text.slice(at))?.[0] ?? "";
-  const first = text.slice(start, at).trim() === "";
+  const unitSoFar = text.slice(start, at).trim();
+  if (before === "-" || unitSoFar === "G") return false; // "g-max" and "G max" name the unit, "165 g max" a limit
+  const first = unitSoFar === "";
   return endsUnit(word) && !(first && unitReading(dimension, word).kind === "known");
 }
 
@@ -103,7 +105,7 @@ function feetAndInches(feet: number, inches: WrittenNumber): number {
 }
 
 /** The symbol of the unit, and what was left of the unit text after it: "lb/ft² of infill" leaves "of infill". */
-export type FoundUnit = Readonly<{ unit: string; left: string }>;
+type FoundUnit = Readonly<{ unit: string; left: string }>;
 
 /** Looks up the unit of a figure; words after a known unit are handed back, not guessed at. */
 export function unitOf(dimension: DimensionName, figure: WrittenFigure): Result<FoundUnit, QuantityProblem> {

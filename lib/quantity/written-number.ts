@@ -5,7 +5,7 @@ import { failed, type Result, succeeded } from "./result";
 export type WrittenNumber = Readonly<{ value: number; text: string; end: number }>;
 
 /** Why digits could not be read as one number. */
-export type NumberProblem = Readonly<
+type NumberProblem = Readonly<
   | { kind: "number-missing" }
   | { kind: "number-ambiguous"; read: string; readings: readonly [string, string] }
   | { kind: "number-unclear"; read: string }
