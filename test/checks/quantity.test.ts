@@ -4,6 +4,7 @@ import { type DimensionDefinition, type DimensionName, dimensions, inUnit, measu
 
 const definition = (dimension: DimensionName): DimensionDefinition => dimensions[dimension];
 
+// The printed factors are typed from memory of the table's seven digits; mathjs, further down, confirms them independently.
 /** Closer than half of the last of seven printed digits can be. */
 const printed = 5e-7;
 const expectClose = (got: number, wanted: number, relative: number) =>
