@@ -1,0 +1,15 @@
+export { interlockedDepth } from "./blended-depth";
+export { type CrossSection, type CrossSectionLayer, crossSection, type Thickness } from "./cross-section";
+export { floatProneShare } from "./float-prone-share";
+export { fillRatio, freePile } from "./free-pile";
+export { infillDepth } from "./infill-depth";
+export { mineralShare } from "./mineral-share";
+export type { ClaimedLength, InfillComponent, InfillSystem, Payload, Placement } from "./model";
+export { polymerShare } from "./polymer-share";
+export { infillComponentShape, infillSystemOf, infillSystemSchema } from "./schema";
+export { massOfDepth, type StatedDensity, settledDepth } from "./settled-depth";
+export { componentMasses, massInTradeUnits, massOverArea, stabilisingMass } from "./stabilising-mass";
+export { submergedComponents, submergedMass } from "./submerged-mass";
+export { totalArealDensity } from "./total-areal-density";
+export { truckLoads, usualPayload } from "./truck-loads";
+export { usualInfillMass, type WeightClass, weightClass } from "./weight-class";
