@@ -23,7 +23,7 @@ export function comparability(property: PropertyId, wanted: MethodId, got: State
   const [wantedMethod, gotMethod] = [methodOf(wanted), methodOf(got)];
   const stranger = [gotMethod, wantedMethod].find(({ id }) => !standsBehind(property, id));
   if (stranger !== undefined) return notComparable(property, wantedMethod, strangeness(property, stranger));
-  if (wanted === got) return { kind: "comparable", note: "" };
+  if (wanted === got) return { kind: "comparable", note: openHeightNote(property, gotMethod) };
   if (wantedMethod.measuresLike === gotMethod.measuresLike) {
     return { kind: "comparable", note: sameFamilyNote(wantedMethod, gotMethod) };
   }
@@ -58,13 +58,22 @@ const strangeness = (property: PropertyId, { designation, measuresLike }: TestMe
   `${designation} ${familyOf(measuresLike).does}; that gives no figure for ${inSentence(propertyOf(property).label)}.`;
 
 function sameFamilyNote(wanted: TestMethod, got: TestMethod): string {
-  const alike = familyOf(got.measuresLike).drop === null ? "procedure" : "missile and drop height";
+  const { drop } = familyOf(got.measuresLike);
+  const alike =
+    drop === null ? "procedure" : drop.height === null ? "missile and way of dropping it" : "missile and drop height";
   const both = `${got.designation} and ${wanted.designation} use the same ${alike}`;
   const field = [got, wanted].find(({ setting }) => setting === "field");
   const apparatus = [got, wanted].find(({ setting }) => setting === "apparatus");
   return field !== undefined && apparatus !== undefined
     ? `${both}; ${apparatus.designation} describes the apparatus and ${field.designation} its use on an installed field, so test points, temperature and age belong to the figure.`
     : `${both}; they are separate documents, so check edition and scope.`;
+}
+
+/** A method that fixes no drop height gives figures that compare only where the reports name the same one. */
+function openHeightNote(property: PropertyId, { designation, measuresLike }: TestMethod): string {
+  const { drop } = familyOf(measuresLike);
+  if (drop === null || drop.height !== null || propertyOf(property).comparedBy === "missile") return "";
+  return `${designation} fixes no drop height, so look in the reports whether both figures are for the same one.`;
 }
 
 function sameMissile(wanted: TestMethod, got: TestMethod): boolean {

@@ -1,0 +1,171 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { z } from "zod";
+import { claimSchema, properties, provenanceShape } from "#lib/claim";
+import { anyText } from "./bid-claims";
+
+const told = (input: unknown): readonly string[] => {
+  const parsed = claimSchema.safeParse(input);
+  return parsed.success ? [] : parsed.error.issues.map(({ path, message }) => `${path.join(".")}: ${message}`);
+};
+const base = { id: "c-1", evidence: "stated" };
+
+describe("claimSchema", () => {
+  test("reads a claim as typed into figure, method, condition and evidence", () => {
+    const typed = {
+      id: "c-1",
+      property: "Pile height",
+      figure: "2-1/4 in",
+      method: "ASTM D5823",
+      condition: "new",
+      evidence: "Accredited laboratory",
+      document: "Product data sheet",
+      page: "2",
+      words: "Pile height: 2-1/4 in",
+      note: "",
+    };
+    expect(claimSchema.parse(typed)).toMatchObject({
+      property: "pile-height",
+      method: "d5823",
+      condition: { kind: "new" },
+      evidence: "accredited-laboratory",
+      document: "Product data sheet",
+      value: { kind: "quantity", quantity: { asEntered: "2-1/4 in", dimension: "length", unit: "in" } },
+    });
+  });
+
+  test("takes what is left out as not stated, never as something better", () => {
+    expect(claimSchema.parse({ ...base, property: "g-max", figure: "95 g" })).toMatchObject({
+      method: "not-stated",
+      condition: { kind: "not-stated" },
+      document: "",
+      page: "",
+      words: "",
+    });
+  });
+
+  test("keeps a claim in words only", () => {
+    const parsed = claimSchema.parse({ ...base, property: "g-max", words: "Meets all requirements." });
+    expect(parsed.value).toEqual({ kind: "words", words: "Meets all requirements." });
+  });
+
+  test("reads a choice by id or label", () => {
+    for (const figure of ["expanded-bead", "Expanded bead panels"]) {
+      const parsed = claimSchema.parse({ ...base, property: "shock-layer", figure });
+      expect(parsed.value).toEqual({ kind: "choice", choice: "expanded-bead" });
+    }
+  });
+
+  test("names every field in the way of a claim at once", () => {
+    const problems = told({
+      id: "C 1",
+      property: "pile-height",
+      figure: "3 lb/ft²",
+      method: "F355",
+      condition: "year 1,5",
+      evidence: "best",
+    });
+    expect(problems.map((problem) => problem.split(":")[0])).toEqual([
+      "id",
+      "method",
+      "condition",
+      "evidence",
+      "figure",
+    ]);
+  });
+
+  test.each([
+    [
+      { ...base, property: "Pile hight", figure: "2 in" },
+      "property: “Pile hight” is not a property in the catalogue. Did you mean Pile height, Free pile height or Pile mass?",
+    ],
+    [
+      { ...base, property: "zzz", figure: "2 in" },
+      "property: “zzz” is not a property in the catalogue. Choose one of the list, for instance “Pile height”.",
+    ],
+    [{ ...base, property: " ", figure: "2 in" }, "property: Name the property, for instance “Pile height”."],
+    [
+      { ...base, property: "g-max", figure: "95 g", method: "F355" },
+      "method: “F355” is not a test method in the register. Did you mean ASTM F355, missile A or ASTM F355, missile E? If the bid names no more than this, write “not stated” and keep its words.",
+    ],
+    [
+      { ...base, property: "g-max", figure: "95 g", evidence: "certified" },
+      "evidence: “certified” is not a level of evidence. Expected “Stated”, “Own test”, “Accredited laboratory”, “Field-tested” or “Guaranteed”.",
+    ],
+    [
+      { ...base, property: "shock-layer", figure: "foam" },
+      "figure: “foam” is not one of the answers for shock layer kind. Expected one of “None”, “Prefabricated foam”, “Expanded bead panels”, “Bound rubber laid in place”, “Other”.",
+    ],
+    [
+      { ...base, property: "pile-height" },
+      "figure: Nothing is written for pile height. Enter the figure, or the bid's own words where it gives no figure.",
+    ],
+    [
+      { ...base, property: "pile-height", figure: "2 in", id: "C 1" },
+      "id: Expected an id of lower-case letters, digits and hyphens, for instance “pile-height-1”.",
+    ],
+    [{ ...base, property: "pile-height", figure: "2 in", page: 3 }, "page: Expected a page as text."],
+    [
+      { ...base, property: "pile-height", figure: "2 in", words: "w".repeat(20_001) },
+      "words: Expected the bid's words of at most 20,000 characters.",
+    ],
+    [
+      { ...base, property: "pile-height", figure: "2 in", brand: "x" },
+      ": A claim has no field “brand”. Expected id, property, figure, method, condition, evidence, document, page, words, note.",
+    ],
+    ["text", ": Expected a claim with its fields."],
+  ])("explains %#", (input, sentence) => expect(told(input)).toEqual([sentence]));
+
+  test("refuses a figure in the dimension of another property", () => {
+    for (const property of properties) {
+      if (property.kind !== "quantity") continue;
+      const foreign = property.dimension === "torque" ? "3 lb/ft²" : "30 N·m";
+      expect(told({ ...base, property: property.id, figure: foreign })).toEqual([
+        expect.stringMatching(/^figure: .*\.$/),
+      ]);
+    }
+  });
+
+  test("never throws, whatever is typed", () => {
+    const property = fc.oneof(anyText, fc.constantFrom(...properties.map(({ id }) => id)));
+    fc.assert(
+      fc.property(
+        fc.record({ id: anyText, property, figure: anyText, method: anyText, condition: anyText, evidence: anyText }),
+        (typed) => {
+          expect(typeof claimSchema.safeParse(typed).success).toBe("boolean");
+        },
+      ),
+    );
+  });
+
+  test("has a published shape for the file", () => {
+    const published = z.toJSONSchema(claimSchema, { io: "input" });
+    expect(published.required).toEqual(["id", "property", "evidence"]);
+    expect(Object.keys(published.properties ?? {})).toEqual([
+      "id",
+      "property",
+      "figure",
+      "method",
+      "condition",
+      "evidence",
+      "document",
+      "page",
+      "words",
+      "note",
+    ]);
+    expect(published.properties?.condition).toMatchObject({ type: "string", default: "not stated" });
+  });
+});
+
+describe("provenanceShape", () => {
+  test("serves other objects that are claimed", () => {
+    const component = z.strictObject({ material: z.string(), ...provenanceShape });
+    expect(component.parse({ material: "silica-sand", evidence: "Own test", document: "Data sheet" })).toEqual({
+      material: "silica-sand",
+      evidence: "own-test",
+      document: "Data sheet",
+      page: "",
+      words: "",
+    });
+  });
+});
