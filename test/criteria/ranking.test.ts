@@ -32,6 +32,12 @@ describe("ranking", () => {
     ]);
   });
 
+  test("is not for certain where totals touch", () => {
+    expect(ranked(bid("a", 2, 5), bid("b", 5, 6)).leads).toEqual([
+      { ahead: "b", behind: "a", how: "ahead on the figures shown" },
+    ]);
+  });
+
   test("states ties and leaves out the places they take up", () => {
     const { places, leads } = ranked(bid("a", 5), bid("b", 7), bid("c", 7), bid("d", 9));
     expect(places).toEqual([
