@@ -1,0 +1,87 @@
+import { z } from "zod";
+import {
+  type BidText,
+  type BriefText,
+  type Project,
+  type ProjectFile,
+  projectFileSchema,
+  type RequirementsText,
+} from "#lib/evaluation";
+import { failed, type Result, succeeded } from "#lib/quantity";
+
+/** What keeps a text from being read as a project file. */
+export type ProjectFileProblem = Readonly<
+  | { kind: "too-large"; characters: number; limit: number }
+  | { kind: "not-json"; reason: string }
+  | { kind: "not-a-project"; issues: readonly Readonly<{ field: string; message: string }>[] }
+>;
+
+/** A project file that reads: as text, to be stored, and as the project it stands for. */
+export type ReadProjectFile = Readonly<{ file: ProjectFile; project: Project }>;
+
+const mostCharacters = 5_000_000;
+
+/** Reads a project file. Everything that is the matter with it is reported at once, field by field. */
+export function readProjectFile(text: string): Result<ReadProjectFile, ProjectFileProblem> {
+  if (text.length > mostCharacters) {
+    return failed({ kind: "too-large", characters: text.length, limit: mostCharacters });
+  }
+  let json: unknown;
+  try {
+    json = JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch (problem) {
+    return failed({ kind: "not-json", reason: problem instanceof Error ? problem.message : String(problem) });
+  }
+  const parsed = projectFileSchema.safeParse(json);
+  if (parsed.success) return succeeded({ file: json as ProjectFile, project: parsed.data });
+  const issues = parsed.error.issues.map(({ path, message }) => ({ field: path.join("."), message }));
+  return failed({ kind: "not-a-project", issues });
+}
+
+const mostIssuesShown = 20;
+
+/** Says what was read and what was expected, one line for each field. */
+export function explainProjectFile(problem: ProjectFileProblem): string {
+  switch (problem.kind) {
+    case "too-large":
+      return `The file has ${problem.characters.toLocaleString("en-US")} characters; a project file has at most ${problem.limit.toLocaleString("en-US")}.`;
+    case "not-json":
+      return `The file is not JSON text: ${problem.reason}`;
+    case "not-a-project": {
+      const { issues } = problem;
+      const shown = issues
+        .slice(0, mostIssuesShown)
+        .map(({ field, message }) => `${field === "" ? "the file" : field}: ${message}`);
+      const more = issues.length - shown.length;
+      const head =
+        issues.length === 1
+          ? "One entry of the file can’t be read."
+          : `${issues.length} entries of the file can’t be read.`;
+      return [head, ...shown, ...(more > 0 ? [`and ${more} more.`] : [])].join("\n");
+    }
+  }
+}
+
+/** The documents of a project as they are stored: text as entered. */
+export type ProjectTexts = Readonly<{
+  brief: BriefText;
+  requirements: RequirementsText;
+  bids: readonly Readonly<{ id: string; text: BidText }>[];
+}>;
+
+/** The file that a project is exported as. Reading it back gives the same project. */
+export function projectFileOf({ brief, requirements, bids }: ProjectTexts): ProjectFile {
+  return {
+    format: "evenfield-project",
+    version: 1,
+    brief,
+    requirements,
+    bids: bids.map(({ id, text }) => ({ id, ...text })),
+  };
+}
+
+/** The JSON Schema (2020-12) of a project file as text, for editors, scripts and checks outside the app. */
+export const projectFileJsonSchema = () => ({
+  title: "Evenfield project file",
+  ...z.toJSONSchema(projectFileSchema, { io: "input", unrepresentable: "any" }),
+});
