@@ -98,7 +98,9 @@ export const familyList = [
     does: "drops a head-sized hemisphere from the fall height that rugby asks for",
     missile: "e",
     drop: { ...missileE, height: measured("length", 1.3), heightText: "51 in (1.3 m)" },
-    facts: [{ text: "The fall height to be shown is at least 1.3 m.", source: "World Rugby, as quoted in trade press" }],
+    facts: [
+      { text: "The fall height to be shown is at least 1.3 m.", source: "World Rugby, as quoted in trade press" },
+    ],
   },
   procedure("advanced-athlete", "drops a sprung mass that carries its own accelerometer", {
     text: "A 20 kg mass with a spring falls 55 mm; force, deformation and returned energy come from one record.",
