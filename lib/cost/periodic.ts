@@ -1,5 +1,5 @@
 import { amountCents } from "./amount";
-import { type CostLineKind, everyYear, growth, growthText, onlyPrice, streamOf } from "./cost-line-kind";
+import { type CostLineKind, everyYear, growth, growthText, intervalText, onlyPrice, streamOf } from "./cost-line-kind";
 
 /**
  * Paid every so many years, for example a deep clean. Each payment counts as single: it stays at the end of its year in
@@ -11,7 +11,7 @@ export const periodic: CostLineKind<"periodic"> = {
     const { every, from, until, except, escalation } = line;
     const span = `from year ${from?.years ?? every.years} to year ${until?.years ?? studyYears}`;
     const leftOut = except.length === 0 ? "" : `, except year ${except.join(", ")}`;
-    return onlyPrice(line, `every ${every.years} years ${span}${leftOut}${growthText(escalation)}`);
+    return onlyPrice(line, `${intervalText(every)} ${span}${leftOut}${growthText(escalation)}`);
   },
   lastYear: ({ until }) => until?.years ?? null,
   assumptions: () => [],

@@ -1,6 +1,6 @@
 import { amountCents } from "./amount";
 import type { CostCategory } from "./categories";
-import { type CostLineKind, everyYear, growth, growthText, streamOf } from "./cost-line-kind";
+import { type CostLineKind, everyYear, growth, growthText, intervalText, streamOf } from "./cost-line-kind";
 import type { CostFlow, CostPart, PriceLine } from "./model";
 
 const removalWords = {
@@ -18,20 +18,20 @@ const residualWords = {
 export const replacementChain: CostLineKind<"replacement-chain"> = {
   label: "A part with a life, renewed until the study ends",
   prices: (line) => {
-    const { label, amount, givenBy, life, renewalSaving, removal, removalGivenBy, escalation } = line;
+    const { label, amount, givenBy, life, renewalSaving, removal, removalGivenBy, removalAtStudyEnd, escalation } =
+      line;
     const saving = renewalSaving === null ? "" : ` at a saving of ${renewalSaving.asEntered}`;
     const growing = growthText(escalation);
-    const schedule = `at the base date, renewed every ${life.years} years${saving}${growing}`;
+    const schedule = `at the base date, renewed ${intervalText(life)}${saving}${growing}`;
     const main = { label, amount, givenBy, schedule };
     if (removal === null) return [main];
-    const removalSchedule = `each time it is renewed and at the end of the study${growing}`;
+    const atEnd = removalAtStudyEnd === "none" ? "" : " and at the end of the study";
+    const removalSchedule = `each time it is renewed${atEnd}${growing}`;
     return [main, { label: `${label}, removal`, amount: removal, givenBy: removalGivenBy, schedule: removalSchedule }];
   },
   lastYear: () => null,
   assumptions: ({ label, life, lifeGivenBy, removal, removalAtStudyEnd, residual }) => [
-    ...(lifeGivenBy === "owner-estimate"
-      ? [`The life of “${label}”, ${life.asEntered}, is the owner’s estimate.`]
-      : []),
+    ...(lifeGivenBy === "owner-estimate" ? [`The ${life.years}-year life of “${label}” is the owner’s estimate.`] : []),
     ...(removal === null ? [] : [`Removal of “${label}” at the end of the study: ${removalWords[removalAtStudyEnd]}.`]),
     `Value of “${label}” left at the end of the study: ${residualWords[residual]}.`,
   ],

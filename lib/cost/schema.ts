@@ -6,7 +6,9 @@ import { parseLumpSum, parsePricedQuantity, parsePricePerArea } from "./parse-pr
 import { parseEscalation, parseRealRate, parseRenewalSaving } from "./parse-rate";
 import { parseYearList, parseYears, type YearsAsked } from "./parse-years";
 
-const ask = (message: string) => z.string({ error: message });
+const shorterThan = (most: number) => [most, `Expected at most ${most.toLocaleString("en-US")} characters.`] as const;
+
+const ask = (message: string) => z.string({ error: message }).max(...shorterThan(200));
 
 /** Text that is read into a model value, or an issue with the sentence that helps. */
 const read =
@@ -22,6 +24,7 @@ const read =
 const optional = <T>(parse: (asEntered: string) => Result<T, string>) =>
   z
     .string()
+    .max(...shorterThan(200))
     .nullable()
     .default(null)
     .transform((asEntered, context) =>
@@ -97,11 +100,20 @@ const head = {
   label: ask("Say what the line is for.")
     .trim()
     .min(1, "Say what the line is for.")
-    .max(120, "Expected at most 120 characters."),
+    .max(...shorterThan(120)),
   givenBy,
-  document: z.string().max(200, "Expected at most 200 characters.").default(""),
-  page: z.string().max(40, "Expected at most 40 characters.").default(""),
-  note: z.string().max(2000, "Expected at most 2,000 characters.").default(""),
+  document: z
+    .string()
+    .max(...shorterThan(200))
+    .default(""),
+  page: z
+    .string()
+    .max(...shorterThan(40))
+    .default(""),
+  note: z
+    .string()
+    .max(...shorterThan(2000))
+    .default(""),
 };
 const escalation = optional(parseEscalation);
 
@@ -141,6 +153,7 @@ const terms = {
       until: optionalYear("the last year"),
       except: z
         .string()
+        .max(...shorterThan(400))
         .default("")
         .transform(read((asEntered) => parseYearList(asEntered, { what: "a year to leave out", ...laterYear }))),
       escalation,

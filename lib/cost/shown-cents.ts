@@ -1,5 +1,5 @@
 /**
- * The figure without the last digits that binary arithmetic adds: 38 800 000.000000004 becomes 38 800 000.
+ * The figure without the last digits that binary arithmetic adds: 38 800 000.00000001 becomes 38 800 000.
  * Thirteen digits hold a cent in a hundred thousand million dollars.
  */
 export const withoutDrift = (value: number): number => Number(value.toPrecision(13));
