@@ -1,33 +1,34 @@
-import { type Figure, intervalOfFigure, unknown } from "#lib/figure";
-import { type In, inUnit } from "#lib/quantity";
-import { boundedFigure } from "./bounded-figure";
+import type { Figure, Working } from "#lib/figure";
+import { type In, type Interval, inUnit } from "#lib/quantity";
+import { boundedFigure, derivedFrom } from "./bounded-figure";
 import { inBoth } from "./component";
 import type { InfillSystem } from "./model";
 import { product } from "./span";
 import { totalArealDensity } from "./total-areal-density";
 
+const closing = "a mass per area with an upper or a lower limit";
+
+const workingOf = (perArea: Interval<"kg/m²">, area: Interval<"m²">): Working => ({
+  formula: "mass = area × mass per area",
+  inputs: [
+    { label: "area", text: inBoth("area", area), from: { kind: "figure", figure: "field-area" } },
+    {
+      label: "mass per area",
+      text: inBoth("arealDensity", perArea),
+      from: { kind: "figure", figure: "total-areal-density" },
+    },
+  ],
+  assumptions: ["The mass is spread evenly over the whole area."],
+  source: "derived from the definition of mass per area",
+});
+
 /** Mass in kg of something spread over an area: infill placed, lost or topped up. */
-export function massOverArea(arealDensity: Figure<"arealDensity">, area: Figure<"area">): Figure<"mass"> {
-  if (arealDensity.kind === "unknown") return unknown("mass", arealDensity.because);
-  if (area.kind === "unknown") return unknown("mass", area.because);
-  const [perArea, over] = [intervalOfFigure(arealDensity), intervalOfFigure(area)];
-  if (perArea === null || over === null)
-    return unknown("mass", { kind: "missing-input", what: "mass per area and area" });
-  const working = {
-    formula: "mass = area × mass per area",
-    inputs: [
-      { label: "area", text: inBoth("area", over), from: { kind: "figure", figure: "field-area" } },
-      {
-        label: "mass per area",
-        text: inBoth("arealDensity", perArea),
-        from: { kind: "figure", figure: "total-areal-density" },
-      },
-    ],
-    assumptions: ["The mass is spread evenly over the whole area."],
-    source: "derived from the definition of mass per area",
-  } as const;
-  return boundedFigure("mass", product(perArea, over), working, "a mass per area with an upper or a lower limit");
-}
+export const massOverArea = (arealDensity: Figure<"arealDensity">, area: Figure<"area">): Figure<"mass"> =>
+  derivedFrom(arealDensity, "mass", (perArea) =>
+    derivedFrom(area, "mass", (over) =>
+      boundedFigure("mass", product(perArea, over), workingOf(perArea, over), closing),
+    ),
+  );
 
 /** Mass in kg of all infill on the field. It holds the carpet down, and it has to be hauled, topped up and disposed of. */
 export const stabilisingMass = (system: InfillSystem, area: Figure<"area">): Figure<"mass"> =>

@@ -1,6 +1,6 @@
-import { type Figure, intervalOfFigure, unknown } from "#lib/figure";
-import { measured } from "#lib/quantity";
-import { boundedFigure } from "./bounded-figure";
+import type { Figure, Working } from "#lib/figure";
+import { type Interval, measured } from "#lib/quantity";
+import { boundedFigure, derivedFrom } from "./bounded-figure";
 import { inBoth } from "./component";
 import type { Payload } from "./model";
 
@@ -16,21 +16,21 @@ const lastBit = 1e-9;
 
 const wholeLoads = (loads: number) => Math.ceil(loads * (1 - lastBit));
 
+const workingOf = (hauled: Interval<"kg">, payload: Payload): Working => ({
+  formula: "loads = mass ÷ payload, rounded up to whole loads",
+  inputs: [
+    { label: "mass", text: inBoth("mass", hauled), from: { kind: "figure", figure: "stabilising-mass" } },
+    { label: "payload", text: `${payload.text}; ${payload.source}`, from: { kind: "constant" } },
+  ],
+  assumptions: ["Materials may share a truck; with separate trucks each material rounds up on its own."],
+  source: "derived from the payload",
+});
+
 /** Truck loads to haul the mass, each begun load counted whole. @throws RangeError if the payload is not above 0 */
 export function truckLoads(mass: Figure<"mass">, payload: Payload = usualPayload): Figure<"count"> {
   if (!(payload.value > 0)) throw new RangeError(`a truck has to carry something, got ${payload.value} kg`);
-  if (mass.kind === "unknown") return unknown("count", mass.because);
-  const hauled = intervalOfFigure(mass);
-  if (hauled === null) return unknown("count", { kind: "missing-input", what: "the mass to haul" });
-  const loads = { low: wholeLoads(hauled.low / payload.value), high: wholeLoads(hauled.high / payload.value) };
-  const working = {
-    formula: "loads = mass ÷ payload, rounded up to whole loads",
-    inputs: [
-      { label: "mass", text: inBoth("mass", hauled), from: { kind: "figure", figure: "stabilising-mass" } },
-      { label: "payload", text: `${payload.text}; ${payload.source}`, from: { kind: "constant" } },
-    ],
-    assumptions: ["Materials may share a truck; with separate trucks each material rounds up on its own."],
-    source: "derived",
-  } as const;
-  return boundedFigure("count", loads, working, "a mass with an upper limit");
+  return derivedFrom(mass, "count", (hauled) => {
+    const loads = { low: wholeLoads(hauled.low / payload.value), high: wholeLoads(hauled.high / payload.value) };
+    return boundedFigure("count", loads, workingOf(hauled, payload), "a mass with an upper limit");
+  });
 }

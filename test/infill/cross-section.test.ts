@@ -46,8 +46,9 @@ describe("crossSection", () => {
     });
   });
 
-  test("has layers that add up to the infill depth, with the likely one inside", () => {
-    for (const placement of ["layered", "blended"] as const)
+  test.each(["layered", "blended"] as const)(
+    "has layers that add up to the infill depth, with the likely one inside where infill is %s",
+    (placement) => {
       fc.assert(
         fc.property(anySystem(placement), (infill) => {
           const { layers } = crossSection(infill, null, null);
@@ -60,5 +61,6 @@ describe("crossSection", () => {
           }
         }),
       );
-  });
+    },
+  );
 });

@@ -42,18 +42,17 @@ describe("interlockedDepth", () => {
 });
 
 describe("infillDepth", () => {
-  test("never shrinks when infill is added", () => {
-    for (const placement of ["layered", "blended"] as const)
-      fc.assert(
-        fc.property(anySystem(placement), anyComponent, (before, added) => {
-          const [less, more] = [
-            ends(infillDepth(before)),
-            ends(infillDepth(system(placement, ...before.components, added))),
-          ];
-          expect(more.low).toBeGreaterThanOrEqual(less.low - 1e-12);
-          expect(more.high).toBeGreaterThanOrEqual(less.high);
-        }),
-      );
+  test.each(["layered", "blended"] as const)("never shrinks when infill is added where infill is %s", (placement) => {
+    fc.assert(
+      fc.property(anySystem(placement), anyComponent, (before, added) => {
+        const [less, more] = [
+          ends(infillDepth(before)),
+          ends(infillDepth(system(placement, ...before.components, added))),
+        ];
+        expect(more.low).toBeGreaterThanOrEqual(less.low - 1e-12);
+        expect(more.high).toBeGreaterThanOrEqual(less.high);
+      }),
+    );
   });
 
   test("is no deeper blended than layered", () => {
@@ -80,8 +79,9 @@ describe("infillDepth", () => {
     );
   });
 
-  test("does not depend on the order of the components", () => {
-    for (const placement of ["layered", "blended"] as const)
+  test.each(["layered", "blended"] as const)(
+    "does not depend on the order of the components where infill is %s",
+    (placement) => {
       fc.assert(
         fc.property(anySystem(placement), (forth) => {
           const back = { ...forth, components: forth.components.toReversed() };
@@ -90,7 +90,8 @@ describe("infillDepth", () => {
           expect(other.high).toBeCloseTo(one.high, 12);
         }),
       );
-  });
+    },
+  );
 
   test("does not depend on the unit system", () => {
     // 1 lb/ft² = 4.882428 kg/m² and 1 lb/ft³ = 16.01846 kg/m³ (NIST SP 811)
