@@ -8,6 +8,7 @@ import type {
   PriceLine,
   PriceLineHead,
   PriceLineKind,
+  Years,
 } from "./model";
 
 /** What the flows of a line depend on besides the line: the area of the field in m² and the years of the study. */
@@ -47,6 +48,9 @@ export function streamOf(studyYears: number, payments: ReadonlyMap<number, numbe
 
 /** Growth of a price from the base date to the end of `year`; the payment of year 1 has already grown once. */
 export const growth = (escalation: Escalation, year: number): number => (1 + (escalation?.value ?? 0)) ** year;
+
+/** "every 2 years" */
+export const intervalText = ({ years }: Years): string => (years === 1 ? "every year" : `every ${years} years`);
 
 /** ", growing 2 % a year over general inflation", or nothing. */
 export const growthText = (escalation: Escalation): string =>

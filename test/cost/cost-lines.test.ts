@@ -149,6 +149,12 @@ describe("a part with a life", () => {
       "residual: bid",
     ]);
   });
+  test("is renewed every year where its life is one year, and says nothing of a removal that is not counted", () => {
+    expect(schedules(carpet({ life: "1 year", removalAtStudyEnd: "none" }))).toEqual([
+      "at the base date, renewed every year",
+      "each time it is renewed",
+    ]);
+  });
   test("has schedules and assumptions in words", () => {
     const line = carpet({ renewalSaving: "8 %", lifeGivenBy: "owner-estimate" });
     expect(schedules(line)).toEqual([
@@ -156,7 +162,7 @@ describe("a part with a life", () => {
       "each time it is renewed and at the end of the study",
     ]);
     expect(assumptionsOf(line, 20)).toEqual([
-      "The life of “Line”, 8 years, is the owner’s estimate.",
+      "The 8-year life of “Line” is the owner’s estimate.",
       "Removal of “Line” at the end of the study: the share of the life that is used up.",
       "Value of “Line” left at the end of the study: what was last paid for it × remaining life ÷ life.",
     ]);
