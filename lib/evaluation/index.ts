@@ -24,3 +24,4 @@ export {
   type RequirementsText,
   requirementsSchema,
 } from "./schema";
+export { startingBid, startingProject } from "./starting-project";

@@ -314,7 +314,11 @@ export const dimensions = {
     signed: true,
     us: show("%", 0),
     metric: show("%", 0),
-    units: { "%": unit(0.01, "percent", "pct", "per cent"), "1": unit(1) },
+    units: {
+      "%": unit(0.01, "percent", "pct", "per cent"),
+      "mg/kg": unit(1e-6, "ppm"),
+      "1": unit(1),
+    },
   },
   count: {
     label: "count",

@@ -17,7 +17,7 @@ export function HorizontalAxis({
 }) {
   const [start = 0, end = 0] = scale.range();
   return (
-    <g className={styles.axis} aria-hidden="true">
+    <g className={styles.axis}>
       <path d={`M${start} ${y}H${end}`} />
       {scale.ticks(ticks).map((tick) => (
         <g key={tick}>
@@ -52,7 +52,7 @@ export function VerticalAxis({
 }) {
   const top = Math.min(...scale.range());
   return (
-    <g className={styles.axis} aria-hidden="true">
+    <g className={styles.axis}>
       {scale.ticks(ticks).map((tick) => (
         <g key={tick}>
           <path className={styles.hairline} d={`M${from} ${scale(tick)}H${to}`} />
@@ -71,7 +71,7 @@ export function VerticalAxis({
 /** A limit drawn as a rule with its words on it. */
 export function LimitRule({ y, from, to, words }: { y: number; from: number; to: number; words: string }) {
   return (
-    <g className={styles.limit} aria-hidden="true">
+    <g className={styles.limit}>
       <path d={`M${from} ${y}H${to}`} />
       <text x={from + 6} y={y - 6}>
         {words}

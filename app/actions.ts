@@ -1,0 +1,67 @@
+"use server";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { explainProjectFile, readProjectFile } from "#lib/document";
+import { type ProjectFile, startingProject } from "#lib/evaluation";
+import { plainDate } from "#lib/quantity";
+import { explainRefusal, type ProjectOrigin } from "#lib/store";
+import { currentEditor } from "./_data/editor";
+import { projectStore } from "./_data/store";
+import demonstration from "./_demo/demonstration-project.json";
+
+/** Stores a file as a new project and returns its address, or the sentence that says why not. */
+async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address: string } | { problem: string }> {
+  const store = await projectStore();
+  const { brief, requirements, bids } = file;
+  const outcome = await store.projects.import(
+    {
+      name: brief.name,
+      owner: brief.owner,
+      origin,
+      documents: [
+        { kind: "brief", body: brief },
+        { kind: "requirements", body: requirements },
+        ...bids.map(({ id, ...body }) => ({ kind: "bid", id, body }) as const),
+      ],
+    },
+    await currentEditor(),
+  );
+  if (outcome.kind === "refused") return { problem: explainRefusal(outcome.because) };
+  if (outcome.kind === "gone") throw new Error("a new project can’t be gone");
+  return { address: `/project/${outcome.id}` };
+}
+
+export async function openDemo(): Promise<void> {
+  const kept = await keep(demonstration as ProjectFile, "demo");
+  if ("problem" in kept) throw new Error(kept.problem);
+  redirect(`${kept.address}/side-by-side`);
+}
+
+const newProject = z.object({
+  name: z.string().trim().min(1, "Name the project.").max(200, "Expected a name of at most 200 characters."),
+  owner: z.string().trim().min(1, "Name the owner.").max(200, "Expected an owner of at most 200 characters."),
+});
+
+export type StartOutcome = Readonly<{ name: string; owner: string; problem: string }>;
+
+export async function startProject(_before: StartOutcome, form: FormData): Promise<StartOutcome> {
+  const typed = { name: String(form.get("name") ?? ""), owner: String(form.get("owner") ?? "") };
+  const parsed = newProject.safeParse(typed);
+  if (!parsed.success) return { ...typed, problem: parsed.error.issues.map(({ message }) => message).join(" ") };
+  const baseDate = plainDate(new Date().toISOString().slice(0, 10));
+  const kept = await keep(startingProject({ ...parsed.data, baseDate }), "own");
+  if ("problem" in kept) return { ...typed, problem: kept.problem };
+  redirect(`${kept.address}/brief`);
+}
+
+export type ImportOutcome = Readonly<{ problem: string }>;
+
+export async function importProject(_before: ImportOutcome, form: FormData): Promise<ImportOutcome> {
+  const file = form.get("file");
+  if (!(file instanceof File) || file.size === 0) return { problem: "Choose a project file first." };
+  const read = readProjectFile(await file.text());
+  if (!read.ok) return { problem: explainProjectFile(read.problem) };
+  const kept = await keep(read.value.file, "own");
+  if ("problem" in kept) return kept;
+  redirect(kept.address);
+}

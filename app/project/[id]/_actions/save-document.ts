@@ -1,0 +1,46 @@
+"use server";
+import { z } from "zod";
+import { documentSchemas } from "#lib/evaluation";
+import { explainRefusal } from "#lib/store";
+import type { SaveOutcome } from "../../../_components/form/save-outcome";
+import { currentEditor } from "../../../_data/editor";
+import { projectStore } from "../../../_data/store";
+
+const address = z.strictObject({
+  project: z.string(),
+  kind: z.enum(["brief", "requirements", "bid"]),
+  id: z.string(),
+  version: z.number().int(),
+});
+
+/** Where, who, what was sent, what was stored. Text that does not read yet is kept as a draft; a stale one as well. */
+export async function saveDocument(where: unknown, draft: unknown): Promise<SaveOutcome> {
+  const place = address.parse(where);
+  const editor = await currentEditor();
+  const store = await projectStore();
+  const parsed = documentSchemas[place.kind].safeParse(draft);
+  if (!parsed.success) {
+    const kept = await store.drafts.keep(place, draft, editor);
+    if (kept.kind === "refused") return { kind: "refused", reason: explainRefusal(kept.because) };
+    if (kept.kind === "gone") return { kind: "gone" };
+    const problems = parsed.error.issues.map(({ path, message }) => ({ field: path.join("."), message }));
+    return { kind: "rejected", problems };
+  }
+  const outcome = await store.documents.replace(
+    place,
+    draft as z.input<(typeof documentSchemas)[typeof place.kind]>,
+    editor,
+  );
+  switch (outcome.kind) {
+    case "saved":
+      return { kind: "saved", version: outcome.version, at: outcome.at };
+    case "conflict": {
+      const { version, savedBy, savedAt, current } = outcome;
+      return { kind: "conflict", version, savedBy, savedAt, theirs: current.body };
+    }
+    case "refused":
+      return { kind: "refused", reason: explainRefusal(outcome.because) };
+    case "gone":
+      return { kind: "gone" };
+  }
+}
