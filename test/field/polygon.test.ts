@@ -80,6 +80,7 @@ describe("a field by the coordinates of its corners", () => {
       ["0, 0", "9, 0", "9, 9", "5, 0", "0, 9"],
       "corners: Side 1–2 meets side 3–4. List the corners in order around the outline.",
     ],
+    [["0.1, 0.1", "0.7, 1.9", "0.8, 2.2"], "corners: All corners lie on one straight line, so they enclose no area."],
     [["0, 0", "1, 1", "2, 2"], "corners: All corners lie on one straight line, so they enclose no area."],
     [
       ["0, 0", "ten, 0", "9, 9"],

@@ -81,6 +81,12 @@ describe("truckLoads", () => {
     expect(knownValue(truckLoads(mass("6 lb/ft²"), payload))).toBe(24);
   });
 
+  test("does not send a truck for the last bit that converting units leaves", () => {
+    // 80,000 ft² × 6.825 lb/ft² are 273 short tons, thirteen full loads of 21
+    const payload = { value: measured("mass", 21, "short ton"), text: "21 short tons", source: "the hauler" };
+    expect(knownValue(truckLoads(mass("6.825 lb/ft²"), payload))).toBe(13);
+  });
+
   test("says that the usual payload has no source", () =>
     expect(usualPayload.source).toBe("common practice, no source"));
 
