@@ -18,8 +18,8 @@ export type EditorNameProblem = Readonly<
 
 const longestName = 80;
 
-/** Control, private and unassigned characters and half surrogate pairs: nothing a reader of the record could see. */
-const notPrintable = /[\p{Cc}\p{Cs}\p{Co}\p{Cn}]|[\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff]/u;
+/** Control and private characters and half surrogate pairs: nothing a reader of the record could see. */
+const notPrintable = /[\p{Cc}\p{Cs}\p{Co}]|[\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff]/u;
 
 const named = (name: string): Editor => ({ name }) as Editor;
 

@@ -37,7 +37,7 @@ export function bodiesOf<S extends Schemas>(schemas: S, upgrades: Upgrades): Bod
       if (!parsed.success) throw new TypeError(`a ${kind} was sent to the store unparsed: ${parsed.error.message}`);
       return { kind: "written", text: form.text, format: formatOf(kind) };
     },
-    read<K extends DocumentKind>(kind: K, row: DocumentRow) {
+    read<K extends DocumentKind>(kind: K, row: DocumentRow): StoredDocument<S, K> {
       const body = upgraded(kind, row);
       const parsed = schemas[kind].safeParse(body);
       if (!parsed.success) {
@@ -51,9 +51,10 @@ export function bodiesOf<S extends Schemas>(schemas: S, upgrades: Upgrades): Bod
         position: row.position,
         updatedAt: row.updated_at,
         updatedBy: row.updated_by,
-        body,
+        // The schema has just taken it, so it is what the schema takes.
+        body: body as z.input<S[K]>,
         model: parsed.data,
-      } as StoredDocument<S, K>;
+      };
     },
   };
 }

@@ -3,8 +3,8 @@ import type { Editor } from "#lib/access";
 import type { WrittenBody } from "./bodies";
 import { append, headOf } from "./head";
 import { isId } from "./id";
-import type { DocumentKind, Place } from "./model";
-import type { Change, DocumentState, RecordAction } from "./record-entry";
+import type { DocumentKind, Place, RecordAction } from "./model";
+import type { Change, DocumentState } from "./record-entry";
 import type { DocumentRow, ProjectRow, Tables } from "./tables";
 
 /** The row at a place, removed or not, in a project removed or not. */

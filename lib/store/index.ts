@@ -16,6 +16,7 @@ export type {
   ProjectOrigin,
   ProjectOutcome,
   ProjectSummary,
+  RecordAction,
   Refusal,
   Refused,
   Saved,
@@ -27,7 +28,7 @@ export type {
 } from "./model";
 export type { Projects } from "./projects";
 export type { ProjectRecord, RecordEntry } from "./record";
-export { canonicalJson, type RecordAction } from "./record-entry";
+export { canonicalJson } from "./record-entry";
 export { unreadBodies } from "./schema";
 export { environmentStore, openStore, type Store, type StoreOptions } from "./store";
 export { explainRefusal } from "./text-form";

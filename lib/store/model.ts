@@ -97,3 +97,6 @@ export type Draft = Readonly<{
 }>;
 
 export type DraftOutcome = Readonly<{ kind: "kept"; at: string }> | Gone | Refused;
+
+/** What can happen to a project or a document. */
+export type RecordAction = "create" | "import" | "replace" | "rename" | "remove" | "restore";

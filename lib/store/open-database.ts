@@ -17,14 +17,20 @@ declare global {
   var evenfieldDatabases: Map<string, Promise<Database>> | undefined;
 }
 
-/** The one open database of this process at a location; opened at the first call and again if that failed. */
+/** The one open database of this process at a location; opened at the first call, and again if that failed or it was closed. */
 export function sharedDatabase(location: Location): Promise<Database> {
   globalThis.evenfieldDatabases ??= new Map();
   const open = globalThis.evenfieldDatabases;
   const key = location.kind === "sqlite" ? location.folder : location.url;
   const known = open.get(key);
   if (known) return known;
-  const opening = openDatabase(location);
+  const opening = openDatabase(location).then((database) => ({
+    ...database,
+    close: async () => {
+      open.delete(key);
+      await database.close();
+    },
+  }));
   open.set(key, opening);
   opening.catch(() => open.delete(key));
   return opening;

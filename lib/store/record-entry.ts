@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import canonicalize from "canonicalize";
-import type { DocumentKind, ProjectOrigin } from "./model";
+import type { DocumentKind, ProjectOrigin, RecordAction } from "./model";
 import type { RecordRow } from "./tables";
 
 /*
@@ -40,8 +40,6 @@ import type { RecordRow } from "./tables";
  * with full access can compute a new chain from any entry on. Against that, write the head hash down elsewhere (in the
  * minutes, in a mail): a record that is verified and contains that hash is the same up to there.
  */
-
-export type RecordAction = "create" | "import" | "replace" | "rename" | "remove" | "restore";
 
 /** A document as the record holds it. */
 export type DocumentState = Readonly<{ version: number; format: number; position: number; body: unknown }>;

@@ -1,8 +1,7 @@
 import type { Database } from "./database";
 import { isId } from "./id";
-import type { DocumentKind } from "./model";
+import type { DocumentKind, RecordAction } from "./model";
 import { projectRow } from "./project-row";
-import type { RecordAction } from "./record-entry";
 import type { RecordRow } from "./tables";
 import { type RecordVerdict, recordVerdict } from "./verify";
 

@@ -1,5 +1,4 @@
-import type { DocumentKind, ProjectOrigin } from "./model";
-import type { RecordAction } from "./record-entry";
+import type { DocumentKind, ProjectOrigin, RecordAction } from "./model";
 
 /** Times are ISO 8601 in UTC, bodies JSON texts. Text and integer only, so that both databases hold the same. */
 export type Tables = {

@@ -3,7 +3,7 @@ import { openStore } from "#lib/store";
 import { bid, editor, northField, schemas } from "./trial";
 
 /*
- * One of several processes on one database: finds or makes the shared project and adds 40 bids to it.
+ * One of several processes on one database: finds or makes the shared project and adds 20 bids to it.
  * Arguments: the location as JSON and the editor's name. "Writer 1" makes the project, the others wait for it.
  */
 const [where = "", name = ""] = process.argv.slice(2);
@@ -27,7 +27,7 @@ async function sharedProject(): Promise<string> {
 }
 
 const project = await sharedProject();
-for (let index = 0; index < 40; index++) {
+for (let index = 0; index < 20; index++) {
   const saved = await store.documents.create({ project, kind: "bid" }, bid(`${name}, bid ${index}`), writer);
   if (saved.kind !== "saved") throw new Error(`bid ${index} of ${name}: ${saved.kind}`);
 }
