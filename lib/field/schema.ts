@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { exactField, measured } from "#lib/quantity";
+import { exactField, measured, orNotGiven } from "#lib/quantity";
 import type { Climate, Corner, FieldShape, PlanUnit, UseProfile } from "./model";
 import { explainPolygon, polygonProblem } from "./polygon";
 import { type SportFieldId, sportFields } from "./sport-fields";
@@ -9,12 +9,6 @@ const hoursInYear = 8760;
 /** More than any field has; keeps the search for crossing sides short. */
 const mostCorners = 200;
 const tooMany = (what: string) => `List at most ${mostCorners} ${what}.`;
-
-/** "" stands for a figure that nobody gave; anything else has to read as the field does, and its sentence is kept. */
-const orNotGiven = <Output>(field: z.ZodType<Output, string>) =>
-  z.union([z.literal("").transform(() => null), field], {
-    error: (issue) => (issue.code === "invalid_union" ? issue.errors.at(-1)?.[0]?.message : undefined),
-  });
 
 const distance = exactField("distance", { above: [0, "ft"] });
 const runOff = exactField("distance", { atLeast: [0, "ft"] });

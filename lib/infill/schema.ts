@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { intervalOf, quantityField } from "#lib/quantity";
+import { intervalOf, orNotGiven, quantityField } from "#lib/quantity";
 import type { Placement } from "./model";
 
 const placements = ["layered", "blended"] as const satisfies readonly Placement[];
@@ -9,12 +9,6 @@ const aboveZero = <D extends "arealDensity" | "bulkDensity">(dimension: D, examp
     ({ reading }) => intervalOf(reading).high > 0,
     `Give a figure above 0, like “${example}”.`,
   );
-
-/** "" stands for a figure that nobody gave; anything else has to read as the field does, and its sentence is kept. */
-const orNotGiven = <Output>(field: z.ZodType<Output, string>) =>
-  z.union([z.literal("").transform(() => null), field], {
-    error: (issue) => (issue.code === "invalid_union" ? issue.errors.at(-1)?.[0]?.message : undefined),
-  });
 
 /** One component as typed: what it is and how much of it. "" stands for a bulk density that the bid does not state. */
 export const infillComponentShape = z.strictObject({

@@ -12,7 +12,7 @@ export const usualPayload: Payload = {
 };
 
 /** Converting units leaves a last bit; that much over a full load is no further truck. */
-const lastBit = 0;
+const lastBit = 1e-9;
 
 const wholeLoads = (loads: number) => Math.ceil(loads * (1 - lastBit));
 

@@ -3,6 +3,7 @@ import {
   type DimensionName,
   type Interval,
   intervalOf,
+  orNotGiven,
   type Quantity,
   quantityField,
   type SiUnit,
@@ -13,12 +14,6 @@ import { freshWater } from "./water";
 
 const classes = ["mineral", "polymer", "organic", "blend"] as const satisfies readonly MaterialClass[];
 const behaviours = ["sinks", "floats", "floats-then-wets", "depends"] as const satisfies readonly InWater[];
-
-/** "" stands for a figure that nobody gave; anything else has to read as the field does, and its sentence is kept. */
-const orNotGiven = <Output>(field: z.ZodType<Output, string>) =>
-  z.union([z.literal("").transform(() => null), field], {
-    error: (issue) => (issue.code === "invalid_union" ? issue.errors.at(-1)?.[0]?.message : undefined),
-  });
 
 /** A density as a band between two figures above 0. */
 const densityField = (what: string) =>

@@ -15,5 +15,5 @@ export { isPlainDate, type PlainDate, plainDate } from "./plain-date";
 export { explainQuantity, type QuantityProblem } from "./problem";
 export type { ExactQuantity, Quantity, Reading } from "./quantity";
 export { failed, type Result, succeeded } from "./result";
-export { type ExactLimits, exactField, plainDateField, quantityField, type WrittenLimit } from "./schema";
+export { type ExactLimits, exactField, orNotGiven, plainDateField, quantityField, type WrittenLimit } from "./schema";
 export type { In, Interval } from "./unit";

@@ -46,6 +46,15 @@ export function exactField<D extends DimensionName>(
   });
 }
 
+/**
+ * A field that may be left empty: "" stands for a figure that nobody gave and becomes null. Anything else has to read
+ * as the field does, and keeps the field's own sentence, which a plain union would lose.
+ */
+export const orNotGiven = <Output>(field: z.ZodType<Output, string>): z.ZodType<Output | null, string> =>
+  z.union([z.literal("").transform(() => null), field], {
+    error: (issue) => (issue.code === "invalid_union" ? issue.errors.at(-1)?.[0]?.message : undefined),
+  });
+
 /** The sentence about the first limit that the figure does not keep; null where it keeps all. */
 function beyond<D extends DimensionName>(
   { asEntered, dimension, unit, value }: ExactQuantity<D>,
