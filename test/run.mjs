@@ -184,7 +184,10 @@ const rows = [];
 for (const part of chosen) {
   console.log(`\n── ${part.name}: ${part.does}`);
   const began = performance.now();
-  const outcome = await part.run();
+  const unbuilt = part.name === "journeys" && rows.some(({ name, ok }) => name === "build" && !ok);
+  const outcome = unbuilt
+    ? { ok: false, tally: { ...none, failed: 1 }, note: "not run, as the build failed" }
+    : await part.run();
   rows.push({ ...outcome, name: part.name, seconds: (performance.now() - began) / 1000 });
 }
 rmSync(workFolder, { recursive: true, force: true });

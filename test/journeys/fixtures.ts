@@ -1,0 +1,41 @@
+import { test as plain } from "@playwright/test";
+import { documentSchemas } from "#lib/evaluation";
+import { openStore, type Store } from "#lib/store";
+
+type OfEachTest = {
+  /** What a page complained of in its console or threw; looked at when the test ends. Take out what is expected. */
+  complaints: string[];
+};
+type OfEachWorker = {
+  /** The store behind the pages, for laying out a project of one's own. */
+  store: Store<typeof documentSchemas>;
+};
+
+/** A test that also fails where a page throws, or logs an error such as a refused script or style. */
+export const test = plain.extend<OfEachTest, OfEachWorker>({
+  complaints: [
+    async ({ page }, use) => {
+      const complaints: string[] = [];
+      page.on("pageerror", (problem) => complaints.push(problem.message));
+      page.on("console", (message) => {
+        if (message.type() === "error") complaints.push(message.text());
+      });
+      await use(complaints);
+      plain.expect(complaints, "what the pages complained of").toEqual([]);
+    },
+    { auto: true },
+  ],
+  store: [
+    // biome-ignore lint/correctness/noEmptyPattern: Playwright reads the names of fixtures from this pattern
+    async ({}, use) => {
+      const folder = process.env.EVENFIELD_JOURNEYS_DATA;
+      if (!folder) throw new Error("EVENFIELD_JOURNEYS_DATA names no folder; run journeys by npm run test:journeys.");
+      const store = await openStore({ kind: "sqlite", folder }, { schemas: documentSchemas });
+      await use(store);
+      await store.close();
+    },
+    { scope: "worker" },
+  ],
+});
+
+export { expect } from "@playwright/test";
