@@ -34,3 +34,4 @@ export { fisherNominalRate, fisherRateWithout } from "./nominal-rate";
 export { type Discounting, flowPresentValue, presentValue } from "./present-value";
 export { costConventionsSchema, priceLineSchema, priceLinesSchema } from "./schema";
 export { shownCents } from "./shown-cents";
+export { type RateComparison, type TyingRates, tyingRates } from "./tying-rates";

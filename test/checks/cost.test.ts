@@ -16,10 +16,11 @@ import {
   shownCents,
   singlePresentWorth,
   sinkingFund,
+  tyingRates,
   uniformPresentWorth,
 } from "#lib/cost";
 import { inUnit, measured } from "#lib/quantity";
-import { type BidTerms, bidLines, conventionsText } from "./cost-example";
+import { type BidTerms, bidLines, conventionsText, workedTerms } from "./cost-example";
 
 /** Values printed with `digits` decimals agree to half a unit of the last one. */
 const agrees = (actual: number, printed: number, digits: number) =>
@@ -252,70 +253,11 @@ describe("chains of unequal lives", () => {
   });
 });
 
-// Three invented bids for one field: 80,000 ft², 20 years, 3 % real, constant money, end of year, carpets renewed in
-// year 10. Expected figures derived independently of this code from the factors above; method of 10 CFR 436.16,
-// straight-line residual as in US GSA P100.
-const bids = {
-  a: {
-    carpet: "$4.85/ft²",
-    base: "$3.10/ft²",
-    pad: "$0/ft²",
-    additions: [
-      ["groomer", "Grooming machine", "$18,500"],
-      ["acceptance-tests", "Acceptance tests", "$4,200"],
-    ],
-    grooming: "110 h",
-    wage: "$48/h",
-    topUp: "4,000 lb",
-    topUpPrice: "$0.38/lb",
-    water: "0 kgal",
-    repairs: "$1,500",
-    repairGrowth: "2 %",
-    deepClean: "$3,200",
-    renewalSaving: "0 %",
-    removal: "$0.85/ft²",
-    life: "10 years",
-  },
-  b: {
-    carpet: "$5.60/ft²",
-    base: "$2.95/ft²",
-    pad: "$1.35/ft²",
-    additions: [],
-    grooming: "90 h",
-    wage: "$48/h",
-    topUp: "2,500 lb",
-    topUpPrice: "$0.40/lb",
-    water: "0 kgal",
-    repairs: "$1,200",
-    repairGrowth: "2 %",
-    deepClean: "$3,200",
-    renewalSaving: "8 %",
-    removal: "$0.60/ft²",
-    life: "10 years",
-  },
-  c: {
-    carpet: "$6.05/ft²",
-    base: "$3.25/ft²",
-    pad: "$1.20/ft²",
-    additions: [["logos", "Logos", "$6,750"]],
-    grooming: "150 h",
-    wage: "$48/h",
-    topUp: "6,500 lb",
-    topUpPrice: "$0.42/lb",
-    water: "250 kgal",
-    repairs: "$1,200",
-    repairGrowth: "2 %",
-    deepClean: "$2,400",
-    renewalSaving: "",
-    removal: "$0.70/ft²",
-    life: "10 years",
-  },
-} as const satisfies Record<string, BidTerms>;
-type Letter = keyof typeof bids;
+type Letter = keyof typeof workedTerms;
 const letters = ["a", "b", "c"] as const;
 
 const costOf = (letter: Letter, terms: Partial<BidTerms> = {}, changes: Readonly<Record<string, string>> = {}) =>
-  lifeCycleCost(priceLinesSchema.parse(bidLines({ ...bids[letter], ...terms })), {
+  lifeCycleCost(priceLinesSchema.parse(bidLines({ ...workedTerms[letter], ...terms })), {
     bid: `bid-${letter}`,
     area: measured("area", 80_000, "ft²"),
     hoursPerYear: measured("yearlyUse", 1800),
@@ -482,5 +424,16 @@ describe("worked example of three bids", () => {
       presentValueOf("a", { life: "8 years" }, { realRate: rate }) - presentValueOf("b", {}, { realRate: rate });
     expect(gap("8.50915 %")).toBeGreaterThan(0);
     expect(gap("8.50925 %")).toBeLessThan(0);
+    const flowsOf = (letter: Letter, life: string) => {
+      const setting = { area: measured("area", 80_000, "ft²"), conventions: conventions() };
+      return cashFlows(priceLinesSchema.parse(bidLines({ ...workedTerms[letter], life })), setting).flows.map(
+        ({ flow }) => flow,
+      );
+    };
+    const sought = { timing: "end-of-year", lowest: 0, highest: 0.15 } as const;
+    const found = tyingRates({ first: flowsOf("a", "8 years"), second: flowsOf("b", "10 years"), ...sought });
+    if (found.kind !== "at") throw new Error(`expected a rate, got ${found.kind}`);
+    expect(found.rates).toHaveLength(1);
+    agrees(found.rates[0] * 100, 8.5092, 4);
   });
 });
