@@ -84,13 +84,22 @@ const isOne = (number: number) => number === 1;
 
 /** Digits with thousands separators and a true minus sign; a value that rounds to nothing has no sign. */
 function numberText(number: number, decimals: number): string {
-  return new Intl.NumberFormat("en-US", {
+  return numberFormat(decimals).format(steadied(number)).replace("-", "−");
+}
+
+/** Kept because making one takes far longer than using it, and a page shows some thousand figures. */
+const numberFormats = new Map<number, Intl.NumberFormat>();
+
+function numberFormat(decimals: number): Intl.NumberFormat {
+  const kept = numberFormats.get(decimals);
+  if (kept !== undefined) return kept;
+  const made = new Intl.NumberFormat("en-US", {
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
     signDisplay: "negative",
-  })
-    .format(steadied(number))
-    .replace("-", "−");
+  });
+  numberFormats.set(decimals, made);
+  return made;
 }
 
 /** The number without the last bits that converting back and forth leaves, so that 0.125 in stays a half to round up. */

@@ -18,11 +18,24 @@ function finite(cents: number): number {
 }
 
 function amount(value: number, currency: string, fractionDigits: number): string {
-  const text = new Intl.NumberFormat("en-US", {
+  return moneyFormat(currency, fractionDigits)
+    .format(value === 0 ? 0 : value)
+    .replace("-", "−");
+}
+
+/** Kept because making one takes far longer than using it, and a cost table shows hundreds of amounts. */
+const moneyFormats = new Map<string, Intl.NumberFormat>();
+
+function moneyFormat(currency: string, fractionDigits: number): Intl.NumberFormat {
+  const key = `${currency} ${fractionDigits}`;
+  const kept = moneyFormats.get(key);
+  if (kept !== undefined) return kept;
+  const made = new Intl.NumberFormat("en-US", {
     style: "currency",
     currency,
     minimumFractionDigits: fractionDigits,
     maximumFractionDigits: fractionDigits,
-  }).format(value === 0 ? 0 : value);
-  return text.replace("-", "−");
+  });
+  moneyFormats.set(key, made);
+  return made;
 }
