@@ -1,5 +1,9 @@
-export { claimInWords } from "./claimed-figure";
-export { evaluate } from "./evaluate";
+export { bidsAtStart, bidsInWords } from "./bids-in-words";
+export { claimInWords, type EvidencedFigure } from "./claimed-figure";
+export type { BidFacts } from "./derived-measures";
+export { evaluate, measuredFigure } from "./evaluate";
+export { explainRanking, gateSentences, lettersOf, type Outcome, outcomeOf } from "./explain-ranking";
+export { gateInWords, marginInWords } from "./gate-in-words";
 export { claimedMeasures, derivedMeasures, evidenceLevels, measureInSentence, measures } from "./measures";
 export type {
   Bid,
@@ -13,6 +17,9 @@ export type {
   Project,
   Requirements,
 } from "./model";
+export { type BidOpenings, type OpenFigure, openFigures, openQuestions, type Reach } from "./open-questions";
+export { formatPointSpan, formatPoints, formatShare } from "./points";
+export { limitAsEntered, questionToBidder } from "./question-to-bidder";
 export {
   type BidText,
   type BriefText,
@@ -25,3 +32,4 @@ export {
   requirementsSchema,
 } from "./schema";
 export { startingBid, startingProject } from "./starting-project";
+export { totalWorking } from "./total-working";
