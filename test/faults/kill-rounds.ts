@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { z } from "zod";
 import type { Location } from "#lib/store";
-import { open } from "../store/trial";
+import { open, type TrialStore } from "../store/trial";
 
 /** Where in a writer's life it is killed: while it makes or opens the database, or while it writes. */
 export type KillMoment = "opening" | "writing";
@@ -56,7 +56,7 @@ export async function killRounds(
     }
     const writes = lines.filter((line) => line.kind !== "started");
     acknowledged += writes.length;
-    lost.push(...(await missing(store, writes)).map((what) => `round ${round}: ${what}`));
+    lost.push(...(await missingWrites(store, writes)).map((what) => `round ${round}: ${what}`));
     await store.close();
   }
   return { rounds, acknowledged, lost, brokenRecords, slowestReopening: Math.round(slowestReopening) };
@@ -78,14 +78,17 @@ async function killedWriter(
   let armed = false;
   const awaited = moment === "opening" ? '{"kind":"started"' : '{"kind":"saved"';
   const delay = moment === "opening" ? random() * 150 : random() * 400;
-  writer.stdout.on("data", (chunk: Buffer) => {
-    printed += chunk.toString("utf8");
+  // A chunk may end within a character; the stream's own decoder waits for the rest of it.
+  writer.stdout.setEncoding("utf8");
+  writer.stdout.on("data", (chunk: string) => {
+    printed += chunk;
     if (armed || !printed.includes(awaited)) return;
     armed = true;
     setTimeout(() => writer.kill("SIGKILL"), delay);
   });
-  writer.stderr.on("data", (chunk: Buffer) => {
-    complaint += chunk.toString("utf8");
+  writer.stderr.setEncoding("utf8");
+  writer.stderr.on("data", (chunk: string) => {
+    complaint += chunk;
   });
   await once(writer, "close");
   if (writer.signalCode !== "SIGKILL") throw new Error(`the writer ended by itself: ${complaint}`);
@@ -97,8 +100,8 @@ async function killedWriter(
 }
 
 /** The acknowledged writes that are not in the database as they were acknowledged. */
-async function missing(
-  store: Awaited<ReturnType<typeof open>>,
+export async function missingWrites(
+  store: TrialStore,
   writes: readonly Exclude<Acknowledgement, { kind: "started" }>[],
 ): Promise<readonly string[]> {
   const project = writes[0]?.project;
@@ -111,14 +114,24 @@ async function missing(
     if (stood.success) written.set(`${id} ${stood.data.version}`, stood.data.body);
   }
   const saved = writes.filter((write): write is SavedLine => write.kind === "saved");
-  const gone = saved.filter(({ id, version, words }) => wordsOf(written.get(`${id} ${version}`)) !== words);
-  const last = new Map(saved.map((write) => [write.id, write]));
-  const stale = [...last.values()].filter(({ id, version, words }) => {
-    const document = loaded.documents.bid.find((one) => one.id === id);
-    if (document === undefined || document.version < version) return true;
-    return document.version === version && document.body.claims[0]?.words !== words;
+  const gone = saved.flatMap(({ id, version, words }) => {
+    const found = wordsOf(written.get(`${id} ${version}`));
+    return found === words ? [] : [`${id} version ${version} in the record: ${difference(words, found)}`];
   });
-  return [...gone, ...stale].map(({ id, version }) => `${id} version ${version}`);
+  const last = new Map(saved.map((write) => [write.id, write]));
+  const stale = [...last.values()].flatMap(({ id, version, words }) => {
+    const document = loaded.documents.bid.find((one) => one.id === id);
+    const newer = document !== undefined && document.version > version;
+    const found = document?.version === version ? document.body.claims[0]?.words : undefined;
+    return newer || found === words ? [] : [`${id} version ${version}: ${difference(words, found)}`];
+  });
+  return [...gone, ...stale];
+}
+
+function difference(acknowledged: string, found: string | undefined): string {
+  if (found === undefined) return "not there";
+  const at = [...acknowledged].findIndex((character, index) => character !== found[index]);
+  return `${acknowledged.length} characters acknowledged, ${found.length} found, unlike from character ${at} on`;
 }
 
 const bodyWords = z.object({ claims: z.tuple([z.object({ words: z.string() })]) });

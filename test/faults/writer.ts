@@ -1,4 +1,3 @@
-import { writeSync } from "node:fs";
 import { z } from "zod";
 import { openStore } from "#lib/store";
 import { bid, editor, schemas } from "../store/trial";
@@ -15,9 +14,12 @@ const location = z
   ])
   .parse(JSON.parse(where));
 const writer = editor("Writer");
-const acknowledge = (line: object) => writeSync(1, `${JSON.stringify(line)}\n`);
+const acknowledge = (line: object) =>
+  new Promise<void>((resolve, reject) => {
+    process.stdout.write(`${JSON.stringify(line)}\n`, (problem) => (problem ? reject(problem) : resolve()));
+  });
 
-acknowledge({ kind: "started" });
+await acknowledge({ kind: "started" });
 const store = await openStore(location, { schemas });
 const documents = ["one", "two", "three"].map((id) => ({ kind: "bid" as const, id, body: bid(`${round}, new`) }));
 const [known] = await store.projects.list();
@@ -25,15 +27,15 @@ const made = known
   ? null
   : await store.projects.create({ name: "Trial", owner: "Nobody", origin: "own", documents }, writer);
 const project = known?.id ?? (made?.kind === "saved" ? made.id : "");
-if (made) acknowledge({ kind: "created", project });
+if (made) await acknowledge({ kind: "created", project });
 
 for (let turn = 0; ; turn++) {
   const id = ["one", "two", "three"][turn % 3] ?? "one";
   const place = { project, kind: "bid", id } as const;
   const version = (await store.documents.read(place))?.version ?? 0;
   // Texts of very different length, so that a write spans one page of the file or many.
-  const words = `${round}, turn ${turn} ${"·".repeat((turn * 7919) % 30_000)}`;
+  const words = `${round}, turn ${turn} ${"·".repeat((turn * 7919) % 12_000)}`;
   const saved = await store.documents.replace({ ...place, version }, bid("Bidder", words), writer);
   if (saved.kind !== "saved") throw new Error(`turn ${turn}: ${saved.kind}`);
-  acknowledge({ kind: "saved", project, id, version: saved.version, words });
+  await acknowledge({ kind: "saved", project, id, version: saved.version, words });
 }

@@ -1,4 +1,29 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { missingWrites } from "../faults/kill-rounds";
 import { killTrial } from "../faults/kill-trial";
+import { ada, bid, withProject } from "./trial";
 
 // The short variant of test/faults/kill.test.ts.
 killTrial({ sqliteWriting: 5, sqliteOpening: 3, postgresWriting: 2 });
+
+test("the trial notices a write that is missing, older or different", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "evenfield-missing-"));
+  const { store, project, bidA } = await withProject({ kind: "sqlite", folder });
+  await store.documents.replace({ ...bidA, version: 1 }, bid("Bidder A", "second"), ada);
+  const write = (version: number, words: string) => ({ kind: "saved", project, id: "bid-a", version, words }) as const;
+  const missing = (...writes: ReturnType<typeof write>[]) => missingWrites(store, writes);
+  expect(await missing(write(1, "as stated"), write(2, "second"))).toStrictEqual([]);
+  expect(await missing(write(3, "third"))).toStrictEqual([
+    "bid-a version 3 in the record: not there",
+    "bid-a version 3: not there",
+  ]);
+  expect(await missing(write(1, "at stated"))).toStrictEqual([
+    "bid-a version 1 in the record: 9 characters acknowledged, 9 found, unlike from character 1 on",
+  ]);
+  expect(await missing({ ...write(1, "as stated"), project: "nowhere" })).toStrictEqual(["project nowhere"]);
+  await store.close();
+  rmSync(folder, { recursive: true, force: true });
+});
