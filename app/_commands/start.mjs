@@ -115,6 +115,15 @@ function stopOnSignal(server, closePages) {
   };
   process.on("SIGINT", stop);
   process.on("SIGTERM", stop);
+  if (process.env.npm_lifecycle_event === undefined) return;
+  // npm puts a shell between itself and us that ends without passing a signal on; then its end is the signal.
+  const startedBy = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === startedBy) return;
+    clearInterval(watch);
+    stop();
+  }, 500);
+  watch.unref();
 }
 
 async function start() {
