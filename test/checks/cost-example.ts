@@ -74,3 +74,65 @@ export function bidLines(terms: BidTerms) {
     },
   ];
 }
+
+/**
+ * Three invented bids for one field: 80,000 ft², 20 years, 3 % real, constant money, end of year, carpets renewed in
+ * year 10. What they come to was derived independently of this code from discount factors; method of 10 CFR 436.16,
+ * straight-line residual as in US GSA P100.
+ */
+export const workedTerms = {
+  a: {
+    carpet: "$4.85/ft²",
+    base: "$3.10/ft²",
+    pad: "$0/ft²",
+    additions: [
+      ["groomer", "Grooming machine", "$18,500"],
+      ["acceptance-tests", "Acceptance tests", "$4,200"],
+    ],
+    grooming: "110 h",
+    wage: "$48/h",
+    topUp: "4,000 lb",
+    topUpPrice: "$0.38/lb",
+    water: "0 kgal",
+    repairs: "$1,500",
+    repairGrowth: "2 %",
+    deepClean: "$3,200",
+    renewalSaving: "0 %",
+    removal: "$0.85/ft²",
+    life: "10 years",
+  },
+  b: {
+    carpet: "$5.60/ft²",
+    base: "$2.95/ft²",
+    pad: "$1.35/ft²",
+    additions: [],
+    grooming: "90 h",
+    wage: "$48/h",
+    topUp: "2,500 lb",
+    topUpPrice: "$0.40/lb",
+    water: "0 kgal",
+    repairs: "$1,200",
+    repairGrowth: "2 %",
+    deepClean: "$3,200",
+    renewalSaving: "8 %",
+    removal: "$0.60/ft²",
+    life: "10 years",
+  },
+  c: {
+    carpet: "$6.05/ft²",
+    base: "$3.25/ft²",
+    pad: "$1.20/ft²",
+    additions: [["logos", "Logos", "$6,750"]],
+    grooming: "150 h",
+    wage: "$48/h",
+    topUp: "6,500 lb",
+    topUpPrice: "$0.42/lb",
+    water: "250 kgal",
+    repairs: "$1,200",
+    repairGrowth: "2 %",
+    deepClean: "$2,400",
+    renewalSaving: "",
+    removal: "$0.70/ft²",
+    life: "10 years",
+  },
+} as const satisfies Record<string, BidTerms>;
