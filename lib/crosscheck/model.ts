@@ -1,6 +1,6 @@
 import type { Claim, MethodId } from "#lib/claim";
 import type { Figure } from "#lib/figure";
-import type { WeightClass } from "#lib/infill";
+
 import type { Finding } from "./finding";
 
 /** What the rules look at: a bid's claims and what its infill amounts to. */
@@ -8,7 +8,6 @@ export type CheckedBid = Readonly<{
   claims: readonly Claim[];
   totalArealDensity: Figure<"arealDensity">;
   infillDepth: Figure<"length">;
-  weightClass: WeightClass;
   /** The method by which the requirements ask for impact levels. */
   impactMethod: MethodId;
 }>;

@@ -56,7 +56,6 @@ function evaluateBid(bid: Bid, { brief, requirements, area }: Setting): BidEvalu
       claims,
       totalArealDensity: infill.totalArealDensity,
       infillDepth: infill.depth,
-      weightClass: infill.weightClass,
       impactMethod: impact.method,
     }),
     score: scoreBid(requirements.criteria, shownFigures({ bid, infill, hardness, cost }, requirements.criteria)),

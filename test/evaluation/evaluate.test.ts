@@ -1,0 +1,138 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type BidEvaluation, evaluate, type ProjectFile, projectFileSchema } from "#lib/evaluation";
+import { explainShortfall, intervalOfFigure } from "#lib/figure";
+import demonstration from "../../app/_demo/demonstration-project.json";
+import { component, workedProject } from "./worked-project";
+
+const demo = demonstration as ProjectFile;
+const evaluated = (file: ProjectFile) => evaluate(projectFileSchema.parse(file));
+const evaluation = evaluated(demo);
+
+function bidOf(letter: string, among = evaluation): BidEvaluation {
+  const bid = among.bids.find((candidate) => candidate.letter === letter);
+  if (bid === undefined) throw new Error(`no bid ${letter}`);
+  return bid;
+}
+
+const changedBid = (letter: string, change: (bid: ProjectFile["bids"][number]) => ProjectFile["bids"][number]) => ({
+  ...demo,
+  bids: demo.bids.map((bid) => (bid.letter === letter ? change(bid) : bid)),
+});
+
+describe("the demonstration project", () => {
+  test("says that it is invented", () => expect(evaluation.project.notice).toMatch(/^Invented/));
+
+  test("has a sum that does not add up, an unlike method and a light infill over nothing", () => {
+    const found = evaluation.bids.map(({ letter, findings }) => [letter, findings.map(({ kind }) => kind)]);
+    expect(Object.fromEntries(found)).toEqual({
+      A: ["components-against-total"],
+      B: ["light-infill-without-shock-layer"],
+      C: [],
+      D: ["impact-by-another-method"],
+    });
+  });
+
+  test("never puts a level by another missile on the scale of the required one", () => {
+    const { hardness, score } = bidOf("D");
+    expect(hardness.asNew.kind).toBe("unknown");
+    expect(hardness.outlook.kind).toBe("unknown");
+    expect(score.criteria.find(({ criterion }) => criterion.id === "impact-new")?.status).toBe("not comparable");
+  });
+
+  test("fits bids with aged data and uses the owner's assumption for the others", () => {
+    const premiseOf = (letter: string) => {
+      const { outlook } = bidOf(letter).hardness;
+      return outlook.kind === "outlook" ? outlook.premise : outlook.kind;
+    };
+    expect(["A", "B", "C"].map(premiseOf)).toEqual(["fitted-to-aged-data", "owner-scenario", "fitted-to-aged-data"]);
+  });
+
+  test("counts floating cork as lifting", () =>
+    expect(intervalOfFigure(bidOf("D").infill.submergedMass)?.low).toBeLessThan(0));
+});
+
+describe("evaluate", () => {
+  test("gives the same bytes each time", () =>
+    expect(JSON.stringify(evaluated(demo))).toBe(JSON.stringify(evaluation)));
+
+  test("keeps every bid's scores when a bid is added or withdrawn", () => {
+    const without = evaluated({ ...demo, bids: demo.bids.filter(({ letter }) => letter !== "C") });
+    for (const letter of ["A", "B", "D"]) expect(bidOf(letter, without).score).toEqual(bidOf(letter).score);
+  });
+
+  const claimsOfA = demo.bids.find(({ letter }) => letter === "A")?.claims ?? [];
+
+  test("does not depend on the order of claims", () =>
+    fc.assert(
+      fc.property(fc.shuffledSubarray([...claimsOfA], { minLength: claimsOfA.length }), (claims) => {
+        const shuffled = evaluated(changedBid("A", (bid) => ({ ...bid, claims })));
+        expect(bidOf("A", shuffled).score).toEqual(bidOf("A").score);
+        expect(bidOf("A", shuffled).findings).toEqual(bidOf("A").findings);
+      }),
+      { numRuns: 20 },
+    ));
+
+  test("scales mass and loads with the area", () => {
+    const { field: _field, ...brief } = demo.brief;
+    const sized = (area: string) =>
+      evaluated({ ...demo, brief: { ...brief, field: { kind: "measured-area", area, how: "given" } } });
+    const massOf = (area: string) =>
+      intervalOfFigure(bidOf("A", sized(area)).infill.stabilisingMass)?.low ?? Number.NaN;
+    expect(massOf("160,000 ft²") / massOf("80,000 ft²")).toBeCloseTo(2, 12);
+  });
+
+  test("gives no totals while a material is unknown, and says what to describe", () => {
+    const withMoss = evaluated(
+      changedBid("A", (bid) => ({
+        ...bid,
+        infill: { placement: "layered", components: [component("moss", "moss", "3 lb/ft²")] },
+      })),
+    );
+    const { totalArealDensity, unknownMaterials } = bidOf("A", withMoss).infill;
+    expect(unknownMaterials).toEqual(["moss"]);
+    if (totalArealDensity.kind !== "unknown") throw new Error("expected no total");
+    expect(explainShortfall(totalArealDensity.because)).toBe(
+      "This figure needs a description of the material “moss” in the brief.",
+    );
+  });
+
+  test("shows a working with inputs and a source behind every known figure", () => {
+    for (const { infill, cost, hardness } of evaluation.bids) {
+      const figures = [
+        infill.totalArealDensity,
+        infill.stabilisingMass,
+        infill.depth,
+        cost.presentValue,
+        cost.perHour,
+        hardness.asNew,
+      ];
+      for (const figure of figures) {
+        if (figure.kind === "unknown") continue;
+        expect(figure.working.formula).not.toBe("");
+        expect(figure.working.inputs.length).toBeGreaterThan(0);
+        expect(figure.working.source).not.toBe("");
+      }
+    }
+  });
+
+  test("evaluates a project without bids or criteria", () => {
+    const empty = evaluated({
+      ...workedProject,
+      bids: [],
+      requirements: { ...workedProject.requirements, criteria: [] },
+    });
+    expect(empty.bids).toEqual([]);
+    expect(empty.ranking).toEqual({ places: [], leads: [], failing: [] });
+  });
+
+  test("a bid that says nothing gets reasons, not numbers", () => {
+    const [first] = workedProject.bids;
+    if (first === undefined) throw new Error("expected a bid");
+    const silent = { ...first, claims: [], prices: [] };
+    const [bid] = evaluated({ ...workedProject, bids: [silent] }).bids;
+    expect(bid?.cost.presentValue.kind).toBe("unknown");
+    expect(bid?.infill.stabilisingMass.kind).toBe("unknown");
+    expect(bid?.score.total).toEqual({ low: 0, likely: null, high: 1 });
+  });
+});
