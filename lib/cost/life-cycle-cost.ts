@@ -1,10 +1,11 @@
 import { type Figure, known, type Shortfall, unknown, type Working, type WorkingInput } from "#lib/figure";
 import { type DimensionName, formatValue, type In, measured } from "#lib/quantity";
 import { type CashFlows, cashFlows } from "./cash-flows";
+import type { CostCategory } from "./categories";
 import { type CategoryEntry, type CostEntry, categoryEntries, costEntries, summedPresentValue } from "./cost-entries";
 import { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
-import { annualWorking, baseDateWorking, presentValueWorking, shareWorking } from "./life-cycle-working";
-import type { CostConventions, GivenBy, PriceLine } from "./model";
+import { annualWorking, baseDateWorking, linesInWords, presentValueWorking, shareWorking } from "./life-cycle-working";
+import type { CostConventions, CostStream, GivenBy, PriceLine } from "./model";
 
 /** What a life-cycle cost depends on besides the prices. The area is in m²; hours are null where the brief has none. */
 export type LifeCycleSetting = Readonly<{
@@ -30,6 +31,9 @@ export type LifeCycleCost = Readonly<{
   atRates: readonly Readonly<{ rate: number; presentValue: Figure<"money"> }>[];
   entries: readonly CostEntry[];
   categories: readonly CategoryEntry[];
+  /** What is paid in each year of the study, in all and by category. */
+  yearly: CostStream;
+  yearlyByCategory: Readonly<Record<CostCategory, CostStream>>;
 }>;
 
 /** Real rates at which a total is always shown beside the one at the project's own rate. @source common practice, no source */
@@ -54,13 +58,14 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
 
   const inAll = paidAtBaseDate(flows, ["bid", "owner-estimate"], setting);
   const asBid = paidAtBaseDate(flows, ["bid"], setting);
+  const parts = linesInWords(lines, setting);
   const isPriced = lines.some(({ givenBy }) => givenBy === "bid");
   const figure = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> =>
     isPriced ? known(dimension, measured(dimension, value), working) : unknown(dimension, noPrice);
   const totalAt = (other: number) => summedPresentValue(costEntries(flows.flows, { rate: other, timing }));
 
   return {
-    presentValue: figure("money", total, presentValueWorking(lines, setting, conventions.realRate.asEntered)),
+    presentValue: figure("money", total, presentValueWorking(parts, setting, conventions.realRate.asEntered)),
     priceAtBaseDate: figure("money", inAll.cents, inAll.working),
     priceAsBid: figure("money", asBid.cents, asBid.working),
     equivalentAnnualCost: figure("money", annual, annualWorking(total, setting)),
@@ -82,11 +87,13 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
       presentValue: figure(
         "money",
         totalAt(other),
-        presentValueWorking(lines, setting, formatValue("fraction", measured("fraction", other), "us")),
+        presentValueWorking(parts, setting, formatValue("fraction", measured("fraction", other), "us")),
       ),
     })),
     entries,
     categories: categoryEntries(entries),
+    yearly: flows.total,
+    yearlyByCategory: flows.byCategory,
   };
 }
 

@@ -14,20 +14,28 @@ const timingWords: Readonly<Record<Timing, string>> = {
   "mid-year": "What recurs every year falls in the middle of its year; single payments fall at its end.",
 };
 
+/** What price lines bring to a working. Told once and used at every rate. */
+export type LinesInWords = Readonly<{ inputs: readonly WorkingInput[]; assumptions: readonly string[] }>;
+
+export const linesInWords = (lines: readonly PriceLine[], setting: WorkingSetting): LinesInWords => ({
+  inputs: lines.flatMap((line) => lineInputs(line, setting)),
+  assumptions: lines.flatMap((line) => assumptionsOf(line, setting.conventions.studyPeriod.years)),
+});
+
 /** How a present value comes about at a real rate, given as text: "3 %". */
-export function presentValueWorking(lines: readonly PriceLine[], setting: WorkingSetting, rate: string): Working {
+export function presentValueWorking(lines: LinesInWords, setting: WorkingSetting, rate: string): Working {
   const { conventions } = setting;
   return {
     formula: "present value = Σ payment ÷ (1 + rate)^year",
     inputs: [
-      ...lines.flatMap((line) => lineInputs(line, setting)),
+      ...lines.inputs,
       { label: "Real rate a year", text: rate, from: { kind: "brief", field: "money.realRate" } },
       studyInput(conventions),
     ],
     assumptions: [
       `Money keeps its value of ${conventions.baseDate}: general inflation is left out of the prices and of the rate.`,
       timingWords[conventions.timing],
-      ...lines.flatMap((line) => assumptionsOf(line, conventions.studyPeriod.years)),
+      ...lines.assumptions,
     ],
     source: "derived; discounting as in 10 CFR 436.16",
   };

@@ -1,11 +1,12 @@
 import { atLeastAsStrong } from "#lib/claim";
+import type { LifeCycleCost } from "#lib/cost";
 import type { Figure } from "#lib/figure";
 import { type EvidencedFigure, noEvidence } from "./claimed-figure";
 import type { DerivedMeasureId } from "./measures";
-import type { Bid, CostFigures, HardnessFigures, InfillFigures } from "./model";
+import type { Bid, HardnessFigures, InfillFigures } from "./model";
 
 /** What a derived measure is read off. */
-export type BidFacts = Readonly<{ bid: Bid; infill: InfillFigures; hardness: HardnessFigures; cost: CostFigures }>;
+export type BidFacts = Readonly<{ bid: Bid; infill: InfillFigures; hardness: HardnessFigures; cost: LifeCycleCost }>;
 
 type Reader = (facts: BidFacts) => EvidencedFigure;
 
@@ -22,7 +23,7 @@ const shownByInfill =
 
 /** Prices bind the bidder once the bid is signed. */
 const priced =
-  (figure: (cost: CostFigures) => Figure): Reader =>
+  (figure: (cost: LifeCycleCost) => Figure): Reader =>
   ({ cost }) => ({ figure: figure(cost), evidence: "guaranteed" });
 
 /** Where each derived measure stands. The type names a measure that has no reader. */

@@ -1,5 +1,5 @@
 import { type MethodId, matchMethod, readClaims } from "#lib/claim";
-import { cashFlows, lifeCycleCost } from "#lib/cost";
+import { type LifeCycleCost, lifeCycleCost } from "#lib/cost";
 import { type BidFigures, type Criterion, ranking, type ShownFigure, scoreBid, weightStability } from "#lib/criteria";
 import { findings } from "#lib/crosscheck";
 import { fieldArea } from "#lib/field";
@@ -11,7 +11,7 @@ import { type BidFacts, derivedReaders } from "./derived-measures";
 import { hardnessFigures } from "./hardness-figures";
 import { infillFigures, knownInfill } from "./infill-figures";
 import { claimedMeasures, type DerivedMeasureId, evidenceLevels } from "./measures";
-import type { Bid, BidEvaluation, Brief, CostFigures, Evaluation, Project, Requirements } from "./model";
+import type { Bid, BidEvaluation, Brief, Evaluation, Project, Requirements } from "./model";
 import { wantedProperties } from "./wanted-properties";
 
 /**
@@ -69,17 +69,15 @@ function withMethod(impact: ImpactRequirement): ImpactRequirement & Readonly<{ m
   return { ...impact, method };
 }
 
-function costFigures(bid: Bid, brief: Brief, area: Figure<"area">): CostFigures {
+function costFigures(bid: Bid, brief: Brief, area: Figure<"area">): LifeCycleCost {
   const squareMetres = intervalOfFigure(area)?.low;
   if (squareMetres === undefined) throw new RangeError("a field without an area: its schema let it through");
-  const setting = {
+  return lifeCycleCost(bid.prices, {
     bid: bid.id,
     area: squareMetres,
     hoursPerYear: brief.use.hoursPerYear.value,
     conventions: brief.money,
-  };
-  const { total, byCategory } = cashFlows(bid.prices, setting);
-  return { ...lifeCycleCost(bid.prices, setting), yearly: total, yearlyByCategory: byCategory };
+  });
 }
 
 const isDerived = (id: string): id is DerivedMeasureId => Object.hasOwn(derivedReaders, id);

@@ -45,7 +45,9 @@ export function outcomeOf({ bids, ranking }: Evaluation): Outcome {
   };
 }
 
-export const lettersOf = (bids: readonly BidEvaluation[]): readonly string[] => bids.map(({ letter }) => letter);
+/** The letters of bids in the order of the alphabet: a list of names is no order of merit. */
+export const lettersOf = (bids: readonly BidEvaluation[]): readonly string[] =>
+  bids.map(({ letter }) => letter).toSorted();
 
 function orderSentences(outcome: Outcome): readonly string[] {
   switch (outcome.kind) {

@@ -9,7 +9,6 @@ export type {
   Bid,
   BidEvaluation,
   Brief,
-  CostFigures,
   Evaluation,
   HardnessFigures,
   InfillClaim,

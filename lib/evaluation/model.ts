@@ -1,5 +1,5 @@
 import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
-import type { CostCategory, CostConventions, CostStream, LifeCycleCost, PriceLine } from "#lib/cost";
+import type { CostConventions, LifeCycleCost, PriceLine } from "#lib/cost";
 import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteria";
 import type { Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
@@ -87,10 +87,6 @@ export type HardnessFigures = Readonly<{
   depthMargin: DepthMargin;
 }>;
 
-/** What a bid costs, and in which year. Cents in constant money, not rounded; index 0 is the base date. */
-export type CostFigures = LifeCycleCost &
-  Readonly<{ yearly: CostStream; yearlyByCategory: Readonly<Record<CostCategory, CostStream>> }>;
-
 /** Everything that can be said of one bid, each figure with its working. */
 export type BidEvaluation = Readonly<{
   id: string;
@@ -100,7 +96,7 @@ export type BidEvaluation = Readonly<{
   reading: ClaimsReading;
   infill: InfillFigures;
   hardness: HardnessFigures;
-  cost: CostFigures;
+  cost: LifeCycleCost;
   findings: readonly Finding[];
   score: BidScore;
 }>;
