@@ -7,7 +7,7 @@ import type { CostFlow, CostStream, Timing } from "./model";
  * @source 10 CFR 436.16(d), single present worth; end-of-year timing is our stated convention
  */
 export const presentValue = (stream: CostStream, rate: number): number =>
-  stream.reduce((sum, cents, year) => sum + cents * singlePresentWorth(rate, year), 0);
+  stream.reduce((sum, cents, year) => (cents === 0 ? sum : sum + cents * singlePresentWorth(rate, year)), 0); // most years of a line are empty
 
 /** What discounting needs to know besides the flows. */
 export type Discounting = Readonly<{ rate: number; timing: Timing }>;
