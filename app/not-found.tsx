@@ -1,0 +1,16 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+
+export const metadata: Metadata = { title: "No such page" };
+
+export default function NotFound() {
+  return (
+    <main id="main" className="plain-page">
+      <h1>There is no such page</h1>
+      <p>The address may be mistyped, or what stood here was removed.</p>
+      <p>
+        <Link href="/">All projects on this computer</Link>
+      </p>
+    </main>
+  );
+}
