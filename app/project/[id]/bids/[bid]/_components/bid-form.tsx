@@ -1,0 +1,51 @@
+"use client";
+import type { PropertyId } from "#lib/claim";
+import type { CostSetting } from "#lib/cost";
+import { type BidText, bidSchema } from "#lib/evaluation";
+import { AutosaveForm, type Draft } from "../../../../../_components/form/autosave-form";
+import type { Choice } from "../../../../../_components/form/choice-field";
+import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
+import { saveDocument } from "../../../_actions/save-document";
+import { BidHead } from "./bid-head";
+import { ClaimsLedger } from "./claims-ledger";
+import { InfillFields } from "./infill-fields";
+import { PriceLines } from "./price-lines";
+
+/** Everything that is entered of one bid. */
+export function BidForm({
+  where,
+  version,
+  values,
+  draft,
+  materials,
+  wanted,
+  costing,
+  otherLetters,
+}: {
+  where: DocumentAddress;
+  version: number;
+  values: BidText;
+  draft: Draft<BidText> | null;
+  materials: readonly Choice[];
+  /** The properties that the criteria ask for, whether the bid speaks to them or not. */
+  wanted: readonly PropertyId[];
+  costing: CostSetting;
+  otherLetters: readonly string[];
+}) {
+  return (
+    <AutosaveForm
+      schema={bidSchema}
+      where={where}
+      version={version}
+      values={values}
+      draft={draft}
+      save={saveDocument}
+      label={`Bid ${values.letter}`}
+    >
+      <BidHead otherLetters={otherLetters} />
+      <InfillFields materials={materials} />
+      <ClaimsLedger wanted={wanted} />
+      <PriceLines costing={costing} />
+    </AutosaveForm>
+  );
+}

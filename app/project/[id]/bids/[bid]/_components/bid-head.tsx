@@ -1,0 +1,31 @@
+"use client";
+import { useFormContext, useWatch } from "react-hook-form";
+import type { BidText } from "#lib/evaluation";
+import { TextField } from "../../../../../_components/form/text-field";
+import styles from "./fields.module.css";
+
+/** Who bids, under which letter, and what kind of surface in neutral words. */
+export function BidHead({ otherLetters }: { otherLetters: readonly string[] }) {
+  const { control } = useFormContext<BidText>();
+  const letter = useWatch({ control, name: "letter", exact: true });
+  return (
+    <section aria-labelledby="bid" className={styles.head}>
+      <h2 id="bid">The bid</h2>
+      <div className={styles.fields}>
+        <TextField name="letter" label="Letter" className={styles.short} />
+        <TextField name="bidder" label="Bidder" />
+        <TextField name="system" label="Kind of surface" className={styles.wide} />
+      </div>
+      {otherLetters.includes(letter.trim()) ? (
+        <p role="status" className={styles.trouble}>
+          Another bid has the letter {letter.trim()} as well. Give each bid its own, so that readers can tell them
+          apart.
+        </p>
+      ) : null}
+      <p className={styles.hint}>
+        Describe the surface without names of makers or products, for instance “layered sand and rubber, no shock
+        layer”.
+      </p>
+    </section>
+  );
+}

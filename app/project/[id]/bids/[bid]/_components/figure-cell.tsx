@@ -1,0 +1,82 @@
+"use client";
+import { useId, useState } from "react";
+import { useWatch } from "react-hook-form";
+import type { Property } from "#lib/claim";
+import { type DimensionName, formatInterval, intervalOf, parseQuantity } from "#lib/quantity";
+import { unitSuggestions } from "../../../../../_components/form/unit-suggestions";
+import { usePropertyOf } from "./choice-cells";
+import { type Cell, pathOf, SelectCell, TextCell } from "./claim-cell";
+import styles from "./ledger.module.css";
+import { readingText } from "./reading-text";
+
+/** What is claimed: a figure with its unit, one of the property's answers, or words. */
+export function FigureCell({ cell }: { cell: Cell }) {
+  const property = usePropertyOf(cell);
+  if (property === null || property.kind === "words") return <TextCell cell={cell} />;
+  if (property.kind === "quantity") return <QuantityCell cell={cell} property={property} />;
+  return <AnswerCell cell={cell} choices={property.choices} />;
+}
+
+function AnswerCell({ cell, choices }: { cell: Cell; choices: Extract<Property, { kind: "choice" }>["choices"] }) {
+  const labelled = (text: string) => choices.find(({ label }) => label.toLowerCase() === text.trim().toLowerCase());
+  return (
+    <SelectCell
+      cell={cell}
+      known={(text) => text === "" || choices.some(({ id }) => id === text)}
+      unlisted={(text) => labelled(text)?.label ?? `“${text}”, not one of the answers`}
+    >
+      <option value="">As in the bid’s words</option>
+      {choices.map(({ id, label }) => (
+        <option key={id} value={id}>
+          {label}
+        </option>
+      ))}
+    </SelectCell>
+  );
+}
+
+type QuantityProperty = Extract<Property, { kind: "quantity" }>;
+
+function QuantityCell({ cell, property }: { cell: Cell; property: QuantityProperty }) {
+  const list = useId();
+  const [suggestions, setSuggestions] = useState<readonly string[]>([]);
+  return (
+    <TextCell cell={cell} list={list} onInput={(text) => setSuggestions(unitSuggestions(text, property.dimension))}>
+      <datalist id={list}>
+        {suggestions.map((suggestion) => (
+          <option key={suggestion} value={suggestion} />
+        ))}
+      </datalist>
+      <FigureReading cell={cell} property={property} />
+    </TextCell>
+  );
+}
+
+/** How the figure was read, in both systems of units, and whether it lies outside what is usual. */
+function FigureReading({ cell, property }: { cell: Cell; property: QuantityProperty }) {
+  const text = useWatch({ control: cell.control, name: pathOf(cell), exact: true }) ?? "";
+  const words = useWatch({ control: cell.control, name: `claims.${cell.index}.words`, exact: true }) ?? "";
+  if (text.trim() === "")
+    return words.trim() === "" ? null : <span className={styles.reading}>The bid’s words stand for it.</span>;
+  const reading = readingText(property.dimension, text);
+  if (reading === null) return null;
+  const unusual = outsideUsual(property, text);
+  return (
+    <>
+      <span className={styles.reading}>{reading}</span>
+      {unusual === null ? null : <span className={styles.unusual}>{unusual}</span>}
+    </>
+  );
+}
+
+/** A figure far from what is usual is more likely a slip of unit or digit; it is pointed out, never refused. */
+function outsideUsual({ dimension, plausible }: QuantityProperty, text: string): string | null {
+  const parsed = parseQuantity<DimensionName>(dimension, text);
+  if (!parsed.ok || plausible === null) return null;
+  const { low, high } = intervalOf(parsed.value.reading);
+  if (high >= plausible.low && low <= plausible.high) return null;
+  const usual = (["us", "metric"] as const).map((system) =>
+    formatInterval<DimensionName>(dimension, plausible, system),
+  );
+  return `Outside the usual ${[...new Set(usual)].join(" (")}${usual[0] === usual[1] ? "" : ")"}: look at unit and digits once more. Source: ${plausible.source}.`;
+}

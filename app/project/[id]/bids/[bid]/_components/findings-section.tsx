@@ -1,0 +1,53 @@
+import { explainFinding, type Finding, type Severity } from "#lib/crosscheck";
+import type { UnitSystem } from "#lib/quantity";
+import { CopyText } from "./copy-text";
+import styles from "./findings-section.module.css";
+
+const severityLabels: Record<Severity, string> = {
+  "can't be true": "Both can’t be true",
+  "needs an answer": "Needs an answer",
+  note: "Worth knowing",
+};
+
+/** What does not go together in the bid as last saved, each with a neutral question to send. */
+export function FindingsSection({
+  findings,
+  units,
+  letter,
+}: {
+  findings: readonly Finding[];
+  units: UnitSystem;
+  letter: string;
+}) {
+  const explained = findings.map((finding) => ({ severity: finding.severity, ...explainFinding(finding, units) }));
+  const questions = explained.map(({ question }, index) => `${index + 1}. ${question}`).join("\n\n");
+  return (
+    <section aria-labelledby="findings">
+      <h2 id="findings">Findings and questions to the bidder</h2>
+      {explained.length === 0 ? (
+        <p>Nothing in the bid as last saved contradicts itself. That does not mean that every claim is shown.</p>
+      ) : (
+        <>
+          <p>
+            Read from the bid as last saved. The questions name no blame and are ready to send; change the words as your
+            procurement rules ask.
+          </p>
+          <ol className={styles.findings}>
+            {explained.map(({ severity, title, sentence, question }, index) => (
+              <li key={`${title} ${question}`}>
+                <h3>{title}</h3>
+                <p className={severity === "can't be true" ? styles.trouble : styles.severity}>
+                  {severityLabels[severity]}
+                </p>
+                <p>{sentence}</p>
+                <blockquote>{question}</blockquote>
+                <CopyText text={question} what={`question ${index + 1}`} />
+              </li>
+            ))}
+          </ol>
+          {explained.length > 1 ? <CopyText text={questions} what={`all questions to bid ${letter}`} /> : null}
+        </>
+      )}
+    </section>
+  );
+}

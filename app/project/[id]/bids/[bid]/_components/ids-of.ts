@@ -1,0 +1,5 @@
+import type { BidText } from "#lib/evaluation";
+
+/** Every id in a bid. Links from workings name them without their kind, so new ones differ across all lists. */
+export const idsOf = ({ infill, claims, prices }: BidText): readonly string[] =>
+  [...infill.components, ...claims, ...prices].map(({ id }) => id);

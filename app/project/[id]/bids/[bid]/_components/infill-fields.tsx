@@ -1,0 +1,102 @@
+"use client";
+import { useFieldArray, useFormContext } from "react-hook-form";
+import { evidenceLevels } from "#lib/claim";
+import type { BidText } from "#lib/evaluation";
+import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
+import { freshId } from "../../../../../_components/form/fresh-id";
+import { LongTextField } from "../../../../../_components/form/long-text-field";
+import { TextField } from "../../../../../_components/form/text-field";
+import styles from "./fields.module.css";
+import { idsOf } from "./ids-of";
+import { QuantityReading } from "./quantity-reading";
+import { useUndo } from "./use-undo";
+
+const placements: readonly Choice[] = [
+  { value: "layered", label: "In layers, one on the other" },
+  { value: "blended", label: "Mixed with each other" },
+];
+const evidences: readonly Choice[] = evidenceLevels.map(({ id, label }) => ({ value: id, label }));
+
+/** What the bid fills the carpet with. Layers stand bottom to top. */
+export function InfillFields({ materials }: { materials: readonly Choice[] }) {
+  const { control, getValues } = useFormContext<BidText>();
+  const { fields, append, remove, insert } = useFieldArray({ control, name: "infill.components", keyName: "key" });
+  const { keep, notice } = useUndo<BidText["infill"]["components"][number]>(insert);
+  const add = () => {
+    const blank = { material: "", arealDensity: "", bulkDensity: "", evidence: "stated" };
+    append(
+      { id: freshId("component", idsOf(getValues())), ...blank, document: "", page: "", words: "" },
+      { focusName: `infill.components.${fields.length}.material` },
+    );
+  };
+  const takeOut = (index: number) => {
+    const value = getValues(`infill.components.${index}`);
+    const label = materials.find((material) => material.value === value.material)?.label ?? "component";
+    remove(index);
+    keep({ index, value, words: `${label} ${value.arealDensity}`.trim() });
+  };
+  return (
+    <section aria-labelledby="infill">
+      <h2 id="infill">Infill</h2>
+      <div className={styles.fields}>
+        <ChoiceField
+          name="infill.placement"
+          label="How the materials lie"
+          choices={placements}
+          className={styles.wide}
+        />
+      </div>
+      {fields.length === 0 ? (
+        <p>No infill is entered. Add each material of the infill, from the bottom up, with its mass per area.</p>
+      ) : null}
+      <ol className={styles.entries}>
+        {fields.map(({ key, id, material }, index) => (
+          <li key={key} id={id}>
+            <Component
+              name={`infill.components.${index}`}
+              place={index + 1}
+              materials={withUnlisted(materials, material)}
+            />
+            <button type="button" className="plain" onClick={() => takeOut(index)}>
+              Remove component {index + 1}
+            </button>
+          </li>
+        ))}
+      </ol>
+      {notice}
+      <button type="button" onClick={add}>
+        Add a component
+      </button>
+    </section>
+  );
+}
+
+/** A material that neither the catalogue nor the brief describes keeps its place in the list, so that it is not lost. */
+const withUnlisted = (materials: readonly Choice[], material: string): readonly Choice[] => [
+  { value: "", label: "Choose the material" },
+  ...(material === "" || materials.some(({ value }) => value === material)
+    ? []
+    : [{ value: material, label: `“${material}”, not described yet` }]),
+  ...materials,
+];
+
+function Component({ name, place, materials }: { name: string; place: number; materials: readonly Choice[] }) {
+  return (
+    <fieldset className={styles.fields}>
+      <legend className="visually-hidden">Component {place}</legend>
+      <ChoiceField name={`${name}.material`} label="Material" choices={materials} className={styles.wide} />
+      <div>
+        <TextField name={`${name}.arealDensity`} label="Mass per area" dimension="arealDensity" />
+        <QuantityReading name={`${name}.arealDensity`} dimension="arealDensity" />
+      </div>
+      <div>
+        <TextField name={`${name}.bulkDensity`} label="Loose density, if stated" dimension="bulkDensity" />
+        <QuantityReading name={`${name}.bulkDensity`} dimension="bulkDensity" />
+      </div>
+      <ChoiceField name={`${name}.evidence`} label="Evidence" choices={evidences} />
+      <TextField name={`${name}.document`} label="Document" />
+      <TextField name={`${name}.page`} label="Page" className={styles.short} />
+      <LongTextField name={`${name}.words`} label="The bid’s words" rows={1} className={styles.wide} />
+    </fieldset>
+  );
+}

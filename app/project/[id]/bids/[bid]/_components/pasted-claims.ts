@@ -1,0 +1,44 @@
+import {
+  type ClaimText,
+  claimFields,
+  claimsFromRows,
+  explainPaste,
+  type PastedClaim,
+  parsePastedRows,
+  type Rows,
+} from "#lib/claim";
+
+/** A pasted block as it would go into the ledger, or the sentence that says why it is not read. */
+export type PastedBlock = Readonly<
+  | { kind: "nothing" }
+  | { kind: "not-read"; message: string }
+  | { kind: "read"; claims: readonly PastedClaim[]; unreadHeadings: readonly string[]; blankRows: number }
+>;
+
+export function pastedBlock(text: string): PastedBlock {
+  if (text.trim() === "") return { kind: "nothing" };
+  const rows = parsePastedRows(text);
+  if (!rows.ok) return { kind: "not-read", message: explainPaste(rows.problem) };
+  const { claims, unreadHeadings, blankRows } = claimsFromRows(rows.value);
+  const headings = rows.value.length > claims.length + blankRows ? (rows.value[0] ?? []) : null;
+  const kept = claims.map((pasted) => {
+    const rest = restOf(rows.value[pasted.row - 1] ?? [], headings, unreadHeadings);
+    return rest === "" ? pasted : { ...pasted, claim: withNote(pasted.claim, `Also in the pasted row: ${rest}`) };
+  });
+  return { kind: "read", claims: kept, unreadHeadings, blankRows };
+}
+
+/** The cells of a row that no field takes, with their headings: they go into the note, so that nothing is dropped. */
+function restOf(cells: Rows[number], headings: Rows[number] | null, unreadHeadings: readonly string[]): string {
+  const columns = headings?.length ?? claimFields.length;
+  return cells
+    .map((cell, at) => ({ cell: cell.trim(), heading: headings?.[at]?.trim() ?? "", at }))
+    .filter(({ cell, at }) => cell !== "" && (at >= columns || unreadHeadings.includes(headings?.[at] ?? "")))
+    .map(({ cell, heading }) => (heading === "" ? `“${cell}”` : `${heading}: “${cell}”`))
+    .join("; ");
+}
+
+const withNote = (claim: ClaimText, text: string): ClaimText => ({
+  ...claim,
+  note: [claim.note, text].filter((part) => part !== "").join("; "),
+});

@@ -1,0 +1,135 @@
+"use client";
+import { useFormContext, useWatch } from "react-hook-form";
+import { costCategories, costLines, type PriceLineKind } from "#lib/cost";
+import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
+import { LongTextField } from "../../../../../_components/form/long-text-field";
+import { TextField } from "../../../../../_components/form/text-field";
+import { AmountFields } from "./amount-fields";
+import styles from "./fields.module.css";
+
+const givers: readonly Choice[] = [
+  { value: "bid", label: "The bid" },
+  { value: "owner-estimate", label: "The owner, as an estimate" },
+];
+const categories: readonly Choice[] = Object.entries(costCategories).map(([value, { label }]) => ({ value, label }));
+const removalsAtEnd: readonly Choice[] = [
+  { value: "used-life-share", label: "The share of the life used up" },
+  { value: "full", label: "In full" },
+  { value: "none", label: "Not counted" },
+];
+const residuals: readonly Choice[] = [
+  { value: "straight-line", label: "Cost × remaining life ÷ life" },
+  { value: "none", label: "Nothing" },
+];
+
+type Named = Readonly<{ name: string }>;
+
+/** The fields of one price line: those of its kind between those that every line has. */
+export function PriceLineFields({ name, kind, place }: Named & { kind: PriceLineKind; place: number }) {
+  return (
+    <fieldset className={styles.fields}>
+      <legend className="visually-hidden">
+        Price line {place}: {costLines[kind].label}
+      </legend>
+      <TextField name={`${name}.label`} label="What it is for" className={styles.wide} />
+      <ChoiceField name={`${name}.givenBy`} label="Who gives the price" choices={givers} />
+      {kind === "replacement-chain" ? null : (
+        <ChoiceField name={`${name}.category`} label="Counted under" choices={categories} />
+      )}
+      <AmountFields name={`${name}.amount`} what="Price" />
+      <KindFields name={name} kind={kind} />
+      <TextField name={`${name}.document`} label="Document" />
+      <TextField name={`${name}.page`} label="Page" className={styles.short} />
+      <LongTextField name={`${name}.note`} label="Note" rows={1} className={styles.wide} />
+    </fieldset>
+  );
+}
+
+function KindFields({ name, kind }: Named & { kind: PriceLineKind }) {
+  switch (kind) {
+    case "at-base-date":
+      return null;
+    case "in-year":
+      return (
+        <>
+          <TextField name={`${name}.year`} label="In year" hint="Counted from the base date, for instance 5." />
+          <Growth name={name} />
+        </>
+      );
+    case "yearly":
+      return (
+        <>
+          <TextField name={`${name}.from`} label="First year" hint="Empty: year 1." />
+          <TextField name={`${name}.to`} label="Last year" hint="Empty: the end of the study." />
+          <Growth name={name} />
+        </>
+      );
+    case "periodic":
+      return (
+        <>
+          <TextField name={`${name}.every`} label="Every" hint="For instance 2 years." />
+          <TextField name={`${name}.from`} label="First year" hint="Empty: one interval on." />
+          <TextField name={`${name}.until`} label="Last year" hint="Empty: the end of the study." />
+          <TextField name={`${name}.except`} label="Years left out" hint="For instance 10, 20." />
+          <Growth name={name} />
+        </>
+      );
+    case "replacement-chain":
+      return <ChainFields name={name} />;
+  }
+}
+
+const Growth = ({ name }: Named) => (
+  <TextField name={`${name}.escalation`} label="Growth a year" hint="Over general inflation; empty: none." />
+);
+
+function ChainFields({ name }: Named) {
+  return (
+    <>
+      <TextField name={`${name}.life`} label="Life" hint="For instance 10 years." />
+      <ChoiceField name={`${name}.lifeGivenBy`} label="Who gives the life" choices={givers} />
+      <TextField
+        name={`${name}.renewalSaving`}
+        label="Saved at renewal"
+        hint="For instance 30 % for infill used again."
+      />
+      <Growth name={name} />
+      <ChoiceField name={`${name}.residual`} label="Value left at the study’s end" choices={residuals} />
+      <RemovalFields name={name} />
+    </>
+  );
+}
+
+/** Taking out and disposing of one generation, where the line prices that too. */
+function RemovalFields({ name }: Named) {
+  const { setValue, getValues } = useFormContext();
+  const removal: unknown = useWatch({ name: `${name}.removal` });
+  const isPriced = removal !== null && removal !== undefined;
+  const change = (priced: "priced" | "elsewhere") => {
+    if (priced === "priced" && getValues(`${name}.removalGivenBy`) === undefined)
+      setValue(`${name}.removalGivenBy`, "owner-estimate");
+    const amount = priced === "priced" ? { kind: "lump-sum", price: "" } : null;
+    setValue(`${name}.removal`, amount, { shouldDirty: true });
+  };
+  return (
+    <>
+      <p className={styles.full}>
+        <button type="button" className="plain" onClick={() => change(isPriced ? "elsewhere" : "priced")}>
+          {isPriced ? "Leave removal out of this line" : "Price removal and disposal in this line"}
+        </button>
+      </p>
+      {isPriced ? (
+        <>
+          <AmountFields name={`${name}.removal`} what="Removal" />
+          <ChoiceField name={`${name}.removalGivenBy`} label="Who gives the removal" choices={givers} />
+          <ChoiceField
+            name={`${name}.removalAtStudyEnd`}
+            label="Removal at the study’s end"
+            choices={removalsAtEnd}
+            className={styles.wide}
+          />
+        </>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,82 @@
+"use client";
+import { useFieldArray, useFormContext, useWatch } from "react-hook-form";
+import { type CostSetting, costLines, type PriceLineKind } from "#lib/cost";
+import type { BidText } from "#lib/evaluation";
+import { freshId } from "../../../../../_components/form/fresh-id";
+import styles from "./fields.module.css";
+import { idsOf } from "./ids-of";
+import { type PriceLineText, priceKinds } from "./price-kinds";
+import { PriceLineFields } from "./price-line-fields";
+import { PriceOutcome } from "./price-outcome";
+import { useUndo } from "./use-undo";
+
+const kinds = Object.keys(priceKinds) as PriceLineKind[];
+
+/** What the bid costs, line by line, with the owner's own estimates told apart from the bidder's prices. */
+export function PriceLines({ costing }: { costing: CostSetting }) {
+  const { control, getValues } = useFormContext<BidText>();
+  const { fields, append, insert, remove } = useFieldArray({ control, name: "prices", keyName: "key" });
+  const { keep, notice } = useUndo<PriceLineText>(insert);
+  const add = (kind: PriceLineKind) =>
+    append(priceKinds[kind].blank(freshId("price", idsOf(getValues()))), {
+      focusName: `prices.${fields.length}.label`,
+    });
+  const takeOut = (index: number) => {
+    const value = getValues(`prices.${index}`);
+    remove(index);
+    keep({ index, value, words: value.label || "price line" });
+  };
+  return (
+    <section aria-labelledby="prices">
+      <h2 id="prices">Prices</h2>
+      <p>
+        Amounts as the bid writes them: “$388,000”, “$4.85/ft²”, or a quantity and its unit price. What a bid leaves out
+        is added as the owner’s estimate, and stays marked as such everywhere.
+      </p>
+      <ol className={styles.entries}>
+        {fields.map(({ key, id, kind }, index) => (
+          <PriceEntry key={key} id={id} index={index}>
+            <PriceLineFields name={`prices.${index}`} kind={kind} place={index + 1} />
+            <PriceOutcome name={`prices.${index}`} costing={costing} />
+            <button type="button" className="plain" onClick={() => takeOut(index)}>
+              Remove price line {index + 1}
+            </button>
+          </PriceEntry>
+        ))}
+      </ol>
+      {notice}
+      <h3>Add a price line</h3>
+      <ul className={`${styles.kinds} screen-only`}>
+        {kinds.map((kind) => (
+          <li key={kind}>
+            <button type="button" onClick={() => add(kind)}>
+              {costLines[kind].label}
+            </button>
+            <p>{priceKinds[kind].explanation}</p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function PriceEntry({ id, index, children }: { id: string; index: number; children: React.ReactNode }) {
+  const { control } = useFormContext<BidText>();
+  const [label, kind, givenBy] = useWatch({
+    control,
+    name: [`prices.${index}.label`, `prices.${index}.kind`, `prices.${index}.givenBy`],
+    exact: true,
+  });
+  const isEstimate = givenBy === "owner-estimate";
+  return (
+    <li id={id} className={isEstimate ? styles.estimate : undefined}>
+      <h3>
+        {label || costLines[kind].label}
+        <span className={`${styles.stamp} ${isEstimate ? styles.estimateStamp : ""}`}>
+          {isEstimate ? "Owner’s estimate" : "From the bid"}
+        </span>
+      </h3>
+      {children}
+    </li>
+  );
+}

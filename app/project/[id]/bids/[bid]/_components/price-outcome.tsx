@@ -1,0 +1,49 @@
+"use client";
+import { useWatch } from "react-hook-form";
+import {
+  amountCents,
+  amountText,
+  assumptionsOf,
+  type CostSetting,
+  cashFlows,
+  flowPresentValue,
+  type PriceLine,
+  priceLineSchema,
+  pricesOf,
+} from "#lib/cost";
+import { formatMoney, formatMoneyExact } from "#lib/quantity";
+import styles from "./fields.module.css";
+
+/** What one line comes to, as far as it reads. */
+export function PriceOutcome({ name, costing }: { name: string; costing: CostSetting }) {
+  const parsed = priceLineSchema.safeParse(useWatch({ name }));
+  if (!parsed.success) return <p className={styles.hint}>What it comes to shows here as soon as the line reads.</p>;
+  const line = parsed.data;
+  const years = costing.conventions.studyPeriod.years;
+  return (
+    <ul className={styles.outcome}>
+      {pricesOf(line, years).map(({ label, amount, schedule, givenBy }) => (
+        <li key={label}>
+          {label}
+          {givenBy === "owner-estimate" ? " (owner’s estimate)" : ""}: {amountText(amount, costing.area)}
+          {amount.kind === "lump-sum" ? "" : ` = ${formatMoneyExact(Math.round(amountCents(amount, costing.area)))}`}{" "}
+          {schedule}
+        </li>
+      ))}
+      {assumptionsOf(line, years).map((assumption) => (
+        <li key={assumption}>{assumption}</li>
+      ))}
+      <li>
+        Present value over {years} years: <strong>{formatMoney(Math.round(presentValueOf(line, costing)))}</strong>
+      </li>
+    </ul>
+  );
+}
+
+function presentValueOf(line: PriceLine, costing: CostSetting): number {
+  const { realRate, timing } = costing.conventions;
+  return cashFlows([line], costing).flows.reduce(
+    (sum, { flow }) => sum + flowPresentValue(flow, { rate: realRate.value, timing }),
+    0,
+  );
+}

@@ -1,0 +1,125 @@
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import type { Finding, Severity } from "#lib/crosscheck";
+import { BidLetter } from "../../../_components/bid-letter";
+import { PageHead } from "../../../_components/page-head";
+import { currentEditor } from "../../../_data/editor";
+import { loadEvaluation } from "../../../_data/load-project";
+import { projectStore } from "../../../_data/store";
+import { pageOf } from "../_contents";
+import { AddBid } from "./_components/add-bid";
+import { nextLetter } from "./_letters";
+import { removeBid, restoreBid } from "./actions";
+import styles from "./page.module.css";
+
+export const metadata = { title: "Bids" };
+
+/** One finding and several, in words. */
+const severityWords: Record<Severity, readonly [string, string]> = {
+  "can't be true": ["1 pair of statements can’t both be true", "pairs of statements can’t both be true"],
+  "needs an answer": ["1 point needs an answer", "points need an answer"],
+  note: ["1 note", "notes"],
+};
+
+function findingsInWords(findings: readonly Finding[]): string {
+  const counts = (Object.keys(severityWords) as Severity[]).flatMap((severity) => {
+    const count = findings.filter((finding) => finding.severity === severity).length;
+    const [one, several] = severityWords[severity];
+    return count === 0 ? [] : [count === 1 ? one : `${count} ${several}`];
+  });
+  return counts.length === 0 ? "Nothing in it contradicts itself." : `${counts.join(", ")}.`;
+}
+
+export default async function BidsPage({ params, searchParams }: PageProps<"/project/[id]/bids">) {
+  const { id } = await params;
+  const { removed, kept } = await searchParams;
+  const loaded = await loadEvaluation(id);
+  if (loaded === null) notFound();
+  const { evaluation, documents } = loaded;
+  const drafts = await (await projectStore()).drafts.list(id, await currentEditor());
+  const drafted = new Map(drafts.filter(({ kind }) => kind === "bid").map((draft) => [draft.id, draft.basedOnVersion]));
+  const { number, title, decide } = pageOf("bids");
+  const isGone = typeof removed === "string" && documents.bids.every((bid) => bid.id !== removed);
+  const letters = documents.bids.map(({ model }) => model.letter);
+  return (
+    <>
+      <PageHead number={number} title={title} decide={decide} />
+      {isGone ? (
+        <form action={restoreBid} className={`${styles.notice} screen-only`}>
+          <p role="status">The bid was removed. It stays in the record and can be brought back.</p>
+          <input type="hidden" name="project" value={id} />
+          <input type="hidden" name="bid" value={removed} />
+          <button type="submit">Bring the bid back</button>
+        </form>
+      ) : null}
+      {typeof kept === "string" ? (
+        <p role="status" className={styles.notice}>
+          The bid was not removed: it was changed after this page was loaded. Look at it again first.
+        </p>
+      ) : null}
+      {evaluation.bids.length === 0 ? (
+        <p>
+          There is no bid yet. Add the first by its bidder’s name, then enter what the bid says, word for word. What to
+          ask of every bid stands in the <Link href={`/project/${id}/requirements`}>Requirements</Link>.
+        </p>
+      ) : null}
+      <ol className={styles.bids}>
+        {evaluation.bids.map(({ id: bid, letter, bidder, system, reading, findings }, index) => {
+          const version = documents.bids[index]?.version;
+          return (
+            <li key={bid} id={bid}>
+              <h2>
+                <BidLetter letter={letter} index={index} />
+                <Link href={`/project/${id}/bids/${bid}`}>{bidder}</Link>
+              </h2>
+              <p className={styles.system}>{system}</p>
+              <p>{reading.sentence}</p>
+              <p>
+                {findingsInWords(findings)}
+                {findings.length === 0 ? null : (
+                  <>
+                    {" "}
+                    <Link href={`/project/${id}/bids/${bid}#findings`} className="screen-only">
+                      Findings and questions<span className="visually-hidden"> of bid {letter}</span>
+                    </Link>
+                  </>
+                )}
+              </p>
+              {drafted.get(bid) === version ? (
+                <p className={styles.draft}>
+                  A draft of this bid holds entries that can’t be read yet and don’t count.
+                </p>
+              ) : null}
+              <form action={removeBid} className="screen-only">
+                <input type="hidden" name="project" value={id} />
+                <input type="hidden" name="bid" value={bid} />
+                <input type="hidden" name="version" value={version} />
+                <button type="submit" className="plain">
+                  Remove bid {letter}
+                </button>
+              </form>
+            </li>
+          );
+        })}
+      </ol>
+      <section aria-labelledby="add">
+        <h2 id="add" className="screen-only">
+          Add a bid
+        </h2>
+        <AddBid project={id} letter={nextLetter(letters)} />
+      </section>
+      <section aria-labelledby="file" className="screen-only">
+        <h2 id="file">Keep a copy</h2>
+        <p>
+          The project file holds brief, requirements and all bids as text. Open it on another computer from the first
+          page, or archive it with the award.
+        </p>
+        <p>
+          <a href={`/project/${id}/export`} className="button" download>
+            Save the project file
+          </a>
+        </p>
+      </section>
+    </>
+  );
+}
