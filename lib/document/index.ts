@@ -7,3 +7,5 @@ export {
   type ReadProjectFile,
   readProjectFile,
 } from "./project-file";
+export { type DecidingFigure, type Recommendation, recommendation } from "./recommendation";
+export type { Support } from "./support";

@@ -9,11 +9,13 @@ export function HorizontalAxis({
   y,
   name,
   ticks = 8,
+  format = scale.tickFormat(ticks),
 }: {
   scale: Scale;
   y: number;
   name: string;
   ticks?: number;
+  format?: (value: number) => string;
 }) {
   const [start = 0, end = 0] = scale.range();
   return (
@@ -23,7 +25,7 @@ export function HorizontalAxis({
         <g key={tick}>
           <path d={`M${scale(tick)} ${y}v5`} />
           <text x={scale(tick)} y={y + 20} textAnchor="middle">
-            {scale.tickFormat(ticks)(tick)}
+            {format(tick)}
           </text>
         </g>
       ))}

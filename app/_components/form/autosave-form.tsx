@@ -1,11 +1,13 @@
 "use client";
 import { zodResolver } from "@hookform/resolvers/zod";
-import { useId } from "react";
+import { useRouter } from "next/navigation";
+import { useCallback, useId, useRef, useState } from "react";
 import { type DefaultValues, type FieldValues, FormProvider, type Resolver, useForm } from "react-hook-form";
 import type { z } from "zod";
 import styles from "./autosave-form.module.css";
 import { ConflictNotice } from "./conflict-notice";
 import { DraftNotice } from "./draft-notice";
+import { goToFirstProblem } from "./first-problem";
 import type { DocumentAddress, SaveAction } from "./save-outcome";
 import { SaveStatus } from "./save-status";
 import { useAutosave } from "./use-autosave";
@@ -14,7 +16,8 @@ export type Draft<Values> = Readonly<{ basedOn: number; values: Values }>;
 
 /**
  * A form that saves itself. The schema is the one the server and the file import use, so a field says the same sentence
- * everywhere. Text that can't be read yet is kept as a draft beside the document and never thrown away.
+ * everywhere. Text that can't be read yet is kept as a draft beside the document and never thrown away. After each save
+ * the server's part of the page is fetched anew.
  */
 export function AutosaveForm<Values extends FieldValues>({
   schema,
@@ -36,40 +39,62 @@ export function AutosaveForm<Values extends FieldValues>({
   label: string;
   children: React.ReactNode;
 }) {
-  const goesOn = draft !== null && draft.basedOn === version;
+  // The page is fetched anew while it is open; what the form started with is settled once.
+  const [begun] = useState(() => startOf({ schema, version, values, draft }));
   const form = useForm<Values>({
-    defaultValues: (goesOn ? draft.values : values) as DefaultValues<Values>,
+    defaultValues: begun.values as DefaultValues<Values>,
     resolver: zodResolver(schema as z.ZodType<FieldValues, Values>) as unknown as Resolver<Values>,
     mode: "onBlur",
-    shouldFocusError: true,
   });
-  const { state, saveNow, replaceAll, keepMine, openTheirs } = useAutosave({ form, where, version, save });
+  const router = useRouter();
+  const onSaved = useCallback(() => router.refresh(), [router]);
+  const autosave = useAutosave({ form, where, version, save, start: begun.start, onSaved });
+  const { state, saveNow, replaceAll, keepMine, openTheirs } = autosave;
+  const element = useRef<HTMLFormElement>(null);
   const statusId = useId();
-  const focusFirstProblem = (fields: readonly string[]) => {
-    const [first] = fields;
-    if (first !== undefined) document.getElementsByName(first)[0]?.focus();
-  };
   return (
     <FormProvider {...form}>
       <form
+        ref={element}
         aria-label={label}
         aria-describedby={statusId}
         noValidate
         className={styles.form}
-        onSubmit={(event) => {
+        onSubmit={async (event) => {
           event.preventDefault();
-          void form.handleSubmit(saveNow, () => saveNow())();
+          saveNow();
+          if (!(await form.trigger())) goToFirstProblem(element.current);
         }}
       >
         {state.kind === "conflict" ? (
           <ConflictNotice conflict={state} mine={form.getValues()} keepMine={keepMine} openTheirs={openTheirs} />
         ) : null}
-        {draft === null || goesOn ? null : (
-          <DraftNotice draft={draft.values} stored={values} bringBack={() => replaceAll(draft.values)} />
+        {begun.olderDraft === null ? null : (
+          <DraftNotice draft={begun.olderDraft} stored={values} bringBack={replaceAll} />
         )}
         {children}
-        <SaveStatus id={statusId} state={state} goToProblem={focusFirstProblem} />
+        <SaveStatus id={statusId} state={state} goToProblem={() => goToFirstProblem(element.current)} />
       </form>
     </FormProvider>
   );
+}
+
+/** A draft typed over this very version goes on; one typed over an older version is only offered. */
+function startOf<Values>({
+  schema,
+  version,
+  values,
+  draft,
+}: {
+  schema: z.ZodType<unknown, Values>;
+  version: number;
+  values: Values;
+  draft: Draft<Values> | null;
+}) {
+  if (draft === null || draft.basedOn !== version) {
+    return { values, start: { kind: "document" }, olderDraft: draft?.values ?? null } as const;
+  }
+  const problems = schema.safeParse(draft.values).error?.issues ?? [];
+  const asFields = problems.map(({ path, message }) => ({ field: path.join("."), message }));
+  return { values: draft.values, start: { kind: "draft", problems: asFields }, olderDraft: null } as const;
 }

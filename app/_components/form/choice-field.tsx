@@ -12,25 +12,29 @@ const option = ({ value, label }: Choice) => (
   </option>
 );
 
-/** One of a few named things. Choices that share a `group` stand under its name. */
+/** The choices as options; those that share a `group` stand under its name. */
+export function options(choices: readonly Choice[]): React.ReactNode {
+  const groups = [...new Set(choices.map(({ group }) => group))];
+  return groups.map((group) => {
+    const members = choices.filter((choice) => choice.group === group).map(option);
+    if (group === undefined) return members;
+    return (
+      <optgroup key={group} label={group}>
+        {members}
+      </optgroup>
+    );
+  });
+}
+
+/** One of a few named things. */
 export function ChoiceField({ choices, ...words }: FieldWords & { choices: readonly Choice[] }) {
-  const { register, formState } = useFormContext();
+  const { register, getValues, formState } = useFormContext();
   const id = useId();
   const problem = problemAt(formState.errors, words.name);
-  const groups = [...new Set(choices.map(({ group }) => group))];
   return (
     <FieldFrame id={id} words={words} problem={problem}>
-      <select {...register(words.name)} {...fieldAttributes(id, words, problem)}>
-        {groups.map((group) => {
-          const members = choices.filter((choice) => choice.group === group).map(option);
-          return group === undefined ? (
-            members
-          ) : (
-            <optgroup key={group} label={group}>
-              {members}
-            </optgroup>
-          );
-        })}
+      <select defaultValue={getValues(words.name)} {...register(words.name)} {...fieldAttributes(id, words, problem)}>
+        {options(choices)}
       </select>
     </FieldFrame>
   );

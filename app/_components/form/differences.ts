@@ -1,15 +1,24 @@
 /** One entry in which two versions of a document differ, as text. */
 export type Difference = Readonly<{ path: string; mine: string; theirs: string }>;
 
+type Branch = Readonly<Record<string, unknown>>;
+
 const asText = (value: unknown) =>
   value === undefined ? "–" : typeof value === "string" ? value : JSON.stringify(value);
-const isBranch = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;
+const isBranch = (value: unknown): value is Branch => typeof value === "object" && value !== null;
+
+/** A key as people read it: "valueFunction" as two words, entries of a list counted from 1. */
+const keyInWords = (key: string, list: boolean) =>
+  list ? String(Number(key) + 1) : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 /** The leaves in which two plain documents differ, in document order. */
 export function differences(mine: unknown, theirs: unknown, path = ""): readonly Difference[] {
   if (isBranch(mine) && isBranch(theirs)) {
     const keys = [...new Set([...Object.keys(mine), ...Object.keys(theirs)])];
-    return keys.flatMap((key) => differences(mine[key], theirs[key], path === "" ? key : `${path} · ${key}`));
+    return keys.flatMap((key) => {
+      const words = keyInWords(key, Array.isArray(mine) || Array.isArray(theirs));
+      return differences(mine[key], theirs[key], path === "" ? words : `${path} · ${words}`);
+    });
   }
   return asText(mine) === asText(theirs) ? [] : [{ path, mine: asText(mine), theirs: asText(theirs) }];
 }

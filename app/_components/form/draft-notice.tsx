@@ -4,7 +4,15 @@ import styles from "./notice.module.css";
 import { VersionTable } from "./version-table";
 
 /** A draft that was typed over an older version: offered, never put in place unasked. */
-export function DraftNotice({ draft, stored, bringBack }: { draft: unknown; stored: unknown; bringBack: () => void }) {
+export function DraftNotice<Values>({
+  draft,
+  stored,
+  bringBack,
+}: {
+  draft: Values;
+  stored: Values;
+  bringBack: (draft: Values) => void;
+}) {
   const [open, setOpen] = useState(true);
   if (!open) return null;
   return (
@@ -16,7 +24,7 @@ export function DraftNotice({ draft, stored, bringBack }: { draft: unknown; stor
         <button
           type="button"
           onClick={() => {
-            bringBack();
+            bringBack(draft);
             setOpen(false);
           }}
         >

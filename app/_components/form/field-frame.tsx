@@ -5,7 +5,7 @@ export type FieldWords = Readonly<{
   name: string;
   label: string;
   hint?: string;
-  className?: string;
+  className?: string | undefined;
   labelHidden?: true;
 }>;
 
@@ -17,9 +17,10 @@ export function fieldAttributes(id: string, { hint }: FieldWords, problem: strin
   return { id, "aria-invalid": problem !== null, ...(describedBy === "" ? {} : { "aria-describedby": describedBy }) };
 }
 
+/** Label, hint, control and sentence of trouble. The field's path is its anchor, so that “where entered” finds it. */
 export function FieldFrame({
   id,
-  words: { label, hint, className, labelHidden },
+  words: { name, label, hint, className, labelHidden },
   problem,
   children,
 }: {
@@ -29,7 +30,7 @@ export function FieldFrame({
   children: React.ReactNode;
 }) {
   return (
-    <div className={`${styles.field} ${className ?? ""}`}>
+    <div id={name} className={`${styles.field} ${className ?? ""}`} data-problem={problem === null ? undefined : ""}>
       <label htmlFor={id} className={labelHidden ? "visually-hidden" : undefined}>
         {label}
       </label>

@@ -6,12 +6,17 @@ import { problemAt } from "./problem-at";
 
 /** Several lines of text. */
 export function LongTextField({ rows = 3, ...words }: FieldWords & { rows?: number }) {
-  const { register, formState } = useFormContext();
+  const { register, getValues, formState } = useFormContext();
   const id = useId();
   const problem = problemAt(formState.errors, words.name);
   return (
     <FieldFrame id={id} words={words} problem={problem}>
-      <textarea rows={rows} {...register(words.name)} {...fieldAttributes(id, words, problem)} />
+      <textarea
+        rows={rows}
+        defaultValue={getValues(words.name)}
+        {...register(words.name)}
+        {...fieldAttributes(id, words, problem)}
+      />
     </FieldFrame>
   );
 }

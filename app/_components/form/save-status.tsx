@@ -31,15 +31,7 @@ function sentence(state: SaveState): string {
 }
 
 /** Says, in one polite live region, what became of the last change. */
-export function SaveStatus({
-  id,
-  state,
-  goToProblem,
-}: {
-  id: string;
-  state: SaveState;
-  goToProblem: (fields: readonly string[]) => void;
-}) {
+export function SaveStatus({ id, state, goToProblem }: { id: string; state: SaveState; goToProblem: () => void }) {
   const troubled = !["untouched", "typing", "saving", "saved"].includes(state.kind);
   return (
     <div className={`${styles.status} ${troubled ? styles.troubled : ""} screen-only`}>
@@ -47,7 +39,7 @@ export function SaveStatus({
         {sentence(state)}
       </p>
       {state.kind === "kept-as-draft" ? (
-        <button type="button" className="plain" onClick={() => goToProblem(state.problems.map(({ field }) => field))}>
+        <button type="button" className="plain" onClick={goToProblem}>
           Go to the first
         </button>
       ) : null}

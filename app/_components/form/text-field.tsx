@@ -8,7 +8,7 @@ import { unitSuggestions } from "./unit-suggestions";
 
 /** One line of text. With a dimension it suggests, while a number is typed, that number in the dimension's units. */
 export function TextField({ dimension, ...words }: FieldWords & { dimension?: DimensionName }) {
-  const { register, formState } = useFormContext();
+  const { register, getValues, formState } = useFormContext();
   const id = useId();
   const [suggestions, setSuggestions] = useState<readonly string[]>([]);
   const problem = problemAt(formState.errors, words.name);
@@ -25,6 +25,7 @@ export function TextField({ dimension, ...words }: FieldWords & { dimension?: Di
       <input
         type="text"
         autoComplete="off"
+        defaultValue={getValues(words.name)}
         {...register(words.name)}
         {...fieldAttributes(id, words, problem)}
         {...suggests}

@@ -1,8 +1,9 @@
 "use client";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { FieldPath, FieldValues, UseFormReturn } from "react-hook-form";
+import { differences } from "./differences";
 import type { DocumentAddress, FieldProblem, SaveAction } from "./save-outcome";
-import { forgetUnsent, keepUnsent, readUnsent } from "./unsent-text";
+import { forgetUnsent, keepUnsent, unsentLeftBehind } from "./unsent-text";
 
 /** What the reader is told about the text on the page. */
 export type SaveState = Readonly<
@@ -31,6 +32,8 @@ export type Autosave<Values> = Readonly<{
   openTheirs: () => void;
 }>;
 
+const sameText = (one: unknown, other: unknown) => differences(one, other).length === 0;
+
 /**
  * Saves a form by itself: one save at a time, never older text over newer, and everything unacknowledged kept in the
  * browser. The version the text was typed over travels with each save, so that a stale one is refused.
@@ -40,15 +43,32 @@ export function useAutosave<Values extends FieldValues>(options: {
   where: DocumentAddress;
   version: number;
   save: SaveAction;
+  /** What the form starts with: the document, or a draft of it with the problems that keep it one. */
+  start: Readonly<{ kind: "document" } | { kind: "draft"; problems: readonly FieldProblem[] }>;
+  /** Called after each save, for what else the page shows of the document. */
+  onSaved: () => void;
 }): Autosave<Values> {
-  const { form, save } = options;
+  const { form, save, onSaved } = options;
   const [where] = useState(options.where);
-  const [state, setState] = useState<SaveState>({ kind: "untouched" });
+  const [start] = useState(options.start);
+  const [state, setState] = useState<SaveState>(
+    start.kind === "draft" && start.problems.length > 0
+      ? { kind: "kept-as-draft", problems: start.problems }
+      : { kind: "untouched" },
+  );
   const version = useRef(options.version);
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const inFlight = useRef(false);
   const changed = useRef(false); // since the last text that was sent
   const waitsForPerson = useRef(false); // a conflict is no matter for a timer
+
+  const showProblems = useCallback(
+    (problems: readonly FieldProblem[]) => {
+      form.clearErrors();
+      for (const { field, message } of problems) form.setError(field as FieldPath<Values>, { type: "server", message });
+    },
+    [form],
+  );
 
   const send = useCallback(async () => {
     clearTimeout(timer.current);
@@ -56,24 +76,34 @@ export function useAutosave<Values extends FieldValues>(options: {
     inFlight.current = true;
     changed.current = false;
     setState({ kind: "saving" });
+    const sent = structuredClone(form.getValues());
+    const serverHasIt = () => {
+      if (!changed.current) forgetUnsent(where);
+    };
+    const acknowledge = (saved: { version: number; at: string }) => {
+      version.current = saved.version;
+      serverHasIt();
+      showProblems([]);
+      setState({ kind: "saved", at: saved.at });
+      onSaved();
+    };
     try {
-      const outcome = await save({ ...where, version: version.current }, form.getValues());
-      if (outcome.kind === "saved" || outcome.kind === "rejected") {
-        form.clearErrors();
-        if (!changed.current) forgetUnsent(where);
-      }
+      const outcome = await save({ ...where, version: version.current }, sent);
       switch (outcome.kind) {
         case "saved":
-          version.current = outcome.version;
-          setState({ kind: "saved", at: outcome.at });
+          acknowledge(outcome);
           break;
         case "rejected":
-          for (const { field, message } of outcome.problems) {
-            form.setError(field as FieldPath<Values>, { type: "server", message });
-          }
+          serverHasIt();
+          showProblems(outcome.problems);
           setState({ kind: "kept-as-draft", problems: outcome.problems });
           break;
         case "conflict":
+          // an earlier save of this very text got through although its answer was lost
+          if (sameText(sent, outcome.theirs)) {
+            acknowledge({ version: outcome.version, at: outcome.savedAt });
+            break;
+          }
           waitsForPerson.current = true;
           setState(outcome);
           break;
@@ -83,51 +113,60 @@ export function useAutosave<Values extends FieldValues>(options: {
           break;
       }
     } catch {
+      changed.current = true;
       setState({ kind: "unreachable" });
       timer.current = setTimeout(() => void send(), pauseBeforeRetry);
+      return;
     } finally {
       inFlight.current = false;
     }
     if (changed.current) timer.current = setTimeout(() => void send(), pauseBeforeSaving);
-  }, [form, save, where]);
+  }, [form, save, where, onSaved, showProblems]);
 
-  const noteChange = useCallback(
-    (values: unknown) => {
-      keepUnsent(where, { version: version.current, values });
-      changed.current = true;
-      if (!waitsForPerson.current) setState((now) => (now.kind === "saving" ? now : { kind: "typing" }));
-      clearTimeout(timer.current);
-      timer.current = setTimeout(() => void send(), pauseBeforeSaving);
+  const noteChange = useCallback(() => {
+    keepUnsent(where, { version: version.current, values: form.getValues() });
+    changed.current = true;
+    if (waitsForPerson.current) return;
+    setState((now) => (now.kind === "saving" ? now : { kind: "typing" }));
+    clearTimeout(timer.current);
+    timer.current = setTimeout(() => void send(), pauseBeforeSaving);
+  }, [form, send, where]);
+
+  const replaceAll = useCallback(
+    (values: Values) => {
+      form.reset(values);
+      noteChange();
     },
-    [send, where],
+    [form, noteChange],
   );
 
   useEffect(() => {
-    const watching = form.watch((values) => noteChange(values));
-    const unsent = readUnsent(where);
-    if (unsent !== null) {
-      version.current = unsent.version;
-      form.reset(unsent.values as Values);
+    let here = true;
+    const watching = form.watch(noteChange);
+    if (start.kind === "draft") {
+      if (start.problems.length > 0) showProblems(start.problems);
+      else noteChange();
     }
+    void unsentLeftBehind(where).then((left) => {
+      if (!here || left === null || changed.current) return;
+      if (!sameText(left.values, form.getValues())) {
+        version.current = left.version;
+        replaceAll(left.values as Values);
+      }
+      left.forget();
+    });
     const sendWhenHidden = () => {
       if (document.visibilityState === "hidden" && changed.current) void send();
     };
     document.addEventListener("visibilitychange", sendWhenHidden);
     return () => {
+      here = false;
       watching.unsubscribe();
       document.removeEventListener("visibilitychange", sendWhenHidden);
       clearTimeout(timer.current);
       if (changed.current) void send();
     };
-  }, [form, noteChange, send, where]);
-
-  const replaceAll = useCallback(
-    (values: Values) => {
-      form.reset(values);
-      noteChange(values);
-    },
-    [form, noteChange],
-  );
+  }, [form, noteChange, replaceAll, send, showProblems, start, where]);
 
   const keepMine = useCallback(() => {
     if (state.kind !== "conflict") return;

@@ -1,0 +1,30 @@
+import { formatMoney } from "#lib/quantity";
+import { listed } from "../../../../_components/in-words";
+import type { PricedBid } from "./priced-bid";
+import { runningTotal, yearsPaid } from "./running-total";
+
+/** What the bars show, in words. */
+export function barsSummary(bids: readonly PricedBid[], currency: string): string {
+  const totals = listed(
+    bids.map(({ bid, presentValue }) => `${formatMoney(presentValue, currency)} for bid ${bid.letter}`),
+  );
+  return `Present value by what the money is spent on: ${totals}. Credits lie left of zero, and the small triangle marks the total after them. A dashed rule under a bar marks what rests on the owner’s estimates.`;
+}
+
+/** What the lines of cost so far show, in words. */
+export function linesSummary(bids: readonly PricedBid[], years: number, currency: string): string {
+  const ends = listed(
+    bids.map(({ bid }) => `${formatMoney(runningTotal(bid.cost.yearly).at(-1) ?? 0, currency)} for bid ${bid.letter}`),
+  );
+  return `All payments added up in constant money, not discounted; each is drawn as a step at the end of its year. After ${years} years and any residual value: ${ends}. ${renewalsText(bids)}`;
+}
+
+/** "Renewals: bid A in year 10; bid B in years 8 and 16; bid C in none." */
+function renewalsText(bids: readonly PricedBid[]): string {
+  const renewals = bids.map(({ bid }) => {
+    const paid = yearsPaid(bid.cost.yearlyByCategory.replacement).map(String);
+    if (paid.length === 0) return `bid ${bid.letter} in none`;
+    return `bid ${bid.letter} in ${paid.length === 1 ? "year" : "years"} ${listed(paid)}`;
+  });
+  return `Renewals: ${renewals.join("; ")}.`;
+}

@@ -1,0 +1,82 @@
+import Link from "next/link";
+import { type CostConventions, comparisonRates, type Timing } from "#lib/cost";
+import { formatValue, measured } from "#lib/quantity";
+import { listed } from "../../../../_components/in-words";
+import styles from "./tables.module.css";
+
+const timingWords: Readonly<Record<Timing, string>> = {
+  "end-of-year": "Every payment falls at the end of its year. What is paid at the base date is not discounted.",
+  "mid-year":
+    "What recurs every year falls in the middle of its year, single payments at its end. What is paid at the base date is not discounted.",
+};
+
+const percent = (rate: number) => formatValue("fraction", measured("fraction", rate), "us");
+
+/** The rules by which every bid was costed, in words. */
+export function ConventionsList({ project, conventions }: { project: string; conventions: CostConventions }) {
+  const { baseDate, studyPeriod, realRate, timing } = conventions;
+  const years = studyPeriod.years;
+  const rules: readonly Readonly<{ term: string; text: string; field: string | null }>[] = [
+    {
+      term: "Base date",
+      text: `${baseDate}. All prices are in money of this day, and later payments are brought back to it.`,
+      field: "money.baseDate",
+    },
+    {
+      term: "Study period",
+      text: `${years} years from the base date, the same for every bid whatever the life of its parts.`,
+      field: "money.studyPeriod",
+    },
+    {
+      term: "Real rate",
+      text: `${realRate.asEntered} a year over general inflation. The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`,
+      field: "money.realRate",
+    },
+    {
+      term: "Constant money",
+      text: "General inflation is left out of the prices and of the rate alike. Where a price line says that a price grows, it grows over general inflation.",
+      field: null,
+    },
+    { term: "When payments fall", text: timingWords[timing], field: "money.timing" },
+    {
+      term: "Residual value",
+      text: `A part whose life goes on after year ${years} is credited with what was last paid for it × remaining life ÷ life, unless its line says otherwise. Its removal is charged by the share of the life used up, in full, or not at all, as the line says.`,
+      field: null,
+    },
+    {
+      term: "Owner’s estimates",
+      text: "What a bid leaves out or does not price is added by the owner, so that all bids cover the same scope. It is marked as the owner’s estimate wherever it counts and is never shown as the bidder’s price.",
+      field: null,
+    },
+    {
+      term: "Left out",
+      text: "Everything that no price line names, for instance money already spent, financing, income from hire, and the value of hours lost while a field is closed. What falls after the study period is left out but for residual values and shares of removal.",
+      field: null,
+    },
+    {
+      term: "Source",
+      text: "Discounting and groups of cost as in 10 CFR 436.16; residual by remaining life and the band for small differences as in US GSA P100.",
+      field: null,
+    },
+  ];
+  return (
+    <dl className={styles.conventions}>
+      {rules.map(({ term, text, field }) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>
+            {text}
+            {field === null ? null : (
+              <>
+                {" "}
+                <Link href={`/project/${project}/brief#${field}`} className="screen-only" prefetch={false}>
+                  where entered<span className="visually-hidden">: {term}</span>
+                </Link>
+              </>
+            )}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

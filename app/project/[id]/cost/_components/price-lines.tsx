@@ -1,0 +1,130 @@
+import Link from "next/link";
+import { amountText, assumptionsOf, type CostEntry, type CostPart, type PriceLine, pricesOf } from "#lib/cost";
+import { formatMoney, type In } from "#lib/quantity";
+import { BidLetter } from "../../../../_components/bid-letter";
+import { Scroller } from "../../../../_components/scroller";
+import { GivenByMark } from "./given-by";
+import type { PricedBid } from "./priced-bid";
+import styles from "./tables.module.css";
+
+const partWords: Readonly<Record<CostPart, string>> = {
+  price: "Price",
+  "first-cost": "At the base date",
+  renewal: "Renewals",
+  "removal-at-renewal": "Removal at renewals",
+  "removal-at-study-end": "Removal at the end of the study",
+  residual: "Residual value, a credit",
+};
+
+export type PriceLinesSetting = Readonly<{
+  project: string;
+  area: In<"m²">;
+  years: number;
+  currency: string;
+}>;
+
+/** Every price line of a bid: as entered, who gives it, and what each part of it is worth at the base date. */
+export function PriceLines({ priced, setting }: { priced: PricedBid; setting: PriceLinesSetting }) {
+  const { bid, index, prices } = priced;
+  return (
+    <>
+      <h3 className={styles.bidTitle}>
+        <BidLetter letter={bid.letter} index={index} /> {bid.bidder}
+      </h3>
+      <Scroller label={`Price lines of bid ${bid.letter}`}>
+        <table className={`${styles.wide} ${styles.lines}`}>
+          <caption className="visually-hidden">Price lines of bid {bid.letter}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Price line</th>
+              <th scope="col">As entered</th>
+              <th scope="col">Part</th>
+              <th scope="col">Given by</th>
+              <th scope="col" className="number">
+                Present value
+              </th>
+            </tr>
+          </thead>
+          {prices.map((line) => (
+            <LineRows
+              key={line.id}
+              bid={bid.id}
+              line={line}
+              entries={entriesShown(bid.cost.entries, line)}
+              setting={setting}
+            />
+          ))}
+          <tfoot>
+            <tr>
+              <th scope="row" colSpan={4}>
+                Present value of bid {bid.letter}
+              </th>
+              <td className="number">{formatMoney(priced.presentValue, setting.currency)}</td>
+            </tr>
+          </tfoot>
+        </table>
+      </Scroller>
+    </>
+  );
+}
+
+/** The parts of a line that are worth something; the first one where none is. */
+function entriesShown(entries: readonly CostEntry[], { id }: PriceLine): readonly CostEntry[] {
+  const ofLine = entries.filter(({ line }) => line === id);
+  const worthy = ofLine.filter(({ presentValue }) => presentValue !== 0);
+  return worthy.length > 0 ? worthy : ofLine.slice(0, 1);
+}
+
+function LineRows({
+  bid,
+  line,
+  entries,
+  setting,
+}: {
+  bid: string;
+  line: PriceLine;
+  entries: readonly CostEntry[];
+  setting: PriceLinesSetting;
+}) {
+  const { project, area, years, currency } = setting;
+  return (
+    <tbody>
+      {entries.map((entry, position) => (
+        <tr key={entry.part}>
+          {position > 0 ? null : (
+            <>
+              <th scope="rowgroup" rowSpan={entries.length}>
+                <Link href={`/project/${project}/bids/${bid}#${line.id}`} prefetch={false}>
+                  {line.label}
+                </Link>
+                {line.document === "" ? null : <p className={styles.note}>{placeText(line)}</p>}
+              </th>
+              <td rowSpan={entries.length}>
+                <ul className={styles.entered}>
+                  {pricesOf(line, years).map(({ label, amount, schedule }) => (
+                    <li key={label}>
+                      {amountText(amount, area)}
+                      <p className={styles.note}>{schedule}</p>
+                    </li>
+                  ))}
+                  {assumptionsOf(line, years).map((assumption) => (
+                    <li key={assumption} className={styles.note}>
+                      {assumption}
+                    </li>
+                  ))}
+                </ul>
+              </td>
+            </>
+          )}
+          <td>{partWords[entry.part]}</td>
+          <td>
+            <GivenByMark by={entry.givenBy} />
+          </td>
+          <td className="number">{formatMoney(entry.presentValue, currency)}</td>
+        </tr>
+      ))}
+    </tbody>
+  );
+}
+
+const placeText = ({ document, page }: PriceLine) => (page === "" ? document : `${document}, p. ${page}`);

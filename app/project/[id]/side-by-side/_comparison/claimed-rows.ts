@@ -1,0 +1,212 @@
+import {
+  type Claim,
+  claimsFor,
+  comparability,
+  evidenceLevels,
+  formatCondition,
+  inSentence,
+  type MethodId,
+  methodOf,
+  type Property,
+  type PropertyGroup,
+  type Provenance,
+  properties,
+  type StatedMethod,
+} from "#lib/claim";
+import { type BidEvaluation, claimedMeasures, type Project, type Requirements } from "#lib/evaluation";
+import { formatReading, type UnitSystem } from "#lib/quantity";
+import { marksOnClaim } from "./finding-marks";
+import { type Cell, emptyCell, type Fact, type Row, type Statement } from "./model";
+
+export const shownBy = (level: Provenance["evidence"]): string =>
+  evidenceLevels.find(({ id }) => id === level)?.label ?? level;
+
+/** What shows a statement and where it can be read. */
+export const provenanceFacts = ({ evidence, document, page, words }: Provenance): readonly Fact[] =>
+  [
+    { label: "Evidence", text: evidenceLevels.find(({ id }) => id === evidence)?.definition ?? "" },
+    { label: "Document", text: [document, page === "" ? "" : `p. ${page}`].filter((part) => part !== "").join(", ") },
+    { label: "In the bid’s words", text: words },
+  ].filter(({ text }) => text !== "");
+
+const methodName = (method: StatedMethod): string =>
+  method === "not-stated" ? "a method that is not stated" : methodOf(method).designation;
+
+/** A method that the owner asks for by a requirement or a criterion comes first, then the one most bids used. */
+export function referenceMethod(
+  property: Property,
+  requirements: Requirements,
+  claims: readonly Claim[],
+): MethodId | null {
+  const asked = requirements.criteria.flatMap(({ measure }) => {
+    const claimed = claimedMeasures.find(({ id }) => id === measure.id);
+    return claimed?.property === property.id && claimed.method !== null ? [claimed.method] : [];
+  });
+  const required = property.methods.find((id) => property.id === "g-max" && id === requirements.impact.method);
+  return required ?? asked[0] ?? mostUsed(claims) ?? property.methods[0] ?? null;
+}
+
+/** The method by which the most claims can be compared; the first named where several have as many. */
+function mostUsed(claims: readonly Claim[]): MethodId | null {
+  const named = claims.flatMap(({ method }) => (method === "not-stated" ? [] : [method]));
+  const followers = (method: MethodId) =>
+    claims.filter((claim) => comparability(claim.property, method, claim.method).kind === "comparable").length;
+  return named.reduce<MethodId | null>(
+    (best, method) => (best === null || followers(method) > followers(best) ? method : best),
+    null,
+  );
+}
+
+type BidClaims = Readonly<{ bid: BidEvaluation; claims: readonly Claim[] }>;
+type Setting = Readonly<{ property: Property; reference: MethodId | null; units: UnitSystem }>;
+
+/** Only figures are measured: a choice or a sentence is read, whatever test stands behind it. */
+const isUnlike = (claim: Claim, { reference }: Setting): boolean =>
+  reference !== null &&
+  claim.value.kind === "quantity" &&
+  comparability(claim.property, reference, claim.method).kind === "not-comparable";
+
+/**
+ * A property across the bids: one row for the figures that compare with each other, and a row set apart for each method
+ * that does not, so that unlike figures never share a line.
+ */
+function rowsOf(
+  property: Property,
+  requirements: Requirements,
+  bids: readonly BidClaims[],
+  units: UnitSystem,
+): readonly Row[] {
+  const all = bids.flatMap(({ claims }) => claims);
+  const setting: Setting = { property, reference: referenceMethod(property, requirements, all), units };
+  const strangers = unlikeMethods(all.filter((claim) => isUnlike(claim, setting)));
+  return [
+    {
+      id: property.id,
+      label: property.label,
+      under: setting.reference === null ? "" : `Figures by ${methodName(setting.reference)} or alike.`,
+      apart: false,
+      cells: bids.map((bid) => mainCell(bid, setting)),
+    },
+    ...strangers.map(
+      (method): Row => ({
+        id: `${property.id}.${method}`,
+        label: `${property.label}, by ${methodName(method)}`,
+        under: `Not comparable with the line above.`,
+        apart: true,
+        cells: bids.map((bid) => apartCell(bid, method, setting)),
+      }),
+    ),
+  ];
+}
+
+/** One method of each kind among claims that don't compare with the reference. */
+function unlikeMethods(claims: readonly Claim[]): readonly StatedMethod[] {
+  const methods: StatedMethod[] = [];
+  for (const claim of claims) if (!methods.some((method) => sameKind(claim, method))) methods.push(claim.method);
+  return methods;
+}
+
+const sameKind = ({ property, method: got }: Claim, method: StatedMethod): boolean =>
+  got === method || (method !== "not-stated" && comparability(property, method, got).kind === "comparable");
+
+function mainCell({ bid, claims }: BidClaims, setting: Setting): Cell {
+  const alike = claims.filter((claim) => !isUnlike(claim, setting));
+  const unlike = claims.filter((claim) => isUnlike(claim, setting));
+  if (claims.length === 0) return { ...emptyCell(bid.id), status: "not shown" };
+  const elsewhere =
+    unlike.length === 0
+      ? []
+      : [`Given by ${methodName(unlike[0]?.method ?? "not-stated")}, set apart on a line of its own.`];
+  if (alike.length === 0)
+    return { ...emptyCell(bid.id), status: "not comparable", lines: [...elsewhere, ...reasons(unlike, setting)] };
+  return { ...stated(bid, alike, setting), lines: elsewhere };
+}
+
+function apartCell({ bid, claims }: BidClaims, method: StatedMethod, setting: Setting): Cell {
+  const own = claims.filter((claim) => isUnlike(claim, setting) && sameKind(claim, method));
+  if (own.length === 0) return emptyCell(bid.id);
+  return { ...stated(bid, own, setting), status: "not comparable", lines: reasons(own, setting) };
+}
+
+function stated(bid: BidEvaluation, claims: readonly Claim[], setting: Setting): Cell {
+  const statements = claims.map((claim) => statementOf(bid, claim, setting));
+  const inWordsOnly = setting.property.kind === "quantity" && claims.every(({ value }) => value.kind === "words");
+  return {
+    ...emptyCell(bid.id),
+    text: statements.map(({ text, qualifier }) => (qualifier === "" ? text : `${text} (${qualifier})`)).join("; "),
+    status: inWordsOnly ? "not shown" : null,
+    statements,
+  };
+}
+
+/** Why figures can't be compared and what to ask, each sentence once. */
+function reasons(claims: readonly Claim[], { reference }: Setting): readonly string[] {
+  if (reference === null) return [];
+  const sentences = claims.flatMap((claim) => {
+    const verdict = comparability(claim.property, reference, claim.method);
+    return verdict.kind === "not-comparable" ? [verdict.reason, `Ask: ${verdict.ask}`] : [];
+  });
+  return [...new Set(sentences)];
+}
+
+function statementOf(bid: BidEvaluation, claim: Claim, { property, reference, units }: Setting): Statement {
+  const { value, method, condition } = claim;
+  const verdict = reference === null ? null : comparability(claim.property, reference, method);
+  const note = verdict?.kind === "comparable" ? verdict.note : "";
+  const facts = [
+    { label: "As entered", text: value.kind === "quantity" ? value.quantity.asEntered : "" },
+    {
+      label: "Method",
+      text: property.methods.length === 0 ? "" : method === "not-stated" ? "not stated" : methodOf(method).designation,
+    },
+    { label: "Comparing", text: note },
+    { label: "Condition", text: formatCondition(condition) },
+  ].filter(({ text }) => text !== "");
+  return {
+    id: claim.id,
+    text: valueText(claim, property, units),
+    qualifier: condition.kind === "not-stated" ? "" : formatCondition(condition),
+    evidence: shownBy(claim.evidence),
+    facts: [
+      ...facts,
+      ...provenanceFacts(value.kind === "words" ? { ...claim, words: "" } : claim),
+      ...(claim.note === "" ? [] : [{ label: "Owner’s note", text: claim.note }]),
+    ],
+    marks: marksOnClaim(bid, claim.id, units),
+  };
+}
+
+function valueText({ value }: Claim, property: Property, units: UnitSystem): string {
+  switch (value.kind) {
+    case "quantity":
+      return formatReading(value.quantity.dimension, value.quantity.reading, units);
+    case "choice":
+      return inSentence(
+        property.kind === "choice"
+          ? (property.choices.find(({ id }) => id === value.choice)?.label ?? value.choice)
+          : value.choice,
+      );
+    case "words":
+      return `“${value.words}”`;
+  }
+}
+
+/** The rows of one group of properties. A property that no bid speaks of and nobody asks for is left out. */
+export function claimedRows(
+  group: PropertyGroup,
+  { bids: entered, requirements }: Project,
+  bids: readonly BidEvaluation[],
+  units: UnitSystem,
+): readonly Row[] {
+  const asked = new Set(bids.flatMap(({ reading: { shown, said, missing } }) => [...shown, ...said, ...missing]));
+  return properties
+    .filter((property) => property.group === group)
+    .flatMap((property) => {
+      const claimed = bids.map((bid) => ({
+        bid,
+        claims: claimsFor(entered.find(({ id }) => id === bid.id)?.claims ?? [], property.id),
+      }));
+      const isSpokenOf = claimed.some(({ claims }) => claims.length > 0);
+      return isSpokenOf || asked.has(property.id) ? rowsOf(property, requirements, claimed, units) : [];
+    });
+}

@@ -1,0 +1,145 @@
+import { type BidEvaluation, derivedMeasures, type Project } from "#lib/evaluation";
+import { explainShortfall, type Figure, formatFigure } from "#lib/figure";
+import { formatReading, type UnitSystem } from "#lib/quantity";
+import { provenanceFacts, shownBy } from "./claimed-rows";
+import { marksOnInfill } from "./finding-marks";
+import { type Cell, emptyCell, type Mark, type Row, type Statement } from "./model";
+
+type DerivedMeasureId = (typeof derivedMeasures)[number]["id"];
+type Reader = (bid: BidEvaluation) => Figure;
+
+/** A derived figure as a cell: the figure, or the status and the sentence that say why there is none. */
+export function figureCell(bid: string, figure: Figure, units: UnitSystem, marks: readonly Mark[] = []): Cell {
+  if (figure.kind !== "unknown") return { ...emptyCell(bid), text: formatFigure(figure, units), figure, marks };
+  const status = figure.because.kind === "not-comparable" ? "not comparable" : "not shown";
+  return { ...emptyCell(bid), status, lines: [explainShortfall(figure.because)], marks };
+}
+
+const textCell = (bid: string, text: string): Cell => ({ ...emptyCell(bid), text });
+
+type Head = Readonly<{ id: string; label: string; under: string }>;
+
+/** Name and note of a measure, as criteria know it. */
+function measured(id: DerivedMeasureId): Head {
+  const measure = derivedMeasures.find((candidate) => candidate.id === id);
+  if (measure === undefined) throw new RangeError(`no measure ${id}`);
+  return { id, label: measure.label, under: measure.note };
+}
+
+const figureRow = (head: Head, bids: readonly BidEvaluation[], units: UnitSystem, read: Reader): Row => ({
+  ...head,
+  apart: false,
+  cells: bids.map((bid) => figureCell(bid.id, read(bid), units)),
+});
+
+const weightWords = {
+  heavy: "heavy",
+  "may-be-heavy": "may be heavy",
+  "not-heavy": "not heavy",
+  unknown: "",
+} as const;
+
+/** The components of the infill as the bids write them, and what they amount to. */
+export function infillRows(project: Project, bids: readonly BidEvaluation[], units: UnitSystem): readonly Row[] {
+  const row = (head: Head, read: Reader) => figureRow(head, bids, units, read);
+  return [
+    {
+      id: "infill-components",
+      label: "Infill as written",
+      under: "Mass per area of each component.",
+      apart: false,
+      cells: bids.map((bid) => componentsCell(bid, project, units)),
+    },
+    {
+      ...measured("infill-mass-per-area"),
+      apart: false,
+      cells: bids.map((bid) => figureCell(bid.id, bid.infill.totalArealDensity, units, marksOnInfill(bid, units))),
+    },
+    {
+      id: "weight-class",
+      label: "Weight of the infill",
+      under: "As the trade calls it (common practice, no source).",
+      apart: false,
+      cells: bids.map(({ id, infill }) => textCell(id, weightWords[infill.weightClass])),
+    },
+    row(measured("stabilising-mass"), ({ infill }) => infill.stabilisingMass),
+    row(measured("mineral-share"), ({ infill }) => infill.mineralShare),
+    row(measured("submerged-mass"), ({ infill }) => infill.submergedMass),
+    row(measured("float-prone-share"), ({ infill }) => infill.floatProneShare),
+    row(measured("infill-depth"), ({ infill }) => infill.depth),
+    row(measured("free-pile"), ({ infill }) => infill.freePile),
+    row(
+      { id: "fill-ratio", label: "Infill depth as a share of the pile", under: "Infill depth ÷ pile height." },
+      ({ infill }) => infill.fillRatio,
+    ),
+    row(
+      { id: "truck-loads", label: "Truck loads of infill", under: "At a usual payload." },
+      ({ infill }) => infill.truckLoads,
+    ),
+  ];
+}
+
+function componentsCell(bid: BidEvaluation, project: Project, units: UnitSystem): Cell {
+  const entered = project.bids.find(({ id }) => id === bid.id)?.infill.components ?? [];
+  if (entered.length === 0)
+    return { ...emptyCell(bid.id), status: "not shown", lines: ["The bid states no component of the infill."] };
+  const statements = entered.map(
+    (component): Statement => ({
+      id: component.id,
+      text: formatReading("arealDensity", component.arealDensity.reading, units),
+      qualifier: bid.infill.components.find(({ id }) => id === component.id)?.label ?? component.material,
+      evidence: shownBy(component.evidence),
+      facts: [{ label: "As entered", text: component.arealDensity.asEntered }, ...provenanceFacts(component)],
+      marks: [],
+    }),
+  );
+  return {
+    ...emptyCell(bid.id),
+    text: statements.map(({ qualifier, text }) => `${qualifier} ${text}`).join("; "),
+    statements,
+  };
+}
+
+/** How hard the surfaces start and may become, by the method of the requirement. */
+export function impactRows(bids: readonly BidEvaluation[], units: UnitSystem): readonly Row[] {
+  const row = (head: Head, read: Reader) => figureRow(head, bids, units, read);
+  return [
+    row(measured("impact-level-as-new"), ({ hardness }) => hardness.asNew),
+    row(measured("impact-level-at-horizon"), ({ hardness }) => hardness.atHorizon),
+    {
+      id: "year-at-limit",
+      label: "First year likely at the limit",
+      under: "The likely level of the hardness outlook.",
+      apart: false,
+      cells: bids.map(yearAtLimitCell),
+    },
+    row(measured("depth-margin"), ({ hardness }) => hardness.depthMargin.figure),
+  ];
+}
+
+function yearAtLimitCell({ id, hardness: { outlook, sentences } }: BidEvaluation): Cell {
+  if (outlook.kind === "unknown")
+    return {
+      ...emptyCell(id),
+      status: outlook.because.kind === "not-comparable" ? "not comparable" : "not shown",
+      lines: sentences,
+    };
+  const found = outlook.firstYearLikelyAbove;
+  const text = found.kind === "known" ? `year ${found.year}` : `not within ${found.horizon} years`;
+  return { ...textCell(id, text), lines: sentences };
+}
+
+export function costRows(bids: readonly BidEvaluation[], units: UnitSystem): readonly Row[] {
+  const row = (head: Head, read: Reader) => figureRow(head, bids, units, read);
+  return [
+    row(
+      { id: "price-as-bid", label: "Price as bid", under: "The bidder’s own prices at the base date." },
+      ({ cost }) => cost.priceAsBid,
+    ),
+    row(measured("price-at-base-date"), ({ cost }) => cost.priceAtBaseDate),
+    row(measured("present-value"), ({ cost }) => cost.presentValue),
+    row(measured("equivalent-annual-cost"), ({ cost }) => cost.equivalentAnnualCost),
+    row(measured("annual-cost-per-area"), ({ cost }) => cost.perAreaYear),
+    row(measured("cost-per-hour"), ({ cost }) => cost.perHour),
+  ];
+}

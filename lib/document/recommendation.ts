@@ -1,0 +1,162 @@
+import { inSentence } from "#lib/claim";
+import { explainStability } from "#lib/criteria";
+import { explainFinding } from "#lib/crosscheck";
+import {
+  type BidEvaluation,
+  bidsInWords,
+  type Evaluation,
+  formatPointSpan,
+  gateSentences,
+  measuredFigure,
+  type OpenFigure,
+  openFigures,
+  outcomeOf,
+  type Project,
+} from "#lib/evaluation";
+import { formatFigure } from "#lib/figure";
+import type { UnitSystem } from "#lib/quantity";
+import { conventionsInWords } from "./conventions-in-words";
+import { costSentences } from "./cost-sentences";
+import { type Support, supportOf } from "./support";
+
+/** The figures of all bids on one criterion, in the order of the bids. */
+export type DecidingFigure = Readonly<{
+  label: string;
+  reason: string;
+  bids: readonly Readonly<{ letter: string; text: string }>[];
+}>;
+
+/** What the board reads, in the order it is read. Plain text throughout. */
+export type Recommendation = Readonly<{
+  question: readonly string[];
+  support: Support;
+  bids: readonly Readonly<{ letter: string; line: string }>[];
+  gates: readonly string[];
+  deciding: readonly DecidingFigure[];
+  firmness: readonly string[];
+  /** For each bid what is not known; empty where all that counts is shown. */
+  notKnown: readonly Readonly<{ letter: string; line: string }>[];
+  ask: readonly Readonly<{ letter: string; questions: readonly string[] }>[];
+  cautions: readonly string[];
+  conventions: string;
+}>;
+
+/** What a board reads before it decides: the question, what the figures support and how firmly, and what to ask. */
+export function recommendation(project: Project, evaluation: Evaluation, units: UnitSystem): Recommendation {
+  const { bids } = evaluation;
+  return {
+    question: questionOf(project, evaluation, units),
+    support: supportOf(evaluation),
+    bids: bids.map((bid) => ({ letter: bid.letter, line: bidLine(bid, units) })),
+    gates: gatesOf(evaluation),
+    deciding: decidingFigures(project, evaluation, units),
+    firmness: firmnessOf(project, evaluation),
+    notKnown: bids.flatMap((bid) => unknownLine(bid)),
+    ask: bids.flatMap((bid) => {
+      const questions = questionsFor(bid, units);
+      return questions.length === 0 ? [] : [{ letter: bid.letter, questions }];
+    }),
+    cautions: evaluation.cautions,
+    conventions: conventionsInWords(project),
+  };
+}
+
+const wholeNumber = (value: number) => new Intl.NumberFormat("en-US", { maximumFractionDigits: 0 }).format(value);
+
+function questionOf({ brief }: Project, { area, bids }: Evaluation, units: UnitSystem): readonly string[] {
+  const size = formatFigure(area, units);
+  const hours = wholeNumber(brief.use.hoursPerYear.value);
+  return [
+    `${brief.owner} plans a field of ${size}. It is to be used ${hours} hours a year.`,
+    ...(brief.purpose === "" ? [] : [brief.purpose]),
+    bids.length === 1
+      ? "One bid has come in. Do the figures support it?"
+      : `${bids.length} bids have come in. Which of them do the figures support, and how firmly?`,
+  ];
+}
+
+const standingWords = {
+  "passes all gates": "It passes every gate.",
+  "gate open": "It leaves a gate open.",
+  "fails a gate": "It fails a gate.",
+} as const;
+
+function bidLine({ bidder, system, score, cost }: BidEvaluation, units: UnitSystem): string {
+  const points = score.total === null ? "" : ` ${formatPointSpan(score.total)} of 100 points.`;
+  const price =
+    cost.presentValue.kind === "unknown"
+      ? " No price yet."
+      : ` ${formatFigure(cost.presentValue, units)} over the whole study.`;
+  const gate = score.criteria.some(({ criterion }) => criterion.gate.kind !== "none")
+    ? ` ${standingWords[score.standing]}`
+    : "";
+  return `${bidder}. ${system}.${gate}${points}${price}`;
+}
+
+function gatesOf(evaluation: Evaluation): readonly string[] {
+  const sentences = gateSentences(evaluation);
+  return sentences.length === 0 ? ["No gate is set, so no bid can fail one."] : sentences;
+}
+
+const decidingCount = 3;
+
+/** The criteria of most weight: the owner chose them, whatever the bids say. */
+function decidingFigures(project: Project, { bids }: Evaluation, units: UnitSystem): readonly DecidingFigure[] {
+  const weighing = (bids[0]?.score.criteria ?? []).filter(({ share }) => share > 0);
+  const heaviest = weighing.toSorted((one, other) => other.share - one.share).slice(0, decidingCount);
+  return heaviest.map(({ criterion }) => ({
+    label: criterion.label,
+    reason: criterion.reason,
+    bids: bids.map((bid) => ({ letter: bid.letter, text: decidingText(project, bid, criterion.id, units) })),
+  }));
+}
+
+function decidingText({ bids }: Project, evaluated: BidEvaluation, criterion: string, units: UnitSystem): string {
+  const bid = bids.find(({ id }) => id === evaluated.id);
+  const score = evaluated.score.criteria.find((candidate) => candidate.criterion.id === criterion);
+  if (bid === undefined || score === undefined) return "not known";
+  const { figure } = measuredFigure({ ...evaluated, bid }, score.criterion.measure.id);
+  if (figure.kind === "unknown") return score.because?.kind === "not-comparable" ? "not comparable" : "not shown";
+  const text = formatFigure(figure, units);
+  return score.because === null ? text : `${text}, not proven as asked`;
+}
+
+function firmnessOf(project: Project, evaluation: Evaluation): readonly string[] {
+  const outcome = outcomeOf(evaluation);
+  if (outcome.kind !== "led") return [];
+  const { stability } = evaluation;
+  const nameOf = (id: string) =>
+    bidsInWords(evaluation.bids.filter((bid) => bid.id === id).map(({ letter }) => letter));
+  return [
+    ...(stability === null || stability.kind !== "led" ? [] : [explainStability(stability, nameOf)]),
+    ...costSentences(outcome.leader, evaluation.bids, project.brief.money.studyPeriod.years),
+  ];
+}
+
+const whyOpen = ({ because }: OpenFigure): string => {
+  if (because === null) return "range across the limit";
+  if (because.kind === "not-comparable") return "not comparable";
+  return because.kind === "weak-evidence" ? "not proven as asked" : "not shown";
+};
+
+function unknownLine(bid: BidEvaluation): Recommendation["notKnown"] {
+  const open = openFigures(bid.score).map((figure) => `${inSentence(figure.criterion.label)} (${whyOpen(figure)})`);
+  return open.length === 0 ? [] : [{ letter: bid.letter, line: `${open.join("; ")}.` }];
+}
+
+/** Questions about gates come first, then those with most points behind them, then what the cross-checks found. */
+function questionsFor(bid: BidEvaluation, units: UnitSystem): readonly string[] {
+  const open = openFigures(bid.score);
+  const atGates = open.filter(({ atGate }) => atGate === "decides a gate");
+  const others = open.filter(({ atGate }) => atGate === "no gate");
+  const asked = new Set(open.flatMap(({ because }) => (because?.kind === "not-comparable" ? [because.reason] : [])));
+  const found = bid.findings.filter(
+    (finding) => finding.kind !== "impact-by-another-method" || !asked.has(finding.reason),
+  );
+  return [
+    ...new Set([
+      ...[...atGates, ...others].map(({ question }) => question),
+      ...found.map((finding) => explainFinding(finding, units).question),
+    ]),
+  ];
+}
