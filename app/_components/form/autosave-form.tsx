@@ -60,6 +60,7 @@ export function AutosaveForm<Values extends FieldValues>({
         aria-describedby={statusId}
         noValidate
         className={styles.form}
+        onMouseDown={letClickLand}
         onSubmit={async (event) => {
           event.preventDefault();
           saveNow();
@@ -77,6 +78,14 @@ export function AutosaveForm<Values extends FieldValues>({
       </form>
     </FormProvider>
   );
+}
+
+/**
+ * Leaving a field may show a sentence under it that moves the button being pressed away before it is released. So a
+ * press alone does not take the focus out of the field; the click then lands.
+ */
+function letClickLand(event: React.MouseEvent): void {
+  if (event.target instanceof Element && event.target.closest("button, summary") !== null) event.preventDefault();
 }
 
 /** A draft typed over this very version goes on; one typed over an older version is only offered. */

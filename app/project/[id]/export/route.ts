@@ -6,6 +6,7 @@ function fileName(project: string): string {
   const plain = project
     .normalize("NFKD")
     .toLowerCase()
+    .replace(/[\u0300-\u036f]/g, "")
     .replace(/[^a-z0-9]+/g, "-")
     .slice(0, 60)
     .replace(/^-+|-+$/g, "");

@@ -23,7 +23,7 @@ export default async function InfillPage({ params }: PageProps<"/project/[id]/in
   const [loaded, units] = await Promise.all([loadEvaluation(id), readersUnits()]);
   if (loaded === null) notFound();
   const { project, evaluation } = loaded;
-  const head = <PageHead {...pageOf("infill")} number={`${pageOf("infill").number}`} />;
+  const head = <PageHead {...pageOf("infill")} />;
   if (evaluation.bids.length === 0)
     return (
       <>

@@ -57,7 +57,8 @@ export function OutlookChart({
   );
   const labels = spreadLabels(
     lines.map(({ outlook }) => y(outlook.years.at(-1)?.likely ?? lowest)),
-    16,
+    18,
+    { from: margin.top, to: height - margin.bottom },
   );
   return (
     <svg
@@ -81,13 +82,10 @@ export function OutlookChart({
         <path key={letter} d={band(outlook.years) ?? ""} fill={bidStroke(index)} className={styles.band} />
       ))}
       {lines.map(({ letter, index, outlook }) => (
-        <path
-          key={letter}
-          d={likely(outlook.years) ?? ""}
-          stroke={bidStroke(index)}
-          strokeDasharray={bidDash(index)}
-          className={styles.likely}
-        />
+        <g key={letter} stroke={bidStroke(index)} strokeDasharray={bidDash(index)}>
+          <path d={likely(outlook.years) ?? ""} className={styles.extrapolated} />
+          <path d={likely(outlook.years.filter(({ extrapolated }) => !extrapolated)) ?? ""} className={styles.likely} />
+        </g>
       ))}
       {lines.flatMap(({ letter, index, stated }) =>
         stated.map(({ years, level }) => (

@@ -60,9 +60,8 @@ function Bar({
   y: number;
   units: UnitSystem;
 }) {
-  const ends = parts.reduce<readonly number[]>(
-    (sums, { mass }) => [...sums, (sums.at(-1) ?? 0) + tradeTons(mass, units)],
-    [0],
+  const ends = parts.map((_, place) =>
+    parts.slice(0, place + 1).reduce((sum, { mass }) => sum + tradeTons(mass, units), 0),
   );
   const middle = y + thickness / 2;
   const reach = Math.max(
@@ -77,8 +76,8 @@ function Bar({
       {total === null
         ? null
         : parts.map((part, place) => {
-            const from = x(ends[place] ?? 0);
-            const to = x(ends[place + 1] ?? 0);
+            const from = x(ends[place - 1] ?? 0);
+            const to = x(ends[place] ?? 0);
             return (
               <g key={part.class}>
                 <FilledBand id="bar" fill={part.class} x={from} width={to - from} y={y} height={thickness} />

@@ -13,7 +13,7 @@ export function BidHead({ otherLetters }: { otherLetters: readonly string[] }) {
       <h2 id="bid">The bid</h2>
       <div className={styles.fields}>
         <TextField name="letter" label="Letter" className={styles.short} />
-        <TextField name="bidder" label="Bidder" />
+        <TextField name="bidder" label="Bidder" className={styles.wide} />
         <TextField name="system" label="Kind of surface" className={styles.wide} />
       </div>
       {otherLetters.includes(letter.trim()) ? (

@@ -1,4 +1,5 @@
 "use client";
+import { useState } from "react";
 import { useFieldArray, useFormContext, useWatch } from "react-hook-form";
 import { type CostSetting, costLines, type PriceLineKind } from "#lib/cost";
 import type { BidText } from "#lib/evaluation";
@@ -34,10 +35,12 @@ export function PriceLines({ costing }: { costing: CostSetting }) {
         is added as the owner’s estimate, and stays marked as such everywhere.
       </p>
       <ol className={styles.entries}>
-        {fields.map(({ key, id, kind }, index) => (
+        {fields.map(({ key, id, kind, label }, index) => (
           <PriceEntry key={key} id={id} index={index}>
-            <PriceLineFields name={`prices.${index}`} kind={kind} place={index + 1} />
             <PriceOutcome name={`prices.${index}`} costing={costing} />
+            <Entering place={index + 1} isNew={label === ""}>
+              <PriceLineFields name={`prices.${index}`} kind={kind} place={index + 1} />
+            </Entering>
             <button type="button" className="plain" onClick={() => takeOut(index)}>
               Remove price line {index + 1}
             </button>
@@ -57,6 +60,17 @@ export function PriceLines({ costing }: { costing: CostSetting }) {
         ))}
       </ul>
     </section>
+  );
+}
+
+/** The fields of a line, out of sight until they are wanted; those of a line that was just added are wanted. */
+function Entering({ place, isNew, children }: { place: number; isNew: boolean; children: React.ReactNode }) {
+  const [beginsOpen] = useState(isNew);
+  return (
+    <details className="screen-only" open={beginsOpen}>
+      <summary>Change price line {place}</summary>
+      {children}
+    </details>
   );
 }
 

@@ -1,0 +1,142 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { recommendation } from "#lib/document";
+import { BidLetter } from "../../../_components/bid-letter";
+import { Caution } from "../../../_components/caution";
+import { PageHead } from "../../../_components/page-head";
+import { Scroller } from "../../../_components/scroller";
+import { loadEvaluation } from "../../../_data/load-project";
+import { readersUnits } from "../../../_units";
+import { pageOf } from "../_contents";
+import styles from "./page.module.css";
+
+export const metadata: Metadata = { title: "Recommendation" };
+
+export default async function RecommendationPage({ params }: PageProps<"/project/[id]/recommendation">) {
+  const { id } = await params;
+  const [loaded, units] = await Promise.all([loadEvaluation(id), readersUnits()]);
+  if (loaded === null) notFound();
+  const { project, evaluation } = loaded;
+  const text = recommendation(project, evaluation, units);
+  const indexOf = (letter: string) => evaluation.bids.findIndex((bid) => bid.letter === letter);
+  const plate = (letter: string) => <BidLetter letter={letter} index={indexOf(letter)} />;
+  return (
+    <article className={styles.report}>
+      <PageHead {...pageOf("recommendation")} />
+      {evaluation.project.notice === "" ? null : <p className={styles.notice}>{evaluation.project.notice}</p>}
+      <section className={styles.support} aria-labelledby="support">
+        <h2 id="support">{text.support.headline}</h2>
+        {text.support.sentences.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </section>
+      {evaluation.cautions.map((caution) => (
+        <Caution key={caution}>{caution}</Caution>
+      ))}
+      <h2>The question</h2>
+      {text.question.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {text.bids.length === 0 ? (
+        <p>
+          <Link href={`/project/${id}/bids`}>Enter the bids</Link>
+        </p>
+      ) : (
+        <>
+          <h2>The bids</h2>
+          <ul className={styles.lettered}>
+            {text.bids.map(({ letter, line }) => (
+              <li key={letter}>
+                {plate(letter)} <span>{line}</span>
+              </li>
+            ))}
+          </ul>
+          <h2>The gates</h2>
+          {text.gates.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+        </>
+      )}
+      {text.deciding.length === 0 || text.bids.length === 0 ? null : (
+        <>
+          <h2>The figures that weigh most</h2>
+          <Scroller label="The figures that weigh most">
+            <table className={styles.deciding}>
+              <thead>
+                <tr>
+                  <th scope="col">What counts, and why</th>
+                  {text.bids.map(({ letter }) => (
+                    <th key={letter} scope="col">
+                      {plate(letter)}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {text.deciding.map(({ label, reason, bids }) => (
+                  <tr key={label}>
+                    <th scope="row">
+                      {label}
+                      <span className={styles.reason}>{reason}</span>
+                    </th>
+                    {bids.map(({ letter, text: figure }) => (
+                      <td key={letter}>{figure}</td>
+                    ))}
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </Scroller>
+          <p className="soft">
+            Every figure with its working: <Link href={`/project/${id}/side-by-side`}>Side by side</Link>,{" "}
+            <Link href={`/project/${id}/evaluation`}>Evaluation</Link>.
+          </p>
+        </>
+      )}
+      {text.firmness.length === 0 ? null : (
+        <>
+          <h2>How firm this is</h2>
+          {text.firmness.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+        </>
+      )}
+      {text.notKnown.length === 0 ? null : (
+        <>
+          <h2>What is not known</h2>
+          <ul className={styles.lettered}>
+            {text.notKnown.map(({ letter, line }) => (
+              <li key={letter}>
+                {plate(letter)} <span>{line}</span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {text.ask.length === 0 ? null : (
+        <>
+          <h2>What to ask before signing</h2>
+          {text.ask.map(({ letter, questions }) => (
+            <section key={letter} className={styles.asked} aria-label={`Questions for bid ${letter}`}>
+              <h3>
+                {plate(letter)} Bid {letter}
+              </h3>
+              <ul>
+                {questions.map((question) => (
+                  <li key={question}>{question}</li>
+                ))}
+              </ul>
+            </section>
+          ))}
+        </>
+      )}
+      <h2>How cost is counted</h2>
+      <p>{text.conventions}</p>
+      <div className={styles.signatures} aria-hidden="true">
+        <p>For the owner</p>
+        <p>Date</p>
+      </div>
+    </article>
+  );
+}
