@@ -1,14 +1,7 @@
 import styles from "./status.module.css";
 
 /** The words a figure or a gate can be marked with. Each has a mark of its own shape, so colour carries nothing alone. */
-export const statusWords = [
-  "meets",
-  "falls short",
-  "not shown",
-  "not comparable",
-  "not decided",
-  "over-claimed",
-] as const;
+const statusWords = ["meets", "falls short", "not shown", "not comparable", "not decided", "over-claimed"] as const;
 export type StatusWord = (typeof statusWords)[number];
 
 const marks: Record<StatusWord, React.ReactNode> = {

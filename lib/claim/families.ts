@@ -38,7 +38,7 @@ const procedure = <I extends string>(id: I, does: string, ...facts: Fact[]) => (
   facts,
 });
 
-export const familyList = [
+const familyList = [
   {
     id: "missile-a-610",
     does: "drops a heavy flat missile and records the peak deceleration",

@@ -42,11 +42,6 @@ export {
 export {
   type ClaimInput,
   claimSchema,
-  conditionField,
-  evidenceField,
-  methodField,
-  propertyField,
   provenanceShape,
 } from "./schema";
 export { type ClaimsReading, readClaims } from "./shown";
-export { explainValue, parseValue, type ValueProblem } from "./value";

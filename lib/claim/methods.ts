@@ -29,7 +29,7 @@ const method = <I extends string>(
 ) => ({ id, designation, name, does, setting, measuresLike, source }) as const;
 
 /** The registry. Schema, comparability, form and documents all read it. */
-export const methodList = [
+const methodList = [
   method(
     "f355-a",
     ["ASTM F355, missile A", "Flat missile impact test"],

@@ -41,7 +41,7 @@ const idField = z
   );
 
 /** A property by its id or label. */
-export const propertyField = z
+const propertyField = z
   .string({ error: "Expected a property as text." })
   .meta({ description: "Id or label of a property of the catalogue, for instance pile-height." })
   .transform((read, context): PropertyId => {
@@ -55,7 +55,7 @@ export const propertyField = z
   });
 
 /** A test method by its id or designation; empty or "not stated" where the bid names none. */
-export const methodField = z
+const methodField = z
   .string({ error: "Expected a test method as text." })
   .meta({ description: "Id or designation of a test method, for instance ASTM F1936; empty where none is stated." })
   .transform((read, context): StatedMethod => {
@@ -70,7 +70,7 @@ export const methodField = z
   });
 
 /** "new", "year 5", "after 20,000 cycles", "not stated" or other words. */
-export const conditionField = z
+const conditionField = z
   .string({ error: "Expected a condition as text." })
   .meta({ description: "State of the surface: new, year 5, after 20,000 cycles, not stated, or other words." })
   .transform((read, context): Condition => {
@@ -79,7 +79,7 @@ export const conditionField = z
   });
 
 /** A level of evidence by its id or label. */
-export const evidenceField = z
+const evidenceField = z
   .string({ error: "Expected the evidence as text." })
   .meta({ description: `How well the claim is shown: ${evidenceNames}.` })
   .transform((read, context): EvidenceLevel => {

@@ -17,7 +17,7 @@ export type {
   StatusWord,
 } from "./model";
 export { dominates, type Lead, type Ranking, ranking } from "./ranking";
-export { type CriterionText, criteriaSchema, criterionSchema } from "./schema";
+export { type CriterionText, criteriaSchema } from "./schema";
 export type { CurvePoint, EndAnchors, ScoredFigure, ValueBounds, ValueFunction } from "./value-function";
 export {
   type ScoreRule,

@@ -23,7 +23,7 @@ const sumRounding = 1e-12;
  * What a bid is placed by: its total on the figures it shows, or, while a weighing figure is missing, the total it has
  * at the worst of what that figure may be. Silence can't lift a bid.
  */
-export const placingTotal = ({ total }: BidScore): number => total?.likely ?? total?.low ?? 0;
+const placingTotal = ({ total }: BidScore): number => total?.likely ?? total?.low ?? 0;
 
 export const isTied = (first: BidScore, second: BidScore): boolean =>
   Math.abs(placingTotal(first) - placingTotal(second)) <= sumRounding;

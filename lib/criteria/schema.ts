@@ -108,7 +108,7 @@ function reportIdle(context: Report, { gate, valueFunction, weight }: z.output<t
  * @param measures what can be judged
  * @param levels the levels of evidence that may be asked for
  */
-export function criterionSchema(measures: readonly Measure[], levels: readonly EvidenceLevel[]) {
+function criterionSchema(measures: readonly Measure[], levels: readonly EvidenceLevel[]) {
   return criterionText.transform((text, context): Criterion => {
     const measure = measures.find(({ id }) => id === text.measure);
     const least = levels.find(({ level }) => level === text.evidence.least);

@@ -40,7 +40,7 @@ export function claimInWords({ value, method, condition, evidence, document, pag
   return parts.filter((part) => part !== "").join(", ");
 }
 
-export const claimInput = (bid: string, claim: Claim): WorkingInput => ({
+const claimInput = (bid: string, claim: Claim): WorkingInput => ({
   label: propertyOf(claim.property).label,
   text: claimInWords(claim),
   from: { kind: "claim", bid, claim: claim.id },

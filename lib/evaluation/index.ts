@@ -4,7 +4,7 @@ export type { BidFacts } from "./derived-measures";
 export { evaluate, measuredFigure } from "./evaluate";
 export { explainRanking, gateSentences, lettersOf, type Outcome, outcomeOf } from "./explain-ranking";
 export { gateInWords, marginInWords } from "./gate-in-words";
-export { claimedMeasures, derivedMeasures, evidenceLevels, measureInSentence, measures } from "./measures";
+export { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 export type {
   Bid,
   BidEvaluation,
@@ -18,7 +18,6 @@ export type {
 } from "./model";
 export { type BidOpenings, type OpenFigure, openFigures, openQuestions, type Reach } from "./open-questions";
 export { formatPointSpan, formatPoints, formatShare } from "./points";
-export { limitAsEntered, questionToBidder } from "./question-to-bidder";
 export {
   type BidText,
   type BriefText,

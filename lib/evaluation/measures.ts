@@ -1,5 +1,4 @@
 import {
-  inSentence,
   evidenceLevels as levels,
   type MethodId,
   methodOf,
@@ -129,6 +128,3 @@ export const claimedMeasures: readonly ClaimedMeasure[] = properties.filter(isQu
 
 /** Everything a criterion can judge. */
 export const measures: readonly Measure[] = [...derivedMeasures, ...claimedMeasures];
-
-/** The label of a measure inside a sentence. */
-export const measureInSentence = ({ label }: Measure): string => inSentence(label);

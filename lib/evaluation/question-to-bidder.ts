@@ -3,7 +3,7 @@ import { type Criterion, type CriterionScore, type GateRule, gates } from "#lib/
 import type { Shortfall } from "#lib/figure";
 
 /** The limits of a gate as the owner entered them: "below 165 g", "within 8 in to 10 in". */
-export function limitAsEntered(gate: GateRule): string {
+function limitAsEntered(gate: GateRule): string {
   const { label } = gates[gate.kind];
   return gate.kind === "within"
     ? `${label} ${gate.low.asEntered} to ${gate.high.asEntered}`

@@ -29,4 +29,4 @@ export { hardnessOutlook } from "./outlook";
 export { type Prediction, predictedLevel } from "./prediction";
 export { impactRequirementSchema } from "./schema";
 export { studentFactor } from "./student-factor";
-export { type Drops, everyLocationMeets, type LocationsVerdict, meetsLimit, testReduction } from "./test-reduction";
+export { type Drops, everyLocationMeets, type LocationsVerdict, testReduction } from "./test-reduction";

@@ -22,7 +22,7 @@ export const particleDensityOf = ({ material }: InfillComponent): Span => materi
  * Loose density in kg/m³: as claimed, else the material's band. What "at least" leaves open ends at the density of
  * the grains, since a bed can't be denser than they are.
  */
-export function bulkDensityOf({ bulkDensity, material }: InfillComponent): Span {
+function bulkDensityOf({ bulkDensity, material }: InfillComponent): Span {
   if (bulkDensity === null) return material.bulkDensity;
   const { low, high } = notNegative(intervalOf(bulkDensity));
   return { low, high: Number.isFinite(high) ? high : Math.max(low, material.particleDensity.high) };

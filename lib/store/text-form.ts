@@ -1,7 +1,7 @@
 import type { Refusal } from "./model";
 
 /** Largest body and draft in bytes of UTF-8. A bid of 300 claims with the bidder's words takes about 200 000. */
-export const largestText = 524_288;
+const largestText = 524_288;
 
 /** NUL, which PostgreSQL cannot hold, and half surrogate pairs, which UTF-8 and RFC 8785 cannot. */
 const notStorable = /\0|\p{Cs}/u;

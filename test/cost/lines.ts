@@ -18,7 +18,7 @@ export const conventionsText = {
   money: "constant",
 } as const;
 
-export const conventionsWith = (changes: Readonly<Record<string, string>> = {}): CostConventions =>
+const conventionsWith = (changes: Readonly<Record<string, string>> = {}): CostConventions =>
   costConventionsSchema.parse({ ...conventionsText, ...changes });
 
 export const lumpSum = (price: string) => ({ kind: "lump-sum", price }) as const;

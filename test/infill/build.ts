@@ -11,7 +11,7 @@ export function reading<D extends DimensionName>(dimension: D, text: string) {
   return parsed.value.reading;
 }
 
-export function materialOf(id: string): InfillMaterial {
+function materialOf(id: string): InfillMaterial {
   const material = findMaterial(id, []);
   if (material === undefined) throw new Error(`the catalogue lacks ${id}`);
   return material;

@@ -40,7 +40,7 @@ function filledBid(index: number, claimCount: number): BidInFile {
 }
 
 /** The demonstration with as many bids and claims as asked for, as a file. */
-export const manyBidsFile = (bids: number, claims: number): ProjectFile => ({
+const manyBidsFile = (bids: number, claims: number): ProjectFile => ({
   ...demo,
   bids: Array.from({ length: bids }, (_, index) => filledBid(index, claims)),
 });

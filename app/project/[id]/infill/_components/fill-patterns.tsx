@@ -10,7 +10,7 @@ export const fillOf = (classes: readonly MaterialClass[]): Fill => {
   return classes.length === 1 && first !== undefined ? first : classes.length === 0 ? "shock-layer" : "blend";
 };
 
-export const baseFill = (fill: Fill): string => `var(--fill-${fill})`;
+const baseFill = (fill: Fill): string => `var(--fill-${fill})`;
 
 const marks: Readonly<Record<Fill, React.ReactNode>> = {
   mineral: (

@@ -1,0 +1,97 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "@playwright/test";
+import { expect, test } from "./fixtures";
+
+const standards = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+/** Every page of the app; those of a project under its address. A new page is a line here. */
+const pages = [
+  "/",
+  "/no-such-page",
+  "project",
+  "project/brief",
+  "project/requirements",
+  "project/bids",
+  "project/bids/bid-a",
+  "project/side-by-side",
+  "project/infill",
+  "project/hardness",
+  "project/cost",
+  "project/evaluation",
+  "project/recommendation",
+] as const;
+
+let project = "";
+
+test.beforeAll(async ({ browser }) => {
+  const page = await browser.newPage();
+  await page.goto("/");
+  await page.getByRole("button", { name: "Open the demonstration project" }).click();
+  await page.waitForURL(/\/project\/[^/]+\/side-by-side$/);
+  project = new URL(page.url()).pathname.replace(/\/side-by-side$/, "");
+  await page.close();
+});
+
+const addressOf = (page: (typeof pages)[number]) => (page.startsWith("/") ? page : page.replace(/^project/, project));
+
+/** Opens a page and waits until its script has taken over. */
+async function open(page: Page, name: (typeof pages)[number], complaints: string[]): Promise<void> {
+  await page.goto(addressOf(name), { waitUntil: "networkidle" });
+  // the answer 404 is what this page is about, and Chromium notes it as an error
+  if (name === "/no-such-page")
+    complaints.splice(0, complaints.length, ...complaints.filter((text) => !/404/.test(text)));
+}
+
+for (const name of pages) {
+  test.describe(name, () => {
+    for (const colorScheme of ["light", "dark"] as const) {
+      test(`axe finds nothing, ${colorScheme}`, async ({ page, complaints }) => {
+        await page.emulateMedia({ colorScheme });
+        await open(page, name, complaints);
+        const { violations } = await new AxeBuilder({ page }).withTags(standards).analyze();
+        expect(
+          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`),
+        ).toEqual([]);
+      });
+    }
+
+    test("fits 320 CSS pixels without scrolling sideways", async ({ page, complaints }) => {
+      await page.setViewportSize({ width: 320, height: 640 });
+      await open(page, name, complaints);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    });
+
+    test("works by keyboard: a way past the contents, a visible focus, no trap", async ({ page, complaints }) => {
+      await open(page, name, complaints);
+      await page.keyboard.press("Tab");
+      await expect(page.getByRole("link", { name: "Skip to the content" })).toBeFocused();
+      const controls = await page.evaluate(
+        () =>
+          [
+            ...document.querySelectorAll<HTMLElement>(
+              "a[href], button, input, select, textarea, summary, [tabindex='0']",
+            ),
+          ].filter((element) => element.checkVisibility({ visibilityProperty: true }) && element.tabIndex >= 0).length,
+      );
+      let reached = 1;
+      let outOfPage = false;
+      while (!outOfPage && reached <= controls + 5) {
+        await page.keyboard.press("Tab");
+        const focus = await page.evaluate(() => {
+          const element = document.activeElement;
+          if (element === null || element === document.body) return null;
+          const { outlineStyle, outlineWidth } = getComputedStyle(element);
+          return {
+            element: element.outerHTML.slice(0, 120),
+            outlined: outlineStyle !== "none" && outlineWidth !== "0px",
+          };
+        });
+        outOfPage = focus === null;
+        if (focus !== null) expect(focus, focus.element).toMatchObject({ outlined: true });
+        reached += 1;
+      }
+      // radio buttons of one group are one stop, so there may be fewer stops than controls
+      expect(outOfPage, "Tab comes to the end of the page").toBe(true);
+    });
+  });
+}
