@@ -21,7 +21,6 @@ export type DrawnSection = Readonly<{
 const width = 960;
 const top = 52;
 const plotHeight = 320;
-const foot = 66;
 const axisWidth = 54;
 const perRow = 4;
 const lineHeight = 15;
@@ -40,6 +39,7 @@ export function CrossSections({ sections, units }: { sections: readonly DrawnSec
     sections.slice(row * perRow, (row + 1) * perRow),
   );
   const columns = Math.min(perRow, sections.length);
+  const foot = 40 + lineHeight * Math.max(0, ...sections.map(({ notes }) => notes.length));
   return rows.map((row) => (
     <svg
       key={row[0]?.letter}

@@ -1,6 +1,7 @@
 import { type Figure, formatFigure, intervalOfFigure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { bidsListed, capitalised, listed } from "../../../../_components/in-words";
+import { formatTradeMass } from "./trade-mass";
 
 /** A figure of one bid. */
 export type Lettered<D extends "length" | "mass"> = Readonly<{ letter: string; figure: Figure<D> }>;
@@ -24,14 +25,14 @@ const sentences = (...parts: readonly (string | false)[]): string => parts.filte
 /** The summary of the cross-sections: how much fibre stands free, in which bid least and most, and what is not known. */
 export function sectionSummary(bids: readonly Lettered<"length">[], units: UnitSystem): string {
   const { known, without, ends } = compared(bids);
-  const inWords = ({ letter, figure }: Lettered<"length">) => `${formatFigure(figure, units)} in bid ${letter}`;
+  const inWords = ({ letter, figure }: Lettered<"length">) => `bid ${letter} (${formatFigure(figure, units)})`;
   const buried = lettersOf(known.filter(({ figure }) => highOf(figure) < 0));
   const mayBury = lettersOf(known.filter(({ figure }) => lowOf(figure) < 0 && highOf(figure) >= 0));
   return sentences(
     ends !== null &&
       (ends.least === ends.most
-        ? `The fibre that stands free above the infill: ${listed(known.map(inWords))}.`
-        : `The fibre that stands free above the infill is shortest with ${inWords(ends.least)} and longest with ${inWords(ends.most)}.`),
+        ? `Fibre stands free above the infill in ${listed(known.map(inWords))}.`
+        : `The fibre that stands free above the infill is shortest in ${inWords(ends.least)} and longest in ${inWords(ends.most)}.`),
     buried.length > 0 && `In ${bidsListed(buried)} the infill would stand above the pile.`,
     mayBury.length > 0 && `In ${bidsListed(mayBury)} the infill may reach the top of the pile.`,
     without.length > 0 && `The free pile of ${bidsListed(without)} is not known.`,
@@ -42,7 +43,10 @@ export function sectionSummary(bids: readonly Lettered<"length">[], units: UnitS
 export function massSummary(bids: readonly Lettered<"mass">[], units: UnitSystem): string {
   const { known, without, ends } = compared(bids);
   if (ends === null) return "No bid states an infill whose mass can be worked out.";
-  const inWords = ({ letter, figure }: Lettered<"mass">) => `bid ${letter} with ${formatFigure(figure, units)}`;
+  const inWords = ({ letter, figure }: Lettered<"mass">) => {
+    const mass = intervalOfFigure(figure);
+    return mass === null ? `bid ${letter}` : `bid ${letter} (${formatTradeMass(mass, units)})`;
+  };
   return sentences(
     ends.least === ends.most
       ? `On the whole field lies the infill of ${listed(known.map(inWords))}.`

@@ -21,6 +21,7 @@ const right = 170;
 const rowHeight = 50;
 const thickness = 26;
 const top = 8;
+const wordsRoom = 52;
 
 /** One horizontal bar per bid, in parts by what the grains are made of, with its total beside it. */
 export function MassBars({ bars, units }: { bars: readonly MassBar[]; units: UnitSystem }) {
@@ -63,6 +64,12 @@ function Bar({
   const ends = parts.map((_, place) =>
     parts.slice(0, place + 1).reduce((sum, { mass }) => sum + tradeTons(mass, units), 0),
   );
+  const widths = ends.map((end, place) => x(end) - x(ends[place - 1] ?? 0));
+  // The last words may run on to the right; those before them need their own part's room.
+  const hasRoom = (place: number) =>
+    place === parts.length - 1
+      ? widths.slice(0, place).every((part) => part >= wordsRoom)
+      : (widths[place] ?? 0) >= wordsRoom;
   const middle = y + thickness / 2;
   const reach = Math.max(
     x(ends.at(-1) ?? 0),
@@ -81,11 +88,11 @@ function Bar({
             return (
               <g key={part.class}>
                 <FilledBand id="bar" fill={part.class} x={from} width={to - from} y={y} height={thickness} />
-                {to - from < 52 ? null : (
+                {hasRoom(place) ? (
                   <text x={from + 4} y={y + thickness + 14} className={styles.part}>
                     {classWords[part.class]}
                   </text>
-                )}
+                ) : null}
               </g>
             );
           })}
