@@ -69,10 +69,14 @@ function questionOf({ brief }: Project, { area, bids }: Evaluation, units: UnitS
   return [
     `${brief.owner} plans a field of ${size}. It is to be used ${hours} hours a year.`,
     ...(brief.purpose === "" ? [] : [brief.purpose]),
-    bids.length === 1
-      ? "One bid has come in. Do the figures support it?"
-      : `${bids.length} bids have come in. Which of them do the figures support, and how firmly?`,
+    bidsQuestion(bids.length),
   ];
+}
+
+function bidsQuestion(count: number): string {
+  if (count === 0) return "No bid has come in yet.";
+  if (count === 1) return "One bid has come in. Do the figures support it?";
+  return `${count} bids have come in. Which of them do the figures support, and how firmly?`;
 }
 
 const standingWords = {
