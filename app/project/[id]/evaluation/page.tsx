@@ -8,11 +8,11 @@ import { ChartFrame } from "../../../_components/chart/chart-frame";
 import { PageHead } from "../../../_components/page-head";
 import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
+import { inOrder, judgedBids } from "../_components/judged-bids";
 import { pageOf } from "../_contents";
 import { Changes } from "./_components/changes";
 import { ContributionsChart, ContributionsKey, ContributionsTable } from "./_components/contributions-chart";
 import { GatesTable } from "./_components/gates-table";
-import { inOrder, judgedBids } from "./_components/judged-bids";
 import { RankingList } from "./_components/ranking-list";
 import { ScoresTable } from "./_components/scores-table";
 import { TotalsChart, TotalsTable } from "./_components/totals-chart";
@@ -110,7 +110,7 @@ export default async function EvaluationPage({ params }: PageProps<"/project/[id
             The line is the owner’s, set without looking at any bid. A dot is where a bid stands; a broad stroke is the
             range its figure may lie in.
           </p>
-          <ValueCurves bids={bids} units={units} />
+          <ValueCurves criteria={project.requirements.criteria} bids={bids} units={units} />
         </>
       ) : (
         <p>

@@ -1,50 +1,32 @@
-import { type ScoreRule, valueCurve, valueFunctions } from "#lib/criteria";
-import { formatPoints, formatShare } from "#lib/evaluation";
-import { formatFigure } from "#lib/figure";
-import { type DimensionName, formatValue, measured, type UnitSystem } from "#lib/quantity";
-import type { JudgedBid } from "./judged-bids";
-import { ValueCurve } from "./value-curve";
-import styles from "./value-curve.module.css";
-
-/** The corners of the line in words: "70 g scores 0, 90 g scores 100". */
-const anchorsInWords = (rule: ScoreRule, dimension: DimensionName, units: UnitSystem): string =>
-  valueCurve(rule)
-    .map(
-      ({ figure, value }) =>
-        `${formatValue(dimension, measured(dimension, figure), units)} scores ${formatPoints(value)}`,
-    )
-    .join(", ");
+import { formatShare } from "#lib/evaluation";
+import type { UnitSystem } from "#lib/quantity";
+import { CriterionCurve } from "../../_components/criterion-curve";
+import type { JudgedBid } from "../../_components/judged-bids";
+import styles from "../../_components/value-curve.module.css";
 
 /** How figures turn into values, one small drawing a criterion. */
 export function ValueCurves({ bids, units }: { bids: readonly JudgedBid[]; units: UnitSystem }) {
-  const scored = (bids[0]?.criteria ?? []).flatMap(({ score: { criterion, share } }, row) =>
-    criterion.valueFunction.kind === "none" ? [] : [{ criterion, rule: criterion.valueFunction, share, row }],
-  );
+  const criteria = bids[0]?.criteria ?? [];
   return (
     <div className={styles.multiples}>
-      {scored.map(({ criterion, rule, share, row }) => {
-        const { dimension } = criterion.measure;
-        const judged = bids.flatMap(({ evaluated: { letter }, index, criteria }) => {
-          const one = criteria[row];
-          return one === undefined ? [] : [{ letter, index, figure: one.figure, counts: one.score.because === null }];
-        });
-        const counting = judged.filter(({ counts }) => counts);
-        const others = judged.filter(({ counts }) => !counts).map(({ letter }) => letter);
-        return (
-          <figure key={criterion.id} className={styles.multiple}>
-            <figcaption>
-              <strong>{criterion.label}</strong>, {formatShare(share)} of the weight
-            </figcaption>
-            <ValueCurve rule={rule} dimension={dimension} marks={counting} units={units} name={criterion.label} />
-            <p className={styles.words}>
-              {valueFunctions[rule.kind].label}: {anchorsInWords(rule, dimension, units)}.{" "}
-              {counting.map(({ letter, figure }) => `${letter} ${formatFigure(figure, units)}`).join("; ")}
-              {counting.length === 0 ? "" : "."}
-              {others.length === 0 ? "" : ` Not on the line, because no figure counts: ${others.join(", ")}.`}
-            </p>
-          </figure>
-        );
-      })}
+      {criteria.map(({ score: { criterion, share } }, row) =>
+        criterion.valueFunction.kind === "none" ? null : (
+          <CriterionCurve
+            key={criterion.id}
+            row={row}
+            rule={criterion.valueFunction}
+            dimension={criterion.measure.dimension}
+            name={criterion.label}
+            caption={
+              <>
+                <strong>{criterion.label}</strong>, {formatShare(share)} of the weight
+              </>
+            }
+            bids={bids}
+            units={units}
+          />
+        ),
+      )}
     </div>
   );
 }

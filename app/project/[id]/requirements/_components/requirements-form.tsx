@@ -1,0 +1,63 @@
+"use client";
+import { type RequirementsText, requirementsSchema } from "#lib/evaluation";
+import { AutosaveForm, type Draft } from "../../../../_components/form/autosave-form";
+import type { DocumentAddress } from "../../../../_components/form/save-outcome";
+import { saveDocument } from "../../_actions/save-document";
+import { CriteriaList } from "./criteria-list";
+import { ImpactFields } from "./impact-fields";
+import { WeightsTable } from "./weights-table";
+
+export function RequirementsForm({
+  where,
+  version,
+  values,
+  draft,
+  curves,
+  ruleOfThumb,
+}: {
+  where: DocumentAddress;
+  version: number;
+  values: RequirementsText;
+  draft: Draft<RequirementsText> | null;
+  /** The value function of each criterion as last saved, drawn, by its id. */
+  curves: Readonly<Record<string, React.ReactNode>>;
+  ruleOfThumb: string;
+}) {
+  return (
+    <AutosaveForm
+      schema={requirementsSchema}
+      where={where}
+      version={version}
+      values={values}
+      draft={draft}
+      save={saveDocument}
+      label="Requirements"
+    >
+      <section aria-labelledby="requirements-impact">
+        <h2 id="requirements-impact">Impact</h2>
+        <ImpactFields ruleOfThumb={ruleOfThumb} />
+      </section>
+      <section aria-labelledby="requirements-criteria">
+        <h2 id="requirements-criteria">Criteria</h2>
+        <p>
+          A <strong>gate</strong> is a limit that every bid has to keep. A bid that is sure to miss one is out, however
+          well it does elsewhere; a bid that does not show the figure stays open until it does.
+        </p>
+        <p>
+          A <strong>score</strong> says how good a figure is to you, from nothing to in full, on figures that you set
+          here before any bid is read. It never depends on what the other bids offer. A criterion may have a gate, a
+          score or both.
+        </p>
+        <CriteriaList curves={curves} />
+      </section>
+      <section aria-labelledby="requirements-weights">
+        <h2 id="requirements-weights">Weights</h2>
+        <p>
+          A weight says what it is worth to you to go from the worst figure of a criterion to its best one, next to the
+          same step in the others. Only proportions count, so the points need not add up to 100.
+        </p>
+        <WeightsTable />
+      </section>
+    </AutosaveForm>
+  );
+}

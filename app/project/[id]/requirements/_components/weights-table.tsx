@@ -1,0 +1,53 @@
+"use client";
+import { useWatch } from "react-hook-form";
+import { formatShare } from "#lib/evaluation";
+import { Scroller } from "../../../../_components/scroller";
+import { gateAsTyped } from "./criterion-kinds";
+import type { CriterionText } from "./measure-choices";
+import styles from "./requirements.module.css";
+import { typedShares } from "./typed-shares";
+
+/** All criteria at a glance, as they stand in the form: what each gates and how much of the whole it makes up. */
+export function WeightsTable() {
+  const criteria: readonly CriterionText[] = useWatch({ name: "criteria" });
+  const shares = typedShares(criteria);
+  if (criteria.length === 0) return <p>There is nothing to weigh yet. Add a criterion above.</p>;
+  return (
+    <Scroller label="Weights">
+      <table className={styles.weights}>
+        <thead>
+          <tr>
+            <th scope="col">Criterion</th>
+            <th scope="col">Gate</th>
+            <th scope="col" className="number">
+              Points
+            </th>
+            <th scope="col" className="number">
+              Share of the whole
+            </th>
+            <th scope="col" aria-hidden="true" />
+          </tr>
+        </thead>
+        <tbody>
+          {criteria.map(({ id, label, gate, valueFunction, weight }, index) => (
+            <tr key={id}>
+              <th scope="row">
+                <a href={`#${id}`}>{label === "" ? `Criterion ${index + 1}` : label}</a>
+              </th>
+              <td>{gateAsTyped(gate) || "–"}</td>
+              <td className="number">{valueFunction.kind === "none" ? "–" : weight}</td>
+              <td className="number">
+                {valueFunction.kind === "none" ? "not scored" : formatShare(shares[index] ?? 0)}
+              </td>
+              <td aria-hidden="true">
+                <svg width="120" height="12" viewBox="0 0 120 12" className={styles.bar}>
+                  <rect width={120 * (shares[index] ?? 0)} height="12" />
+                </svg>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroller>
+  );
+}
