@@ -2,6 +2,8 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { matchMethod, methodOf } from "#lib/claim";
+import { halfInchRule, type ImpactRequirement } from "#lib/impact";
+import { formatInterval, formatValue, measured, type UnitSystem } from "#lib/quantity";
 import { Caution } from "../../../_components/caution";
 import { ChartFrame } from "../../../_components/chart/chart-frame";
 import { PageHead } from "../../../_components/page-head";
@@ -10,11 +12,36 @@ import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
 import { BidOutlook } from "./_components/bid-outlook";
 import { DepthLossTable } from "./_components/depth-loss-table";
-import { OutlookChart, type OutlookLine } from "./_components/outlook-chart";
+import { FirstYearsTable } from "./_components/first-years-table";
+import { fullChart, OutlookChart } from "./_components/outlook-chart";
+import { levelDomain } from "./_components/outlook-line";
 import { outlookSummary } from "./_components/outlook-summary";
 import { OutlookTable } from "./_components/outlook-table";
+import { Premises } from "./_components/premises";
+import { SmallMultiples } from "./_components/small-multiples";
 
 export const metadata: Metadata = { title: "Hardness outlook" };
+
+/** The conditions of the rule of thumb, or the owner's own value where there is one. */
+function RuleInWords({ choice, units }: { choice: ImpactRequirement["depthSensitivity"]; units: UnitSystem }) {
+  const { depthLoss, factor, validFor } = halfInchRule;
+  if (choice.kind === "owners-value")
+    return (
+      <p>
+        The owner’s own sensitivity to depth loss is used: {choice.perDepth.asEntered}, because: {choice.reason}
+      </p>
+    );
+  return (
+    <p>
+      A spot with {formatValue("length", depthLoss, units)} less infill is said to become{" "}
+      {formatValue("fraction", measured("fraction", factor - 1), units)} harder. That is a rule of thumb:{" "}
+      {halfInchRule.source}. It speaks of the flat missile, of infill that is mostly rubber without a shock layer, of
+      levels of about {formatInterval("impactLevel", validFor.level, units)} as new and of losses up to{" "}
+      {formatValue("length", validFor.largestLoss, units)}. It can be read in two ways, as growth by a constant share or
+      by a constant amount; the ranges below span both. Frozen or soaked infill is another matter.
+    </p>
+  );
+}
 
 export default async function HardnessPage({ params }: PageProps<"/project/[id]/hardness">) {
   const { id } = await params;
@@ -35,20 +62,29 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
       </>
     );
   }
-  const lines = evaluation.bids.flatMap(({ letter, hardness: { outlook, stated } }, index): readonly OutlookLine[] =>
-    outlook.kind === "unknown"
+  const bids = evaluation.bids.flatMap((bid, index) => {
+    const entered = project.bids.find((candidate) => candidate.id === bid.id);
+    return entered === undefined ? [] : [{ entered, bid, index }];
+  });
+  const lines = bids.flatMap(({ bid: { letter, bidder, hardness }, index }) =>
+    hardness.outlook.kind === "unknown"
       ? []
-      : [{ letter, index, outlook, stated: stated.map(({ years, level }) => ({ years, level: middleOf(level) })) }],
+      : [{ letter, bidder, index, outlook: hardness.outlook, stated: hardness.stated }],
   );
-  const shown = evaluation.bids.map((bid, index) => ({ bid, index }));
+  const domain = levelDomain(lines, impact);
+  const { ownersDrift, targetWindow, limit, limitSource, horizonYears } = impact;
   return (
     <>
       <PageHead {...pageOf("hardness")} />
       <p>
-        Levels by {methodOf(method).designation} and methods that drop the same missile from the same height. The
-        owner’s limit is {impact.limit.asEntered} ({impact.limitSource}). Where a bid gives too few aged levels, the
-        yearly change is the owner’s assumption: {impact.ownersDrift.low.asEntered} to{" "}
-        {impact.ownersDrift.high.asEntered}, likely {impact.ownersDrift.likely.asEntered}.
+        A higher level means a harder surface. Levels are by {methodOf(method).designation} and methods that drop the
+        same missile from the same height; none other converts to it. Every test location has to stay below{" "}
+        {limit.asEntered} ({limitSource}); the owner likes best {targetWindow.low.asEntered} to{" "}
+        {targetWindow.high.asEntered}. Where a bid gives too few aged levels, the yearly change is the owner’s
+        assumption: {ownersDrift.low.asEntered} to {ownersDrift.high.asEntered}, likely {ownersDrift.likely.asEntered}.{" "}
+        <Link href={`/project/${id}/requirements`} className="screen-only">
+          Change these in the requirements
+        </Link>
       </p>
       {evaluation.cautions.map((caution) => (
         <Caution key={caution}>{caution}</Caution>
@@ -56,43 +92,41 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
       <h2>All bids over the years</h2>
       <ChartFrame
         title="Impact level by year"
-        summary={outlookSummary(evaluation.bids)}
-        table={<OutlookTable lines={lines} horizon={impact.horizonYears} units={units} />}
+        summary={outlookSummary(evaluation.bids, units)}
+        table={<OutlookTable lines={lines} horizon={horizonYears} units={units} />}
       >
-        <OutlookChart lines={lines} requirement={impact} />
-      </ChartFrame>
-      <p className="small soft">
-        Lines are the likely level, thin where no level in the bid backs them; bands reach from the low to the high
-        side; rings are levels that the bid states.
-      </p>
-      <h2>Bid by bid</h2>
-      {shown.map(({ bid, index }) => {
-        const entered = project.bids[index];
-        return entered === undefined ? null : (
-          <BidOutlook
-            key={bid.id}
-            project={id}
-            bid={entered}
-            evaluated={bid}
-            index={index}
-            method={method}
+        {lines.length === 0 ? null : (
+          <OutlookChart
+            id="plot-all"
+            label="Impact level of each bid by year, as summed up above and listed in the table below"
+            lines={lines}
+            requirement={impact}
+            domain={domain}
+            size={fullChart}
             units={units}
           />
-        );
-      })}
-      <h2>Where infill moves away</h2>
-      <p>
-        Half an inch of infill less is said to make a spot 42 % harder. That is a rule of thumb: common practice, no
-        source. It speaks of rubber infill without a shock layer, of levels of about 90 to 150 g as new and of losses up
-        to three quarters of an inch. The ranges below span its two readings.
+        )}
+      </ChartFrame>
+      <p className="small soft">
+        Lines are the likely level, bands reach from the low to the high side. Thin dotted lines and pale bands are
+        extrapolated: no level in the bid backs them. Marks are levels that the bid states; an arrow shows the side that
+        a bound such as “at most” leaves open.
       </p>
-      <DepthLossTable bids={shown} units={units} />
+      <Premises bids={bids} method={method} horizon={horizonYears} />
+      <SmallMultiples lines={lines} requirement={impact} domain={domain} units={units} />
+      {lines.length === 0 ? null : (
+        <>
+          <h2>When a bid could leave the limits</h2>
+          <FirstYearsTable lines={lines} units={units} />
+        </>
+      )}
+      <h2>Bid by bid</h2>
+      {bids.map((read) => (
+        <BidOutlook key={read.bid.id} project={id} read={read} method={method} horizon={horizonYears} units={units} />
+      ))}
+      <h2>Where infill moves away</h2>
+      <RuleInWords choice={impact.depthSensitivity} units={units} />
+      <DepthLossTable bids={bids} limit={limit.value} units={units} />
     </>
   );
-}
-
-/** The one height at which to draw a level that may be a range or a bound. */
-function middleOf({ low, high }: { low: number; high: number }): number {
-  if (Number.isFinite(low) && Number.isFinite(high)) return (low + high) / 2;
-  return Number.isFinite(low) ? low : high;
 }

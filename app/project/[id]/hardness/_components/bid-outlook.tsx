@@ -1,34 +1,53 @@
 import Link from "next/link";
-import { claimsFor, comparability, evidenceLevels, inSentence, type MethodId } from "#lib/claim";
+import { evidenceLevels, inSentence, type MethodId, methodOf } from "#lib/claim";
 import { type Bid, type BidEvaluation, claimInWords } from "#lib/evaluation";
 import { explainDepthMargin, explainSensitivity } from "#lib/impact";
 import type { UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { FigureText } from "../../../../_components/figure-text";
+import { capitalised } from "../../../../_components/in-words";
 import { Status } from "../../../../_components/status";
 import styles from "./bid-outlook.module.css";
-
-const premiseWords = {
-  "fitted-to-aged-data": "Fitted to the bid’s own aged data",
-  "owner-scenario": "Rests on the owner’s assumption of the yearly change",
-} as const;
+import { premiseWords, type ReadBid, unlikeLevels } from "./premises";
+import { hardnessQuestions } from "./questions";
+import { standingBehind } from "./standing-behind";
 
 const evidenceWords = (level: BidEvaluation["hardness"]["asNewEvidence"]) =>
   inSentence(evidenceLevels.find(({ id }) => id === level)?.label ?? level);
 
-/** Impact levels in the bid that can't be held against the limit, with the reason and the question to the bidder. */
-function UnlikeLevels({ project, bid, method }: { project: string; bid: Bid; method: MethodId }) {
-  const unlike = claimsFor(bid.claims, "g-max").flatMap((claim) => {
-    const verdict = comparability("g-max", method, claim.method);
-    return verdict.kind === "comparable" ? [] : [{ claim, verdict }];
-  });
-  return unlike.map(({ claim, verdict }) => (
+type Placed = Readonly<{ project: string; read: ReadBid; method: MethodId }>;
+
+const ClaimLink = ({ project, bid, claim }: { project: string; bid: Bid; claim: Bid["claims"][number] }) => (
+  <Link href={`/project/${project}/bids/${bid.id}#${claim.id}`} prefetch={false}>
+    {claimInWords(claim)}
+  </Link>
+);
+
+/** The levels that the outlook uses, each as it stands in the bid with what shows it. */
+function Evidence({ project, read: { entered, bid } }: Placed) {
+  const claims = bid.hardness.stated.flatMap(({ from }) =>
+    from.kind === "claim" ? entered.claims.filter(({ id }) => id === from.claim) : [],
+  );
+  if (claims.length === 0) return null;
+  return (
+    <>
+      <p className={styles.lead}>The levels behind it, as the bid states them:</p>
+      <ul>
+        {claims.map((claim) => (
+          <li key={claim.id}>
+            <ClaimLink project={project} bid={entered} claim={claim} />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function UnlikeLevels({ project, read: { entered }, method }: Placed) {
+  return unlikeLevels(entered, method).map(({ claim, verdict }) => (
     <div key={claim.id} className={styles.unlike}>
       <p>
-        <Status word="not comparable" />{" "}
-        <Link href={`/project/${project}/bids/${bid.id}#${claim.id}`} prefetch={false}>
-          {claimInWords(claim)}
-        </Link>
+        <Status word="not comparable" /> <ClaimLink project={project} bid={entered} claim={claim} />
       </p>
       <p>{verdict.reason}</p>
       <p>Ask: “{verdict.ask}”</p>
@@ -36,76 +55,90 @@ function UnlikeLevels({ project, bid, method }: { project: string; bid: Bid; met
   ));
 }
 
-/** One bid's outlook: what it rests on, when it could leave the limits, and how much depth it can lose. */
-export function BidOutlook({
-  project,
-  bid,
-  evaluated,
-  index,
-  method,
-  units,
-}: {
-  project: string;
-  bid: Bid;
-  evaluated: BidEvaluation;
-  index: number;
-  method: MethodId;
-  units: UnitSystem;
-}) {
-  const { hardness, letter } = evaluated;
-  const { outlook, depthMargin, sensitivity } = hardness;
+function Figures({ project, bid, units }: { project: string; bid: BidEvaluation; units: UnitSystem }) {
+  const { hardness, letter } = bid;
+  const { depthMargin, sensitivity } = hardness;
   return (
-    <section className={styles.bid} aria-label={`Bid ${letter}`}>
+    <dl className={styles.figures}>
+      <div>
+        <dt>Level as new</dt>
+        <dd>
+          <FigureText
+            project={project}
+            of={`the level of bid ${letter} as new`}
+            figure={hardness.asNew}
+            units={units}
+          />
+          {hardness.asNew.kind === "unknown" ? null : (
+            <p className="small soft">Shown by: {evidenceWords(hardness.asNewEvidence)}</p>
+          )}
+        </dd>
+      </div>
+      <div>
+        <dt>Level in the last year looked at</dt>
+        <dd>
+          <FigureText
+            project={project}
+            of={`the level of bid ${letter} in the last year`}
+            figure={hardness.atHorizon}
+            units={units}
+          />
+          {hardness.atHorizon.kind === "unknown" ? null : (
+            <p className="small soft">Weakest proof among its levels: {evidenceWords(hardness.atHorizonEvidence)}</p>
+          )}
+        </dd>
+      </div>
+      <div>
+        <dt>
+          Depth margin <small className="soft">rule of thumb: common practice, no source</small>
+        </dt>
+        <dd>
+          <FigureText
+            project={project}
+            of={`the depth margin of bid ${letter}`}
+            figure={depthMargin.figure}
+            units={units}
+          />
+          {depthMargin.kind === "unknown" ? null : <p className="small soft">{explainDepthMargin(depthMargin)}</p>}
+          {sensitivity.kind === "applies" ? <p className="small soft">{explainSensitivity(sensitivity)}</p> : null}
+        </dd>
+      </div>
+    </dl>
+  );
+}
+
+/** One bid's outlook: what it rests on, when it could leave the limits, how much depth it can lose, what to ask. */
+export function BidOutlook({ horizon, units, ...placed }: Placed & { horizon: number; units: UnitSystem }) {
+  const { project, read, method } = placed;
+  const { bid, index } = read;
+  const { outlook } = bid.hardness;
+  const questions = hardnessQuestions(bid.hardness, methodOf(method).designation, horizon);
+  return (
+    <section className={styles.bid} aria-label={`Bid ${bid.letter}`}>
       <h3>
-        <BidLetter letter={letter} index={index} /> {evaluated.system}
+        <BidLetter letter={bid.letter} index={index} /> {bid.system}
       </h3>
-      {outlook.kind === "unknown" ? null : <p className={styles.premise}>{premiseWords[outlook.premise]}</p>}
+      {outlook.kind === "unknown" ? null : (
+        <p className={styles.premise}>{capitalised(premiseWords[outlook.premise])}</p>
+      )}
       <ul>
-        {hardness.sentences.map((sentence) => (
+        {[...bid.hardness.sentences, ...standingBehind(outlook)].map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
-      <dl className={styles.figures}>
-        <div>
-          <dt>Level as new</dt>
-          <dd>
-            <FigureText
-              project={project}
-              of={`the level of bid ${letter} as new`}
-              figure={hardness.asNew}
-              units={units}
-            />
-            {hardness.asNew.kind === "unknown" ? null : (
-              <p className="small soft">Shown by: {evidenceWords(hardness.asNewEvidence)}</p>
-            )}
-          </dd>
-        </div>
-        <div>
-          <dt>Level in the last year</dt>
-          <dd>
-            <FigureText
-              project={project}
-              of={`the level of bid ${letter} in the last year`}
-              figure={hardness.atHorizon}
-              units={units}
-            />
-          </dd>
-        </div>
-        <div>
-          <dt>Depth margin</dt>
-          <dd>
-            <FigureText
-              project={project}
-              of={`the depth margin of bid ${letter}`}
-              figure={depthMargin.figure}
-              units={units}
-            />
-            {depthMargin.kind === "unknown" ? null : <p className="small soft">{explainDepthMargin(depthMargin)}</p>}
-            {sensitivity.kind === "applies" ? <p className="small soft">{explainSensitivity(sensitivity)}</p> : null}
-          </dd>
-        </div>
-      </dl>
-      <UnlikeLevels project={project} bid={bid} method={method} />
+      <Figures project={project} bid={bid} units={units} />
+      <Evidence {...placed} />
+      <UnlikeLevels {...placed} />
+      {questions.length === 0 ? null : (
+        <>
+          <p className={styles.lead}>To ask the bidder:</p>
+          <ul>
+            {questions.map((question) => (
+              <li key={question}>{question}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }

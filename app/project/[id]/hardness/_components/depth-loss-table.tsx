@@ -1,56 +1,109 @@
 import type { BidEvaluation } from "#lib/evaluation";
-import { intervalOfFigure } from "#lib/figure";
-import { depthLaws, levelAfterDepthLoss } from "#lib/impact";
-import { formatInterval, formatValue, type Interval, measured, type UnitSystem } from "#lib/quantity";
+import { formatFigure, intervalOfFigure } from "#lib/figure";
+import { explainSensitivity } from "#lib/impact";
+import { formatInterval, formatValue, type In, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
-
-const losses = [0.25, 0.5, 0.75].map((inches) => measured("length", inches, "in"));
+import { depthLosses, levelAfterLoss, standingToLimit } from "./depth-loss";
 
 type ShownBid = Readonly<{ bid: BidEvaluation; index: number }>;
 
-/** From the softest end by the milder reading to the hardest end by the stronger one. */
-function levelAfter({ hardness }: BidEvaluation, loss: (typeof losses)[number]): Interval<"g"> | null {
-  const level = intervalOfFigure(hardness.asNew);
-  if (level === null || hardness.sensitivity.kind !== "applies") return null;
-  const { perDepth } = hardness.sensitivity;
-  const at = (end: Interval<"g">["low"]) => depthLaws.map((law) => levelAfterDepthLoss(end, loss, law, perDepth));
-  return {
-    low: measured("impactLevel", Math.min(...at(level.low))),
-    high: measured("impactLevel", Math.max(...at(level.high))),
-  };
+const standingWords = {
+  below: "",
+  "may reach": "may reach the limit",
+  reached: "at or above the limit",
+} as const;
+
+function LevelAfter({
+  bid,
+  loss,
+  limit,
+  units,
+}: {
+  bid: BidEvaluation;
+  loss: In<"m">;
+  limit: In<"g">;
+  units: UnitSystem;
+}) {
+  const { asNew, sensitivity } = bid.hardness;
+  const level = intervalOfFigure(asNew);
+  if (level === null || sensitivity.kind === "does-not-apply") return "–";
+  const after = levelAfterLoss(level, loss, sensitivity.perDepth);
+  const words = standingWords[standingToLimit(after, limit)];
+  return (
+    <>
+      {formatInterval("impactLevel", after, units)}
+      {words === "" ? null : <div className="small">{words}</div>}
+    </>
+  );
 }
 
-/** What a spot comes to that loses some infill, for the bids to which the rule of thumb applies. */
-export function DepthLossTable({ bids, units }: { bids: readonly ShownBid[]; units: UnitSystem }) {
-  const shown = bids.filter(({ bid }) => levelAfter(bid, measured("length", 0)) !== null);
-  if (shown.length === 0) return <p>The rule of thumb applies to none of these bids.</p>;
+/** What a spot comes to that loses some infill, for the bids to which a sensitivity applies; why not, for the others. */
+export function DepthLossTable({
+  bids,
+  limit,
+  units,
+}: {
+  bids: readonly ShownBid[];
+  limit: In<"g">;
+  units: UnitSystem;
+}) {
+  const applies = ({ bid: { hardness } }: ShownBid) =>
+    hardness.sensitivity.kind === "applies" && hardness.asNew.kind !== "unknown";
+  const shown = bids.filter(applies);
+  const others = bids.filter((bid) => !applies(bid));
   return (
-    <Scroller label="Level after a local loss of infill">
-      <table>
-        <caption>Level where a spot has lost some infill depth, as new, by the rule of thumb</caption>
-        <thead>
-          <tr>
-            <th scope="col">Depth lost</th>
-            {shown.map(({ bid, index }) => (
-              <th key={bid.letter} scope="col">
-                <BidLetter letter={bid.letter} index={index} />
-              </th>
+    <>
+      {shown.length === 0 ? (
+        <p>The rule of thumb applies to none of these bids.</p>
+      ) : (
+        <Scroller label="Level after a local loss of infill">
+          <table>
+            <caption>Level of a new surface where a spot has lost some infill depth, by the rule of thumb</caption>
+            <thead>
+              <tr>
+                <th scope="col">Bid</th>
+                <th scope="col">as new, nothing lost</th>
+                {depthLosses.map((loss) => (
+                  <th key={loss} scope="col">
+                    {formatValue("length", loss, units)} lost
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {shown.map(({ bid, index }) => (
+                <tr key={bid.letter}>
+                  <th scope="row">
+                    <BidLetter letter={bid.letter} index={index} />
+                  </th>
+                  <td>{formatFigure(bid.hardness.asNew, units)}</td>
+                  {depthLosses.map((loss) => (
+                    <td key={loss}>
+                      <LevelAfter bid={bid} loss={loss} limit={limit} units={units} />
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroller>
+      )}
+      {others.length === 0 ? null : (
+        <>
+          <p>Left out, because the rule does not speak of them:</p>
+          <ul>
+            {others.map(({ bid, index }) => (
+              <li key={bid.letter}>
+                <BidLetter letter={bid.letter} index={index} />{" "}
+                {bid.hardness.sensitivity.kind === "applies"
+                  ? "The bid gives no level as new by the required method to start from."
+                  : explainSensitivity(bid.hardness.sensitivity)}
+              </li>
             ))}
-          </tr>
-        </thead>
-        <tbody>
-          {losses.map((loss) => (
-            <tr key={loss}>
-              <th scope="row">{formatValue("length", loss, units)}</th>
-              {shown.map(({ bid }) => {
-                const level = levelAfter(bid, loss);
-                return <td key={bid.letter}>{level === null ? "–" : formatInterval("impactLevel", level, units)}</td>;
-              })}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </Scroller>
+          </ul>
+        </>
+      )}
+    </>
   );
 }

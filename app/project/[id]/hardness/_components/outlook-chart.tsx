@@ -1,110 +1,153 @@
 import { scaleLinear } from "d3-scale";
-import { area, line } from "d3-shape";
-import type { HardnessOutlook, ImpactRequirement, OutlookYear } from "#lib/impact";
-import { formatValue } from "#lib/quantity";
+import {
+  area,
+  line,
+  symbol,
+  symbolCircle,
+  symbolDiamond,
+  symbolSquare,
+  symbolStar,
+  symbolTriangle,
+  symbolWye,
+} from "d3-shape";
+import type { ImpactRequirement, OutlookYear } from "#lib/impact";
+import { formatValue, type Interval, type UnitSystem, unitFor } from "#lib/quantity";
 import { bidDash, bidStroke } from "../../../../_components/bid-letter";
 import { HorizontalAxis, LimitRule, VerticalAxis } from "../../../../_components/chart/axes";
 import { spreadLabels } from "../../../../_components/chart/spread-labels";
 import styles from "./outlook-chart.module.css";
+import type { LevelDomain, OutlookLine } from "./outlook-line";
+import { outlookRuns } from "./outlook-runs";
 
-/** A bid whose level can be followed over the years. */
-export type OutlookLine = Readonly<{
-  letter: string;
-  index: number;
-  outlook: Extract<HardnessOutlook, { kind: "outlook" }>;
-  /** What the bid itself states, by age. */
-  stated: readonly Readonly<{ years: number; level: number }>[];
-}>;
+/** How large a drawing is and how many ticks it has room for. */
+export type ChartSize = Readonly<{ width: number; height: number; levelTicks: number; yearTicks: number }>;
 
-const width = 760;
-const height = 420;
-const margin = { top: 34, right: 48, bottom: 48, left: 52 };
+export const fullChart: ChartSize = { width: 760, height: 420, levelTicks: 6, yearTicks: 10 };
+export const smallChart: ChartSize = { width: 380, height: 270, levelTicks: 4, yearTicks: 4 };
 
-/** Levels that the drawing has room for; anything beyond is cut at the edge and stands in the table. */
-function levelDomain(lines: readonly OutlookLine[], { limit, targetWindow }: ImpactRequirement): [number, number] {
-  const levels = lines
-    .flatMap(({ outlook }) => outlook.years.flatMap(({ low, high }) => [low, high]))
-    .filter(Number.isFinite);
-  const least = Math.min(targetWindow.low.value, ...levels);
-  const greatest = Math.max(limit.value, ...levels);
-  return [
-    Math.max(0, Math.floor((least - 10) / 20) * 20),
-    Math.ceil(Math.min(greatest + 10, limit.value * 1.8) / 20) * 20,
-  ];
+const margin = { top: 34, right: 40, bottom: 48, left: 46 };
+
+/** A mark of its own shape for each bid, so that colour carries nothing alone. */
+const shapes = [symbolCircle, symbolSquare, symbolTriangle, symbolDiamond, symbolStar, symbolWye] as const;
+const markSize = 62; // area in square units of the drawing
+
+const markOf = (index: number) => symbol(shapes[index % shapes.length] ?? symbolCircle, markSize)() ?? "";
+
+/** The mark of a bid by itself, for the words beside a drawing. */
+export function BidMark({ index }: { index: number }) {
+  return (
+    <svg className={styles.mark} viewBox="-8 -8 16 16" width="16" height="16" aria-hidden="true">
+      <path d={markOf(index)} stroke={bidStroke(index)} className={styles.stated} />
+    </svg>
+  );
 }
 
-/** Impact level of every bid by year: the likely line, its range as a band, the owner's window and limit. */
+/** Impact level by year: likely lines, their ranges as bands, stated levels as marks, the owner's window and limit. */
 export function OutlookChart({
+  id,
+  label,
   lines,
-  requirement,
+  requirement: { limit, targetWindow, horizonYears },
+  domain,
+  size,
+  units,
 }: {
+  id: string;
+  label: string;
   lines: readonly OutlookLine[];
   requirement: ImpactRequirement;
+  domain: LevelDomain;
+  size: ChartSize;
+  units: UnitSystem;
 }) {
-  const { limit, targetWindow, horizonYears } = requirement;
-  const [lowest, highest] = levelDomain(lines, requirement);
-  const x = scaleLinear([0, horizonYears], [margin.left, width - margin.right]);
-  const y = scaleLinear([lowest, highest], [height - margin.bottom, margin.top]).clamp(true);
-  const right = width - margin.right;
+  const [lowest, highest] = domain;
+  const right = size.width - margin.right;
+  const bottom = size.height - margin.bottom;
+  const x = scaleLinear([0, horizonYears], [margin.left, right]);
+  const y = scaleLinear([lowest, highest], [bottom, margin.top]);
+  const open = { low: y(lowest) + size.height, high: y(highest) - size.height }; // where an open side leaves the drawing
+  const height = (level: number) =>
+    Number.isFinite(level) ? y(level) : level === Number.POSITIVE_INFINITY ? open.high : open.low;
   const band = area<OutlookYear>(
     (d) => x(d.year),
-    (d) => y(d.low),
-    (d) => y(d.high),
+    (d) => height(d.low),
+    (d) => height(d.high),
   );
   const likely = line<OutlookYear>(
     (d) => x(d.year),
-    (d) => y(d.likely),
+    (d) => height(d.likely),
   );
   const labels = spreadLabels(
-    lines.map(({ outlook }) => y(outlook.years.at(-1)?.likely ?? lowest)),
+    lines.map(({ outlook }) => height(outlook.years.at(-1)?.likely ?? lowest)),
     18,
-    { from: margin.top, to: height - margin.bottom },
+    { from: margin.top, to: bottom },
   );
+  const window = { low: Math.min(bottom, y(targetWindow.low.value)), high: y(targetWindow.high.value) };
   return (
-    <svg
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-label="Impact level of each bid by year, as summed up above and listed in the table below"
-    >
+    <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={label}>
+      <clipPath id={id}>
+        <rect x={margin.left} y={margin.top} width={right - margin.left} height={bottom - margin.top} />
+      </clipPath>
       <rect
         className={styles.window}
         x={margin.left}
         width={right - margin.left}
-        y={y(targetWindow.high.value)}
-        height={y(targetWindow.low.value) - y(targetWindow.high.value)}
+        y={window.high}
+        height={Math.max(0, window.low - window.high)}
       />
-      <text className={styles.windowWords} x={margin.left + 6} y={y(targetWindow.low.value) - 6}>
+      <VerticalAxis
+        scale={y}
+        from={margin.left}
+        to={right}
+        name={`Impact level, ${unitFor("impactLevel", units)}`}
+        ticks={size.levelTicks}
+      />
+      <HorizontalAxis scale={x} y={bottom} name="years in use" ticks={Math.min(horizonYears, size.yearTicks)} />
+      <g clipPath={`url(#${id})`}>
+        {lines.flatMap(({ letter, index, outlook }) =>
+          outlookRuns(outlook.years).map(({ extrapolated, years }) => (
+            <path
+              key={`${letter} ${years[0]?.year}`}
+              d={band(years) ?? ""}
+              fill={bidStroke(index)}
+              className={extrapolated ? styles.farBand : styles.band}
+            />
+          )),
+        )}
+        {lines.flatMap(({ letter, index, outlook }) =>
+          outlookRuns(outlook.years).map(({ extrapolated, years }) => (
+            <path
+              key={`${letter} ${years[0]?.year}`}
+              d={likely(years) ?? ""}
+              stroke={bidStroke(index)}
+              strokeDasharray={extrapolated ? "2 4" : bidDash(index)}
+              className={extrapolated ? styles.farLikely : styles.likely}
+            />
+          )),
+        )}
+      </g>
+      <text className={styles.windowWords} x={right - 6} y={window.low - 6} textAnchor="end">
         target window
       </text>
-      <VerticalAxis scale={y} from={margin.left} to={right} name="Impact level, g" />
-      <HorizontalAxis scale={x} y={height - margin.bottom} name="years in use" ticks={Math.min(horizonYears, 10)} />
-      {lines.map(({ letter, index, outlook }) => (
-        <path key={letter} d={band(outlook.years) ?? ""} fill={bidStroke(index)} className={styles.band} />
-      ))}
-      {lines.map(({ letter, index, outlook }) => (
-        <g key={letter} stroke={bidStroke(index)} strokeDasharray={bidDash(index)}>
-          <path d={likely(outlook.years) ?? ""} className={styles.extrapolated} />
-          <path d={likely(outlook.years.filter(({ extrapolated }) => !extrapolated)) ?? ""} className={styles.likely} />
-        </g>
-      ))}
-      {lines.flatMap(({ letter, index, stated }) =>
-        stated.map(({ years, level }) => (
-          <circle
-            key={`${letter} ${years} ${level}`}
-            cx={x(years)}
-            cy={y(level)}
-            r="4.5"
-            stroke={bidStroke(index)}
-            className={styles.stated}
-          />
-        )),
-      )}
       <LimitRule
         y={y(limit.value)}
         from={margin.left}
         to={right}
-        words={`limit ${formatValue("impactLevel", limit.value, "us")}`}
+        words={`limit ${formatValue("impactLevel", limit.value, units)}`}
       />
+      {lines.flatMap(({ letter, index, stated }) =>
+        stated
+          .filter(({ years }) => years <= horizonYears)
+          .map(({ years, level }) => (
+            <StatedMark
+              key={`${letter} ${years} ${level.low} ${level.high}`}
+              index={index}
+              x={x(years)}
+              level={level}
+              y={(g) => Math.max(margin.top, Math.min(bottom, y(g)))}
+            />
+          )),
+      )}
       {lines.map(({ letter, index }, position) => (
         <text
           key={letter}
@@ -118,5 +161,34 @@ export function OutlookChart({
         </text>
       ))}
     </svg>
+  );
+}
+
+const arrow = 16;
+
+/** A stated level: a mark at its middle with its range, or at its bound with an arrow to the side it leaves open. */
+function StatedMark({
+  index,
+  x,
+  y,
+  level: { low, high },
+}: {
+  index: number;
+  x: number;
+  y: (level: number) => number;
+  level: Interval<"g">;
+}) {
+  const closed = Number.isFinite(low) && Number.isFinite(high);
+  const at = closed ? (low + high) / 2 : Number.isFinite(low) ? low : high;
+  const whisker = closed
+    ? `M${x} ${y(low)}V${y(high)}`
+    : Number.isFinite(low)
+      ? `M${x} ${y(at)}v${-arrow}m-4 6l4 -6l4 6`
+      : `M${x} ${y(at)}v${arrow}m-4 -6l4 6l4 -6`;
+  return (
+    <g stroke={bidStroke(index)} className={styles.stated}>
+      <path d={whisker} />
+      <path transform={`translate(${x} ${y(at)})`} d={markOf(index)} />
+    </g>
   );
 }

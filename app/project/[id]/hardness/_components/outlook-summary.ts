@@ -1,31 +1,61 @@
 import type { BidEvaluation } from "#lib/evaluation";
+import type { HardnessOutlook } from "#lib/impact";
+import { formatValue, type UnitSystem } from "#lib/quantity";
+import { bidsListed, capitalised } from "../../../../_components/in-words";
 
-const listed = (letters: readonly string[]): string =>
-  letters.length < 2 ? letters.join("") : `${letters.slice(0, -1).join(", ")} and ${letters.at(-1)}`;
+type Outlook = Extract<HardnessOutlook, { kind: "outlook" }>;
+type Followed = Readonly<{ letter: string; outlook: Outlook }>;
+type SummedUp = Readonly<{ letter: string; hardness: Pick<BidEvaluation["hardness"], "outlook"> }>;
 
-const bidsNamed = (letters: readonly string[]): string => `${letters.length === 1 ? "bid" : "bids"} ${listed(letters)}`;
+const possibleYear = ({ outlook: { firstYearPossiblyAbove: found } }: Followed): number =>
+  found.kind === "known" ? found.year : Number.POSITIVE_INFINITY;
 
-/** What the drawing shows, in one or two sentences: who could reach the limit first, and who can't be followed. */
-export function outlookSummary(bids: readonly Pick<BidEvaluation, "letter" | "hardness">[]): string {
+const inYear = (year: number): string => (year === 0 ? "as new" : `in year ${year}`);
+
+/** What the likely level of the bids that could be first does, where it is one bid. */
+function likelyToo(first: readonly Followed[]): string {
+  const [only, ...rest] = first;
+  if (only === undefined || rest.length > 0) return "";
+  const { firstYearLikelyAbove: likely } = only.outlook;
+  return likely.kind === "known"
+    ? `; its likely level gets there ${inYear(likely.year)}`
+    : `; its likely level stays below through year ${likely.horizon}`;
+}
+
+function atTheLimit(followed: readonly Followed[], units: UnitSystem): string {
+  const [any] = followed;
+  if (any === undefined) return "No bid gives a level by the required method, so none can be followed over the years.";
+  const limit = `the limit of ${formatValue("impactLevel", any.outlook.limit, units)}`;
+  const earliest = Math.min(...followed.map(possibleYear));
+  if (Number.isFinite(earliest)) {
+    const first = followed.filter((bid) => possibleYear(bid) === earliest);
+    const who = capitalised(bidsListed(first.map(({ letter }) => letter)));
+    return `${who} could reach ${limit} first, ${inYear(earliest)} on the hard side of the range${likelyToo(first)}.`;
+  }
+  const who = capitalised(bidsListed(followed.map(({ letter }) => letter)));
+  const horizon = any.outlook.years.length - 1;
+  return `${who} ${followed.length === 1 ? "stays" : "stay"} below ${limit} through year ${horizon}, on the hard side of the range too.`;
+}
+
+const sentenceIfAny = (letters: readonly string[], sentence: (who: string) => string): readonly string[] =>
+  letters.length === 0 ? [] : [sentence(bidsListed(letters))];
+
+/** What the drawing shows, in words: who could reach the limit first, what is assumed, and who can't be followed. */
+export function outlookSummary(bids: readonly SummedUp[], units: UnitSystem): string {
   const followed = bids.flatMap(({ letter, hardness: { outlook } }) =>
     outlook.kind === "outlook" ? [{ letter, outlook }] : [],
   );
-  const others = bids.filter(({ hardness }) => hardness.outlook.kind === "unknown").map(({ letter }) => letter);
-  const reached = followed
-    .flatMap(({ letter, outlook: { firstYearPossiblyAbove: found } }) =>
-      found.kind === "known" ? [{ letter, year: found.year }] : [],
-    )
-    .toSorted((one, other) => one.year - other.year);
-  const [first] = reached;
-  const atLimit =
-    followed.length === 0
-      ? "No bid gives a level that can be followed over the years."
-      : first === undefined
-        ? `By what is stated and assumed, ${bidsNamed(followed.map(({ letter }) => letter))} ${followed.length === 1 ? "stays" : "stay"} below the limit in every year looked at.`
-        : `Bid ${first.letter} could reach the limit first, ${first.year === 0 ? "as new" : `in year ${first.year}`}.`;
-  const missing =
-    followed.length === 0 || others.length === 0
-      ? ""
-      : ` ${others.length === 1 ? "Bid" : "Bids"} ${listed(others)} can’t be followed and ${others.length === 1 ? "is" : "are"} not drawn.`;
-  return `${atLimit}${missing}`;
+  const lettersOf = (some: readonly Readonly<{ letter: string }>[]) => some.map(({ letter }) => letter);
+  const assumed = lettersOf(followed.filter(({ outlook }) => outlook.premise === "owner-scenario"));
+  const others = lettersOf(bids.filter(({ hardness }) => hardness.outlook.kind === "unknown"));
+  return [
+    atTheLimit(followed, units),
+    ...sentenceIfAny(assumed, (who) => `The yearly change of ${who} is the owner’s assumption.`),
+    ...(followed.length === 0
+      ? []
+      : sentenceIfAny(
+          others,
+          (who) => `${capitalised(who)} can’t be followed and ${others.length === 1 ? "is" : "are"} not drawn.`,
+        )),
+  ].join(" ");
 }

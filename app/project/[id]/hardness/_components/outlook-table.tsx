@@ -1,12 +1,22 @@
 import type { OutlookYear } from "#lib/impact";
-import { formatInterval, type UnitSystem } from "#lib/quantity";
+import { formatInterval, formatValue, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
-import type { OutlookLine } from "./outlook-chart";
+import type { OutlookLine } from "./outlook-line";
+import styles from "./outlook-table.module.css";
 
-const levelText = (found: OutlookYear | undefined, units: UnitSystem) =>
-  found === undefined ? "–" : `${formatInterval("impactLevel", found, units)}${found.extrapolated ? " *" : ""}`;
+/** "117 g", with the range below; a star marks years outside the ages for which the bid gives levels. */
+function Level({ of, units }: { of: OutlookYear | undefined; units: UnitSystem }) {
+  if (of === undefined) return "–";
+  return (
+    <>
+      {Number.isFinite(of.likely) ? formatValue("impactLevel", of.likely, units) : "–"}
+      {of.extrapolated ? " *" : ""}
+      <div className={styles.range}>{formatInterval("impactLevel", of, units)}</div>
+    </>
+  );
+}
 
-/** The range of every bid in every year; a star marks years outside the ages the bid gives levels for. */
+/** The level of every bid in every year: the likely one, and from low to high. */
 export function OutlookTable({
   lines,
   horizon,
@@ -18,12 +28,14 @@ export function OutlookTable({
 }) {
   return (
     <table>
-      <caption>Impact level from low to high; * outside the ages for which the bid gives levels</caption>
+      <caption>
+        Likely impact level and its range by year; * outside the ages for which the bid gives levels, so extrapolated
+      </caption>
       <thead>
         <tr>
           <th scope="col">Year</th>
           {lines.map(({ letter, index }) => (
-            <th key={letter} scope="col">
+            <th key={letter} scope="col" className="number">
               <BidLetter letter={letter} index={index} />
             </th>
           ))}
@@ -35,7 +47,9 @@ export function OutlookTable({
           <tr key={year}>
             <th scope="row">{year === 0 ? "new" : year}</th>
             {lines.map(({ letter, outlook }) => (
-              <td key={letter}>{levelText(outlook.years[year], units)}</td>
+              <td key={letter} className="number">
+                <Level of={outlook.years[year]} units={units} />
+              </td>
             ))}
           </tr>
         ))}
