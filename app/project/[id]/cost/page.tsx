@@ -49,7 +49,7 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
           <SameRequirements project={id} bids={bids.map(({ bid }) => bid)} />
 
           <h2>Totals</h2>
-          <TotalsTable project={id} bids={bids} units={units} years={years} rate={conventions.realRate.asEntered} />
+          <TotalsTable project={id} bids={bids} units={units} conventions={conventions} />
 
           <h2>What the money is spent on</h2>
           <ChartFrame

@@ -14,7 +14,7 @@ const left = 30;
 const right = 132;
 const lineHeight = 18;
 const barHeight = 30;
-const barStep = 58;
+const barStep = 62;
 
 /** Present value of every bid by what it is spent on; credits lie left of zero. */
 export function CostBars({ bids, currency }: { bids: readonly PricedBid[]; currency: string }) {
@@ -55,7 +55,7 @@ export function CostBars({ bids, currency }: { bids: readonly PricedBid[]; curre
               )}
             </g>
           ))}
-          <path className={styles.mark} d={`M${x(presentValue)} ${barTop(bar) - 1}l-5 -8h10z`} />
+          <path className={styles.mark} d={`M${x(presentValue)} ${barTop(bar) + barHeight + 9}l-5 8h10z`} />
           <text
             className={styles.total}
             x={x(Math.max(0, ...(bars[bar] ?? []).map(({ to }) => to))) + 10}
@@ -69,10 +69,10 @@ export function CostBars({ bids, currency }: { bids: readonly PricedBid[]; curre
       <path className={styles.zero} d={`M${x(0)} ${top - 12}V${bottom}`} />
       {labels.map(({ category, bar, at }, line) => {
         const baseline = (line + 1) * lineHeight;
-        const leader = `M${x(at)} ${baseline + 4}V${barTop(bar) + 4}`;
+        const leader = `M${x(at)} ${baseline + 4}V${barTop(bar)}`;
         return (
           <g key={category}>
-            <path className={styles.halo} d={leader} />
+            {bar === 0 ? null : <path className={styles.halo} d={leader} />}
             <path className={styles.leader} d={leader} />
             <text className={styles.words} x={x(at) - 2} y={baseline}>
               {costCategories[category].label}

@@ -1,3 +1,4 @@
+import type { CostConventions } from "#lib/cost";
 import type { BidEvaluation } from "#lib/evaluation";
 import type { Figure } from "#lib/figure";
 import { formatValue, measured, type UnitSystem } from "#lib/quantity";
@@ -49,32 +50,36 @@ const yearlyRows: readonly Row[] = [
   { label: "Per hour of use", note: "At the hours of the brief", weight: "plain", figure: ({ cost }) => cost.perHour },
 ];
 
-const rateRow = (index: number, rate: number): Row => ({
+const rateRow = (index: number, rate: number, studyRate: number): Row => ({
   label: `Present value at ${percent(rate)}`,
-  note: rate === 0 ? "Not discounted: the plain sum of all payments" : "For comparison",
+  note: rateNote(rate, studyRate),
   weight: "plain",
   figure: ({ cost }) => cost.atRates[index]?.presentValue,
 });
+
+function rateNote(rate: number, studyRate: number): string {
+  if (rate === studyRate) return "The rate of this study, as above";
+  return rate === 0 ? "Not discounted: the plain sum of all payments" : "For comparison";
+}
 
 /** What each bid comes to, from the price on the form to the cost of an hour. */
 export function TotalsTable({
   project,
   bids,
   units,
-  years,
-  rate,
+  conventions,
 }: {
   project: string;
   bids: readonly PricedBid[];
   units: UnitSystem;
-  years: number;
-  rate: string;
+  conventions: CostConventions;
 }) {
+  const { studyPeriod, realRate } = conventions;
   const rows: readonly Row[] = [
     ...priceRows,
     {
       label: "Present value",
-      note: `All payments of ${years} years, at a real rate of ${rate} a year`,
+      note: `All payments of ${studyPeriod.years} years, at a real rate of ${realRate.asEntered} a year`,
       weight: "strong",
       figure: ({ cost }) => cost.presentValue,
     },
@@ -85,7 +90,7 @@ export function TotalsTable({
       figure: ownersEstimates,
     },
     ...yearlyRows,
-    ...(bids[0]?.bid.cost.atRates ?? []).map((entry, index) => rateRow(index, entry.rate)),
+    ...(bids[0]?.bid.cost.atRates ?? []).map((entry, index) => rateRow(index, entry.rate, realRate.value)),
   ];
   return (
     <Scroller label="Totals of all bids">
