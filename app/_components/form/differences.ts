@@ -7,17 +7,21 @@ const asText = (value: unknown) =>
   value === undefined ? "–" : typeof value === "string" ? value : JSON.stringify(value);
 const isBranch = (value: unknown): value is Branch => typeof value === "object" && value !== null;
 
+/** What was entered under a key: a list has a length of its own accord, which nobody entered. */
+const own = (branch: Branch, key: string) =>
+  Object.prototype.propertyIsEnumerable.call(branch, key) ? branch[key] : undefined;
+
 /** A key as people read it: "valueFunction" as two words, entries of a list counted from 1. */
-const keyInWords = (key: string, list: boolean) =>
-  list ? String(Number(key) + 1) : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+const keyInWords = (key: string) =>
+  /^\d+$/.test(key) ? String(Number(key) + 1) : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 /** The leaves in which two plain documents differ, in document order. */
 export function differences(mine: unknown, theirs: unknown, path = ""): readonly Difference[] {
   if (isBranch(mine) && isBranch(theirs)) {
     const keys = [...new Set([...Object.keys(mine), ...Object.keys(theirs)])];
     return keys.flatMap((key) => {
-      const words = keyInWords(key, Array.isArray(mine) || Array.isArray(theirs));
-      return differences(mine[key], theirs[key], path === "" ? words : `${path} · ${words}`);
+      const words = keyInWords(key);
+      return differences(own(mine, key), own(theirs, key), path === "" ? words : `${path} · ${words}`);
     });
   }
   return asText(mine) === asText(theirs) ? [] : [{ path, mine: asText(mine), theirs: asText(theirs) }];

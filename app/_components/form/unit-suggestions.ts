@@ -5,7 +5,7 @@ const leadingNumber = /^[^\d]{0,8}\d[\d.,/\s–-]{0,20}/;
 /** A number with its unit as people write it: the currency stands in front. */
 function written(number: string, symbol: string): string {
   if (!symbol.startsWith("$")) return `${number} ${symbol}`;
-  return `${number.startsWith("$") ? "" : "$"}${number}${symbol.slice(1)}`;
+  return `${number.includes("$") ? number : number.replace(/\d/, "$$$&")}${symbol.slice(1)}`;
 }
 
 /** The number typed so far in each unit of the dimension, the reader's usual units first; nothing before a number stands. */
