@@ -38,6 +38,9 @@ export function SaveStatus({ id, state, goToProblem }: { id: string; state: Save
       <p id={id} role="status" data-saving={state.kind}>
         {sentence(state)}
       </p>
+      <button type="submit" className="plain">
+        Save now
+      </button>
       {state.kind === "kept-as-draft" ? (
         <button type="button" className="plain" onClick={goToProblem}>
           Go to the first

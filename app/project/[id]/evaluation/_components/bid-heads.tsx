@@ -1,5 +1,5 @@
 import { BidLetter } from "../../../../_components/bid-letter";
-import type { JudgedBid } from "./judged-bids";
+import type { JudgedBid } from "../../_components/judged-bids";
 
 /** One head cell for each bid. */
 export function BidHeads({ bids }: { bids: readonly JudgedBid[] }) {

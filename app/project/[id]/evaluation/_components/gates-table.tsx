@@ -5,8 +5,8 @@ import type { UnitSystem } from "#lib/quantity";
 import { Scroller } from "../../../../_components/scroller";
 import { Status } from "../../../../_components/status";
 import { originAddress } from "../../../../_components/working";
+import type { JudgedBid } from "../../_components/judged-bids";
 import { BidHeads } from "./bid-heads";
-import type { JudgedBid } from "./judged-bids";
 import styles from "./tables.module.css";
 
 /** The claim or entry that a figure rests on first; the bid itself where there is no figure. */

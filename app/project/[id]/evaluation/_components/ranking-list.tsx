@@ -2,7 +2,7 @@ import { formatPointSpan, formatPoints, formatShare, totalWorking } from "#lib/e
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Status, type StatusWord } from "../../../../_components/status";
 import { ShowWorking } from "../../../../_components/working";
-import type { JudgedBid } from "./judged-bids";
+import type { JudgedBid } from "../../_components/judged-bids";
 import styles from "./ranking-list.module.css";
 
 const standingStatus = {

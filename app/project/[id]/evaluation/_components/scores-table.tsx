@@ -5,8 +5,8 @@ import type { UnitSystem } from "#lib/quantity";
 import { Scroller } from "../../../../_components/scroller";
 import { Status } from "../../../../_components/status";
 import { ShowWorking } from "../../../../_components/working";
+import type { JudgedBid, JudgedCriterion } from "../../_components/judged-bids";
 import { BidHeads } from "./bid-heads";
-import type { JudgedBid, JudgedCriterion } from "./judged-bids";
 import styles from "./tables.module.css";
 
 function ScoreCell({

@@ -2,8 +2,8 @@ import { scaleLinear } from "d3-scale";
 import { formatPointSpan, formatPoints } from "#lib/evaluation";
 import { bidStroke } from "../../../../_components/bid-letter";
 import { HorizontalAxis } from "../../../../_components/chart/axes";
+import type { JudgedBid } from "../../_components/judged-bids";
 import styles from "./charts.module.css";
-import type { JudgedBid } from "./judged-bids";
 
 const width = 760;
 const rowHeight = 54;

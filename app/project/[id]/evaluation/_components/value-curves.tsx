@@ -1,3 +1,4 @@
+import { type Criterion, weightShares } from "#lib/criteria";
 import { formatShare } from "#lib/evaluation";
 import type { UnitSystem } from "#lib/quantity";
 import { CriterionCurve } from "../../_components/criterion-curve";
@@ -5,11 +6,19 @@ import type { JudgedBid } from "../../_components/judged-bids";
 import styles from "../../_components/value-curve.module.css";
 
 /** How figures turn into values, one small drawing a criterion. */
-export function ValueCurves({ bids, units }: { bids: readonly JudgedBid[]; units: UnitSystem }) {
-  const criteria = bids[0]?.criteria ?? [];
+export function ValueCurves({
+  criteria,
+  bids,
+  units,
+}: {
+  criteria: readonly Criterion[];
+  bids: readonly JudgedBid[];
+  units: UnitSystem;
+}) {
+  const shares = weightShares(criteria);
   return (
     <div className={styles.multiples}>
-      {criteria.map(({ score: { criterion, share } }, row) =>
+      {criteria.map((criterion, row) =>
         criterion.valueFunction.kind === "none" ? null : (
           <CriterionCurve
             key={criterion.id}
@@ -19,7 +28,7 @@ export function ValueCurves({ bids, units }: { bids: readonly JudgedBid[]; units
             name={criterion.label}
             caption={
               <>
-                <strong>{criterion.label}</strong>, {formatShare(share)} of the weight
+                <strong>{criterion.label}</strong>, {formatShare(shares[row] ?? 0)} of the weight
               </>
             }
             bids={bids}

@@ -25,7 +25,6 @@ export function WeightsTable() {
             <th scope="col" className="number">
               Share of the whole
             </th>
-            <th scope="col" aria-hidden="true" />
           </tr>
         </thead>
         <tbody>
@@ -38,10 +37,8 @@ export function WeightsTable() {
               <td className="number">{valueFunction.kind === "none" ? "–" : weight}</td>
               <td className="number">
                 {valueFunction.kind === "none" ? "not scored" : formatShare(shares[index] ?? 0)}
-              </td>
-              <td aria-hidden="true">
-                <svg width="120" height="12" viewBox="0 0 120 12" className={styles.bar}>
-                  <rect width={120 * (shares[index] ?? 0)} height="12" />
+                <svg aria-hidden="true" width="96" height="10" viewBox="0 0 96 10" className={styles.bar}>
+                  <rect width={96 * (shares[index] ?? 0)} height="10" />
                 </svg>
               </td>
             </tr>

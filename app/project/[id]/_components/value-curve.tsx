@@ -2,8 +2,8 @@ import { scaleLinear } from "d3-scale";
 import { type CurvePoint, type ScoreRule, valueAt, valueCurve } from "#lib/criteria";
 import { type Figure, intervalOfFigure } from "#lib/figure";
 import { type DimensionName, formatValue, measured, type UnitSystem } from "#lib/quantity";
-import { bidStroke } from "../../../../_components/bid-letter";
-import { spreadLabels } from "../../../../_components/chart/spread-labels";
+import { bidStroke } from "../../../_components/bid-letter";
+import { spreadLabels } from "../../../_components/chart/spread-labels";
 import styles from "./value-curve.module.css";
 
 /** A bid's figure on the curve; only figures that count are drawn. */
