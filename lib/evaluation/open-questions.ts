@@ -58,10 +58,13 @@ const widthInRanges = ({ criteria }: BidScore): number =>
 const failsOnEvidenceOnly = ({ criteria }: BidScore): boolean =>
   criteria.every(({ gate }) => gate.kind !== "falls-short");
 
+/** Totals closer than this are one total: they differ by the rounding of sums only. */
+const sumRounding = 1e-12;
+
 function reachOf({ score }: BidEvaluation, leader: BidScore | null): Reach {
   if (score.standing === "fails a gate") return failsOnEvidenceOnly(score) ? "could come back" : "fails a gate";
   if (leader === null || leader.bid === score.bid) return "leads";
-  if ((score.total?.high ?? 0) >= (leader.total?.low ?? 0)) return "could come first";
+  if ((score.total?.high ?? 0) >= (leader.total?.low ?? 0) - sumRounding) return "could come first";
   return leader.standing === "gate open" ? "only if the leader fails a gate" : "could not come first";
 }
 
@@ -78,7 +81,7 @@ function sentenceOf({ letter, score }: BidEvaluation, reach: Reach, leader: BidE
     case "could come first":
       return `${name} could come first. At the best of what its figures leave open it has ${most}; ${first} may have as few as ${formatPoints(leader?.score.total?.low ?? 0)}.`;
     case "only if the leader fails a gate":
-      return `${name} could come first only if ${first} fails the gate it leaves open. On points it has ${most} at most; ${first} has at least ${formatPoints(leader?.score.total?.low ?? 0)}.`;
+      return `${name} could come first only if ${first} fails the gate it leaves open. At best it has ${most}; ${first} has at least ${formatPoints(leader?.score.total?.low ?? 0)}.`;
     case "could not come first":
       return `${name} could not come first, whatever the answers. At best it has ${most}; ${first} has at least ${formatPoints(leader?.score.total?.low ?? 0)}.`;
     case "could come back":

@@ -12,10 +12,10 @@ function limitAsEntered(gate: GateRule): string {
 
 function askFor(because: Shortfall, { evidence }: Criterion): string {
   const what = inSentence(because.what);
-  const proof = inSentence(evidence.least.label);
+  const proof = evidence.least.rank === 0 ? "" : ` Proof asked for: ${inSentence(evidence.least.label)}.`;
   switch (because.kind) {
     case "not-claimed":
-      return `Please state ${what}. Name the test method and the document. Proof asked for: ${proof}.`;
+      return `Please state ${what} and name the document and, for a test, its method.${proof}`;
     case "not-comparable":
       return `Please give ${what} by ${because.wanted}. Your bid gives it by ${because.got}, and one does not follow from the other.`;
     case "weak-evidence":
