@@ -15,6 +15,8 @@ process.chdir(resolve(dirname(fileURLToPath(import.meta.url)), ".."));
 /** @typedef {Readonly<{ ok: boolean, tally: Tally, note?: string }>} Outcome */
 /** @typedef {Readonly<{ name: string, does: string, run: () => Promise<Outcome> }>} Part */
 
+/** On somebody's own machine a missing browser or database is said and passed over; in continuous integration it fails. */
+const mayLack = process.env.CI !== "true";
 const none = { passed: 0, failed: 0, skipped: 0 };
 const workFolder = mkdtempSync(join(tmpdir(), "evenfield-test-"));
 const bin = (/** @type {string} */ name) => join("node_modules", ".bin", name);
@@ -91,6 +93,7 @@ async function unit() {
   if (findPostgres()) return outcome;
   return {
     ...outcome,
+    ok: outcome.ok && mayLack,
     note: [outcome.note, "the store over PostgreSQL was not run: no server was found, and none could be installed"]
       .filter(Boolean)
       .join("; "),
@@ -113,7 +116,7 @@ function freePort() {
 async function journeys() {
   const browser = await findChromium();
   if (browser.kind === "missing")
-    return { ok: true, tally: { ...none, skipped: 1 }, note: `not run: ${browser.because}` };
+    return { ok: mayLack, tally: { ...none, skipped: 1 }, note: `not run: ${browser.because}` };
   const report = join(workFolder, "journeys.json");
   const ok = await succeeds([bin("playwright"), "test", "--config", "test/journeys/playwright.config.ts"], {
     PLAYWRIGHT_JSON_OUTPUT_NAME: report,
