@@ -6,6 +6,7 @@ import {
   formatCondition,
   inSentence,
   type MethodId,
+  matchMethod,
   methodOf,
   type Property,
   type PropertyGroup,
@@ -15,7 +16,7 @@ import {
 } from "#lib/claim";
 import { type BidEvaluation, claimedMeasures, type Project, type Requirements } from "#lib/evaluation";
 import { formatReading, type UnitSystem } from "#lib/quantity";
-import { marksOnClaim } from "./finding-marks";
+import { isOverClaimed, marksOnClaim } from "./finding-marks";
 import { type Cell, emptyCell, type Fact, type Row, type Statement } from "./model";
 
 export const shownBy = (level: Provenance["evidence"]): string =>
@@ -33,17 +34,14 @@ const methodName = (method: StatedMethod): string =>
   method === "not-stated" ? "a method that is not stated" : methodOf(method).designation;
 
 /** A method that the owner asks for by a requirement or a criterion comes first, then the one most bids used. */
-export function referenceMethod(
-  property: Property,
-  requirements: Requirements,
-  claims: readonly Claim[],
-): MethodId | null {
+function referenceMethod(property: Property, requirements: Requirements, claims: readonly Claim[]): MethodId | null {
   const asked = requirements.criteria.flatMap(({ measure }) => {
     const claimed = claimedMeasures.find(({ id }) => id === measure.id);
     return claimed?.property === property.id && claimed.method !== null ? [claimed.method] : [];
   });
-  const required = property.methods.find((id) => property.id === "g-max" && id === requirements.impact.method);
-  return required ?? asked[0] ?? mostUsed(claims) ?? property.methods[0] ?? null;
+  const required = property.id === "g-max" ? matchMethod(requirements.impact.method) : null;
+  if (required !== null && required !== "not-stated") return required;
+  return asked[0] ?? mostUsed(claims) ?? property.methods[0] ?? null;
 }
 
 /** The method by which the most claims can be compared; the first named where several have as many. */
@@ -130,13 +128,18 @@ function apartCell({ bid, claims }: BidClaims, method: StatedMethod, setting: Se
 
 function stated(bid: BidEvaluation, claims: readonly Claim[], setting: Setting): Cell {
   const statements = claims.map((claim) => statementOf(bid, claim, setting));
-  const inWordsOnly = setting.property.kind === "quantity" && claims.every(({ value }) => value.kind === "words");
   return {
     ...emptyCell(bid.id),
     text: statements.map(({ text, qualifier }) => (qualifier === "" ? text : `${text} (${qualifier})`)).join("; "),
-    status: inWordsOnly ? "not shown" : null,
+    status: statedStatus(bid, claims, setting),
     statements,
   };
+}
+
+/** A property that takes a figure is not shown by words alone. */
+function statedStatus(bid: BidEvaluation, claims: readonly Claim[], { property }: Setting): Cell["status"] {
+  if (claims.some(({ id }) => isOverClaimed(bid, id))) return "over-claimed";
+  return property.kind === "quantity" && claims.every(({ value }) => value.kind === "words") ? "not shown" : null;
 }
 
 /** Why figures can't be compared and what to ask, each sentence once. */

@@ -20,3 +20,10 @@ export const marksOnClaim = ({ findings }: BidEvaluation, claim: string, units: 
 /** What was found about the infill of a bid and not about one of its claims. */
 export const marksOnInfill = ({ findings }: BidEvaluation, units: UnitSystem): readonly Mark[] =>
   findings.filter(({ kind }) => kind === "light-infill-without-shock-layer").map((finding) => markOf(finding, units));
+
+/** Whether a bid states more than what it is made of adds up to. */
+export const isOverClaimed = ({ findings }: BidEvaluation, claim: string): boolean =>
+  findings.some(
+    (finding) =>
+      finding.kind === "components-against-total" && finding.claim === claim && finding.stated.low > finding.sum.high,
+  );

@@ -1,5 +1,5 @@
 import type { Severity } from "#lib/crosscheck";
-import type { Figure } from "#lib/figure";
+import type { Working } from "#lib/figure";
 import type { StatusWord } from "../../../../_components/status";
 
 /** A finding where it belongs, in the reader's words. */
@@ -26,8 +26,8 @@ export type Cell = Readonly<{
   /** The whole cell on one line, to compare and to copy. Empty where the bid says nothing. */
   text: string;
   status: StatusWord | null;
-  /** The derived figure with its working; null where nothing is worked out. */
-  figure: Figure | null;
+  /** How a derived figure comes about; null where nothing is worked out. */
+  working: Working | null;
   statements: readonly Statement[];
   /** Sentences that explain the status. */
   lines: readonly string[];
@@ -51,7 +51,7 @@ export const emptyCell = (bid: string): Cell => ({
   bid,
   text: "",
   status: null,
-  figure: null,
+  working: null,
   statements: [],
   lines: [],
   marks: [],

@@ -9,7 +9,7 @@ import {
   propertyOf,
 } from "#lib/claim";
 import { explainFinding } from "#lib/crosscheck";
-import type { BidEvaluation, Evaluation, Project } from "#lib/evaluation";
+import { type BidEvaluation, bidsAtStart, bidsInWords, type Evaluation, type Project } from "#lib/evaluation";
 import { type Figure, formatFigure, intervalOfFigure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import type { Group } from "./model";
@@ -18,9 +18,6 @@ type Read = Readonly<{ project: Project; evaluation: Evaluation; groups: readonl
 
 const listed = (items: readonly string[]): string =>
   new Intl.ListFormat("en-GB", { type: "conjunction" }).format(items);
-
-const bidsNamed = (letters: readonly string[]): string =>
-  letters.length === 1 ? `bid ${letters[0]}` : `bids ${listed(letters)}`;
 
 const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -93,7 +90,7 @@ function unlikeImpact({ project, evaluation }: Read): readonly string[] {
   const methods = [...new Set(strange.map(({ method }) => method))];
   const sentences = methods.map((method) => {
     const letters = strange.filter((bid) => bid.method === method).map(({ letter }) => letter);
-    const who = sentenceCase(bidsNamed(letters));
+    const who = bidsAtStart(letters);
     const [gives, its] = letters.length === 1 ? ["gives", "its"] : ["give", "their"];
     return method === "not-stated"
       ? `${who} ${gives} ${its} impact level without a test method, so nobody can tell what it measures.`
@@ -117,11 +114,11 @@ function otherUnlike({ evaluation: { bids }, groups }: Read): readonly string[] 
       }
     }
   }
-  const named = [...apart].map(([label, letters]) => `${inSentence(label)} (${bidsNamed([...letters].sort())})`);
+  const named = [...apart].map(([label, letters]) => `${inSentence(label)} (${bidsInWords([...letters].sort())})`);
   if (named.length === 0) return [];
   const shown = named.length > 4 ? [...named.slice(0, 3), `${named.length - 3} more properties`] : named;
   return [
-    `Not every figure is by the same method either, and those that aren’t stand on lines of their own: ${listed(shown)}.`,
+    `These figures are not by the same method as those of the other bids and stand on lines of their own: ${listed(shown)}.`,
   ];
 }
 
@@ -134,8 +131,12 @@ function leftOut({ evaluation: { bids } }: Read): readonly string[] {
     .slice(0, 3)
     .map(({ letter, reading: { missing } }) => {
       const labels = missing.map((id) => inSentence(propertyOf(id).label));
-      return `bid ${letter} ${labels.length > 3 ? `${labels.length} of the properties asked for` : listed(labels)}`;
+      return `bid ${letter} leaves out ${labels.length > 3 ? `${labels.length} properties that are asked for` : listed(labels)}`;
     });
-  const others = short.length > 3 ? [`${short.length - 3} more bids something else`] : [];
-  return [`Left out: ${[...named, ...others].join("; ")}.`];
+  const others = short.length - named.length;
+  const rest =
+    others === 0
+      ? []
+      : [others === 1 ? "one more bid leaves out something" : `${others} more bids leave out something`];
+  return [`${sentenceCase([...named, ...rest].join("; "))}.`];
 }

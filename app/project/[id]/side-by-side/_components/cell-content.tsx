@@ -8,14 +8,12 @@ type Place = Readonly<{ project: string; of: string; cell: Cell }>;
 
 /** All that stands in a cell, readable without script: what is shown, and what lies behind it in native details. */
 export function CellContent({ project, of, cell }: Place) {
-  const { bid, text, status, figure, statements, lines, marks } = cell;
+  const { bid, text, status, working, statements, lines, marks } = cell;
   return (
     <div className={styles.cell}>
       {status === null ? null : <Status word={status} />}
       {statements.length === 0 ? <CellText text={text} isBare={status === null && marks.length === 0} /> : null}
-      {figure === null || figure.kind === "unknown" ? null : (
-        <ShowWorking project={project} of={of} working={figure.working} />
-      )}
+      {working === null ? null : <ShowWorking project={project} of={of} working={working} />}
       {statements.map((statement) => (
         <StatementText
           key={statement.id}
