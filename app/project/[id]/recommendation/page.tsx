@@ -21,44 +21,42 @@ export default async function RecommendationPage({ params }: PageProps<"/project
   const text = recommendation(project, evaluation, units);
   const indexOf = (letter: string) => evaluation.bids.findIndex((bid) => bid.letter === letter);
   const plate = (letter: string) => <BidLetter letter={letter} index={indexOf(letter)} />;
-  return (
-    <article className={styles.report}>
+  const head = (
+    <>
       <PageHead {...pageOf("recommendation")} />
-      {evaluation.project.notice === "" ? null : <p className={styles.notice}>{evaluation.project.notice}</p>}
       <section className={styles.support} aria-labelledby="support">
         <h2 id="support">{text.support.headline}</h2>
-        {text.support.sentences.map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
+        <p>{text.support.sentences.join(" ")}</p>
       </section>
-      {evaluation.cautions.map((caution) => (
+    </>
+  );
+  if (evaluation.bids.length === 0 || project.requirements.criteria.length === 0) {
+    return (
+      <article className={styles.report}>
+        {head}
+        <NothingToSupport project={id} lacks={evaluation.bids.length === 0 ? "bids" : "criteria"} />
+      </article>
+    );
+  }
+  return (
+    <article className={styles.report}>
+      {head}
+      {text.cautions.map((caution) => (
         <Caution key={caution}>{caution}</Caution>
       ))}
       <h2>The question</h2>
-      {text.question.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
-      {text.bids.length === 0 ? (
-        <p>
-          <Link href={`/project/${id}/bids`}>Enter the bids</Link>
-        </p>
-      ) : (
-        <>
-          <h2>The bids</h2>
-          <ul className={styles.lettered}>
-            {text.bids.map(({ letter, line }) => (
-              <li key={letter}>
-                {plate(letter)} <span>{line}</span>
-              </li>
-            ))}
-          </ul>
-          <h2>The gates</h2>
-          {text.gates.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-        </>
-      )}
-      {text.deciding.length === 0 || text.bids.length === 0 ? null : (
+      <p>{text.question.join(" ")}</p>
+      <h2>The bids</h2>
+      <ul className={styles.lettered}>
+        {text.bids.map(({ letter, line }) => (
+          <li key={letter}>
+            {plate(letter)} <span>{line}</span>
+          </li>
+        ))}
+      </ul>
+      <h2>The gates</h2>
+      <p>{text.gates.join(" ")}</p>
+      {text.deciding.length === 0 ? null : (
         <>
           <h2>The figures that weigh most</h2>
           <Scroller label="The figures that weigh most">
@@ -68,6 +66,7 @@ export default async function RecommendationPage({ params }: PageProps<"/project
                   <th scope="col">What counts, and why</th>
                   {text.bids.map(({ letter }) => (
                     <th key={letter} scope="col">
+                      <span className="visually-hidden">Bid </span>
                       {plate(letter)}
                     </th>
                   ))}
@@ -88,7 +87,7 @@ export default async function RecommendationPage({ params }: PageProps<"/project
               </tbody>
             </table>
           </Scroller>
-          <p className="soft">
+          <p className="soft screen-only">
             Every figure with its working: <Link href={`/project/${id}/side-by-side`}>Side by side</Link>,{" "}
             <Link href={`/project/${id}/evaluation`}>Evaluation</Link>.
           </p>
@@ -97,30 +96,29 @@ export default async function RecommendationPage({ params }: PageProps<"/project
       {text.firmness.length === 0 ? null : (
         <>
           <h2>How firm this is</h2>
-          {text.firmness.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
+          <p>{text.firmness.join(" ")}</p>
         </>
       )}
-      {text.notKnown.length === 0 ? null : (
-        <>
-          <h2>What is not known</h2>
-          <ul className={styles.lettered}>
-            {text.notKnown.map(({ letter, line }) => (
-              <li key={letter}>
-                {plate(letter)} <span>{line}</span>
-              </li>
-            ))}
-          </ul>
-        </>
+      <h2 className={styles.secondSheet}>What is not known</h2>
+      {text.notKnown.length === 0 ? (
+        <p>Every figure that counts is shown with the proof asked for.</p>
+      ) : (
+        <ul className={styles.lettered}>
+          {text.notKnown.map(({ letter, line }) => (
+            <li key={letter}>
+              {plate(letter)} <span>{line}</span>
+            </li>
+          ))}
+        </ul>
       )}
       {text.ask.length === 0 ? null : (
         <>
           <h2>What to ask before signing</h2>
           {text.ask.map(({ letter, questions }) => (
-            <section key={letter} className={styles.asked} aria-label={`Questions for bid ${letter}`}>
-              <h3>
-                {plate(letter)} Bid {letter}
+            <section key={letter} className={styles.asked} aria-labelledby={`ask-${letter}`}>
+              <h3 id={`ask-${letter}`}>
+                <span className="visually-hidden">Bid </span>
+                {plate(letter)}
               </h3>
               <ul>
                 {questions.map((question) => (
@@ -131,12 +129,25 @@ export default async function RecommendationPage({ params }: PageProps<"/project
           ))}
         </>
       )}
-      <h2>How cost is counted</h2>
+      <h2>How the figures are counted</h2>
       <p>{text.conventions}</p>
       <div className={styles.signatures} aria-hidden="true">
         <p>For the owner</p>
         <p>Date</p>
       </div>
     </article>
+  );
+}
+
+function NothingToSupport({ project, lacks }: { project: string; lacks: "bids" | "criteria" }) {
+  const [slug, words] = lacks === "bids" ? ["bids", "Enter the bids"] : ["requirements", "Set the criteria"];
+  return (
+    <p>
+      <Link href={`/project/${project}/${slug}`} prefetch={false}>
+        {words}
+      </Link>
+      . This page then says in two printed pages what the figures support, how firm that is, what is not known, and what
+      to ask before signing.
+    </p>
   );
 }

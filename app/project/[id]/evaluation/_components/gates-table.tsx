@@ -7,6 +7,7 @@ import { Status } from "../../../../_components/status";
 import { originAddress } from "../../../../_components/working";
 import type { JudgedBid } from "../../_components/judged-bids";
 import { BidHeads } from "./bid-heads";
+import { Reason } from "./reason";
 import styles from "./tables.module.css";
 
 /** The claim or entry that a figure rests on first; the bid itself where there is no figure. */
@@ -65,7 +66,11 @@ export function GatesTable({
                 return (
                   <td key={evaluated.id}>
                     <Status word={judged.score.status} />
-                    <span className={styles.under}>{marginInWords(judged.score, judged.figure, units)}</span>
+                    {judged.score.because === null ? (
+                      <span className={styles.under}>{marginInWords(judged.score, judged.figure, units)}</span>
+                    ) : (
+                      <Reason because={judged.score.because} of={`${criterion.label}, bid ${evaluated.letter}`} />
+                    )}
                     <Link
                       href={sourceOf(project, evaluated, judged.figure)}
                       className="screen-only small"

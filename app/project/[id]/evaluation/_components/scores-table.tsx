@@ -1,12 +1,13 @@
 import Link from "next/link";
 import { formatPointSpan, formatShare } from "#lib/evaluation";
-import { explainShortfall, formatFigure } from "#lib/figure";
+import { formatFigure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { Scroller } from "../../../../_components/scroller";
 import { Status } from "../../../../_components/status";
 import { ShowWorking } from "../../../../_components/working";
 import type { JudgedBid, JudgedCriterion } from "../../_components/judged-bids";
 import { BidHeads } from "./bid-heads";
+import { Reason } from "./reason";
 import styles from "./tables.module.css";
 
 function ScoreCell({
@@ -35,7 +36,7 @@ function ScoreCell({
       <span className={styles.under}>
         adds <strong>{formatPointSpan(contribution)}</strong>
       </span>
-      {because === null ? null : <span className={styles.reason}>{explainShortfall(because)}</span>}
+      {because === null ? null : <Reason because={because} of={of} />}
       {figure.kind === "unknown" ? null : <ShowWorking project={project} of={of} working={figure.working} />}
     </>
   );
