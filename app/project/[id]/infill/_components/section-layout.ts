@@ -38,7 +38,7 @@ export function sectionLayout(
   classOf: (component: string) => MaterialClass | undefined,
 ): SectionLayout {
   const under = layers.filter(({ kind }) => kind === "shock-layer");
-  const base = -under.reduce((sum, { thickness }) => sum + thickness.likely, 0);
+  const base = under.reduce((height, { thickness }) => height - thickness.likely, 0);
   let height = base;
   const bands = layers.map(({ kind, label, components, thickness }): Band => {
     const bottom = height;
