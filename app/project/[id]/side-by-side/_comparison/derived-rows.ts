@@ -9,7 +9,7 @@ type DerivedMeasureId = (typeof derivedMeasures)[number]["id"];
 type Reader = (bid: BidEvaluation) => Figure;
 
 /** A derived figure as a cell: the figure, or the status and the sentence that say why there is none. */
-export function figureCell(bid: string, figure: Figure, units: UnitSystem, marks: readonly Mark[] = []): Cell {
+function figureCell(bid: string, figure: Figure, units: UnitSystem, marks: readonly Mark[] = []): Cell {
   if (figure.kind !== "unknown")
     return { ...emptyCell(bid), text: formatFigure(figure, units), working: figure.working, marks };
   const status = figure.because.kind === "not-comparable" ? "not comparable" : "not shown";
