@@ -11,8 +11,9 @@ export const rowChoices = {
 
 export type RowChoice = keyof typeof rowChoices;
 
+/** What the bids say. A gap says nothing, though its cell reads “not shown”. */
 const stated = (cells: readonly CellGist[]): readonly string[] =>
-  cells.map(({ text }) => text).filter((text) => text !== "");
+  cells.filter(({ text, isGap }) => text !== "" && !isGap).map(({ text }) => text);
 
 /** Two bids say different things, or one says it in a way that can't be compared. */
 const differs = (cells: readonly CellGist[]): boolean =>
