@@ -12,7 +12,7 @@ import {
 } from "d3-shape";
 import type { ImpactRequirement, OutlookYear } from "#lib/impact";
 import { formatValue, type Interval, type UnitSystem, unitFor } from "#lib/quantity";
-import { bidDash, bidStroke } from "../../../../_components/bid-letter";
+import { bidStroke } from "../../../../_components/bid-letter";
 import { HorizontalAxis, LimitRule, VerticalAxis } from "../../../../_components/chart/axes";
 import { spreadLabels } from "../../../../_components/chart/spread-labels";
 import styles from "./outlook-chart.module.css";
@@ -120,7 +120,7 @@ export function OutlookChart({
               key={`${letter} ${years[0]?.year}`}
               d={likely(years) ?? ""}
               stroke={bidStroke(index)}
-              strokeDasharray={extrapolated ? "2 4" : bidDash(index)}
+              strokeDasharray={extrapolated ? "2 4" : undefined}
               className={extrapolated ? styles.farLikely : styles.likely}
             />
           )),
