@@ -2,7 +2,7 @@ import type { CostConventions } from "#lib/cost";
 import type { BidEvaluation } from "#lib/evaluation";
 import type { Figure } from "#lib/figure";
 import { formatValue, measured, type UnitSystem } from "#lib/quantity";
-import { BidLetter } from "../../../../_components/bid-letter";
+import { BidColumns, RowHead } from "../../../../_components/bid-columns";
 import { FigureText } from "../../../../_components/figure-text";
 import { Scroller } from "../../../../_components/scroller";
 import { ownersAdditions, ownersEstimates } from "./cost-figures";
@@ -96,23 +96,17 @@ export function TotalsTable({
     <Scroller label="Totals of all bids">
       <table className={styles.wide}>
         <caption className="visually-hidden">What each bid costs</caption>
-        <thead>
-          <tr>
-            <th scope="col">Figure</th>
-            {bids.map(({ bid, index }) => (
-              <th key={bid.id} scope="col">
-                <BidLetter letter={bid.letter} index={index} /> {bid.bidder}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <BidColumns
+          corner="Figure"
+          bids={bids.map(({ bid, index }) => ({ letter: bid.letter, index, bidder: bid.bidder }))}
+        />
         <tbody>
           {rows.map(({ label, note, weight, figure }) => (
             <tr key={label} className={weight === "strong" ? styles.strong : undefined}>
-              <th scope="row">
+              <RowHead>
                 {label}
                 <p className={styles.note}>{note}</p>
-              </th>
+              </RowHead>
               {bids.map(({ bid }) => {
                 const found = figure(bid);
                 return (
