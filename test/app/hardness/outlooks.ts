@@ -8,7 +8,7 @@ function written<D extends "impactLevel" | "rateOfChange" | "fraction">(dimensio
 }
 
 /** Limit 165 g, target window 90–130 g, 8 years, the owner's change 1 to 6 g a year and likely 3. */
-export const requirement: ImpactRequirement = {
+const requirement: ImpactRequirement = {
   method: "f1936",
   targetWindow: { low: written("impactLevel", "90 g"), high: written("impactLevel", "130 g") },
   limit: written("impactLevel", "165 g"),
