@@ -24,17 +24,23 @@ export function TextCell({
   list,
   onInput,
   children,
+  reading,
 }: {
   cell: Cell;
   list?: string;
   onInput?: (text: string) => void;
   children?: React.ReactNode;
+  /** How the text was read: shown under it and read out with it. */
+  reading?: React.ReactNode;
 }) {
   const id = useId();
   const name = pathOf(cell);
   const { errors } = useFormState({ control: cell.control, name, exact: true });
   const problem = problemAt(errors, name);
   const words = { name, label: cell.label };
+  const attributes = fieldAttributes(id, words, problem);
+  const readingId = reading === undefined ? [] : [`${id}-reading`];
+  const describedBy = [...readingId, attributes["aria-describedby"] ?? ""].join(" ").trim();
   return (
     <FieldFrame id={id} words={words} problem={problem}>
       <input
@@ -43,13 +49,15 @@ export function TextCell({
         data-column={cell.field}
         defaultValue={cell.getValues(name)}
         {...cell.control.register(name)}
-        {...fieldAttributes(id, words, problem)}
+        {...attributes}
+        {...(describedBy === "" ? {} : { "aria-describedby": describedBy })}
         {...(list === undefined ? {} : { list })}
         {...(onInput === undefined
           ? {}
           : { onInput: ({ currentTarget }: React.FormEvent<HTMLInputElement>) => onInput(currentTarget.value) })}
       />
       {children}
+      {reading === undefined ? null : <span id={`${id}-reading`}>{reading}</span>}
     </FieldFrame>
   );
 }

@@ -85,7 +85,7 @@ export function ClaimsLedger({ wanted }: { wanted: readonly PropertyId[] }) {
   };
 
   return (
-    <section aria-labelledby="claims">
+    <section aria-labelledby="claims" className="screen-only">
       <h2 id="claims">Claims</h2>
       <p>
         One row for each thing the bid says, with the figure as written: “2-1/4 in”, “≥ 8 lbf”, “118 g”. Under each
@@ -101,32 +101,34 @@ export function ClaimsLedger({ wanted }: { wanted: readonly PropertyId[] }) {
       )}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys bubble here from the cells, which are controls */}
       <div className={styles.ledger} onKeyDown={onKeyDown} onPaste={onPaste} onInput={noteTyping} onBlur={noteTyping}>
-        <table ref={table} className={styles.table}>
-          <caption className="visually-hidden">Claims of the bid</caption>
-          <thead>
-            <tr>
-              {ledgerColumns.map(({ field, label }) => (
-                <th key={field} scope="col">
-                  {label}
+        {fields.length === 0 ? null : (
+          <table ref={table} className={styles.table}>
+            <caption className="visually-hidden">Claims of the bid</caption>
+            <thead>
+              <tr>
+                {ledgerColumns.map(({ field, label }) => (
+                  <th key={field} scope="col">
+                    {label}
+                  </th>
+                ))}
+                <th scope="col">
+                  <span className="visually-hidden">Words and removal</span>
                 </th>
-              ))}
-              <th scope="col">
-                <span className="visually-hidden">Words and removal</span>
-              </th>
-            </tr>
-          </thead>
-          {fields.map(({ key, id }, index) => (
-            <ClaimRow
-              key={key}
-              control={control}
-              getValues={getValues}
-              index={index}
-              id={id}
-              missing={missing}
-              remove={takeOut}
-            />
-          ))}
-        </table>
+              </tr>
+            </thead>
+            {fields.map(({ key, id }, index) => (
+              <ClaimRow
+                key={key}
+                control={control}
+                getValues={getValues}
+                index={index}
+                id={id}
+                missing={missing}
+                remove={takeOut}
+              />
+            ))}
+          </table>
+        )}
         <datalist id="usual-conditions">
           {usualConditions.map((condition) => (
             <option key={condition} value={condition} />

@@ -41,13 +41,17 @@ function QuantityCell({ cell, property }: { cell: Cell; property: QuantityProper
   const list = useId();
   const [suggestions, setSuggestions] = useState<readonly string[]>([]);
   return (
-    <TextCell cell={cell} list={list} onInput={(text) => setSuggestions(unitSuggestions(text, property.dimension))}>
+    <TextCell
+      cell={cell}
+      list={list}
+      onInput={(text) => setSuggestions(unitSuggestions(text, property.dimension))}
+      reading={<FigureReading cell={cell} property={property} />}
+    >
       <datalist id={list}>
         {suggestions.map((suggestion) => (
           <option key={suggestion} value={suggestion} />
         ))}
       </datalist>
-      <FigureReading cell={cell} property={property} />
     </TextCell>
   );
 }

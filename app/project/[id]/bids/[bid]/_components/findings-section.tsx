@@ -19,7 +19,11 @@ export function FindingsSection({
   units: UnitSystem;
   letter: string;
 }) {
-  const explained = findings.map((finding) => ({ severity: finding.severity, ...explainFinding(finding, units) }));
+  const explained = findings.map((finding) => ({
+    key: `${finding.kind} ${"claim" in finding ? finding.claim : ""}`,
+    severity: finding.severity,
+    ...explainFinding(finding, units),
+  }));
   const questions = explained.map(({ question }, index) => `${index + 1}. ${question}`).join("\n\n");
   return (
     <section aria-labelledby="findings">
@@ -33,8 +37,8 @@ export function FindingsSection({
             procurement rules ask.
           </p>
           <ol className={styles.findings}>
-            {explained.map(({ severity, title, sentence, question }, index) => (
-              <li key={`${title} ${question}`}>
+            {explained.map(({ key, severity, title, sentence, question }, index) => (
+              <li key={key}>
                 <h3>{title}</h3>
                 <p className={severity === "can't be true" ? styles.trouble : styles.severity}>
                   {severityLabels[severity]}

@@ -57,14 +57,14 @@ export function InfillFields({ materials }: { materials: readonly Choice[] }) {
               place={index + 1}
               materials={withUnlisted(materials, material)}
             />
-            <button type="button" className="plain" onClick={() => takeOut(index)}>
+            <button type="button" className="plain screen-only" onClick={() => takeOut(index)}>
               Remove component {index + 1}
             </button>
           </li>
         ))}
       </ol>
       {notice}
-      <button type="button" onClick={add}>
+      <button type="button" className="screen-only" onClick={add}>
         Add a component
       </button>
     </section>

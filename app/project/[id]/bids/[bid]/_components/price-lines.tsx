@@ -41,14 +41,14 @@ export function PriceLines({ costing }: { costing: CostSetting }) {
             <Entering place={index + 1} isNew={label === ""}>
               <PriceLineFields name={`prices.${index}`} kind={kind} place={index + 1} />
             </Entering>
-            <button type="button" className="plain" onClick={() => takeOut(index)}>
+            <button type="button" className="plain screen-only" onClick={() => takeOut(index)}>
               Remove price line {index + 1}
             </button>
           </PriceEntry>
         ))}
       </ol>
       {notice}
-      <h3>Add a price line</h3>
+      <h3 className="screen-only">Add a price line</h3>
       <ul className={`${styles.kinds} screen-only`}>
         {kinds.map((kind) => (
           <li key={kind}>
