@@ -15,8 +15,8 @@ export default defineConfig({
   reporter: [["list"], ["json"]],
   forbidOnly: Boolean(process.env.CI),
   workers: 2,
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  timeout: 180_000,
+  expect: { timeout: 30_000 },
   use: {
     baseURL: address,
     locale: "en-US",
