@@ -10,6 +10,7 @@ import {
 import type { BidEvaluation } from "#lib/evaluation";
 import { type Figure, known, type Working, type WorkingInput } from "#lib/figure";
 import { formatMoneyExact, formatValue, measured } from "#lib/quantity";
+import { partWords } from "./part-words";
 import type { PricedBid } from "./priced-bid";
 
 const exactly = (cents: number) => formatMoneyExact(shownCents(cents));
@@ -44,8 +45,8 @@ export function ownersEstimates({ id, cost }: BidEvaluation): Figure<"money"> {
   const cents = estimated.reduce((sum, { presentValue }) => sum + presentValue, 0);
   return known("money", measured("money", cents), {
     formula: "owner’s estimates = Σ present values of the prices that the owner estimated",
-    inputs: estimated.map(({ line, label, shown }) => ({
-      label,
+    inputs: estimated.map(({ line, label, part, shown }) => ({
+      label: `${label}: ${partWords[part]}`,
       text: formatMoneyExact(shown),
       from: { kind: "price-line", bid: id, line },
     })),

@@ -1,20 +1,12 @@
 import Link from "next/link";
-import { amountText, assumptionsOf, type CostEntry, type CostPart, type PriceLine, pricesOf } from "#lib/cost";
+import { amountText, assumptionsOf, type CostEntry, type PriceLine, pricesOf } from "#lib/cost";
 import { formatMoney, type In } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
 import { GivenByMark } from "./given-by";
+import { partWords } from "./part-words";
 import type { PricedBid } from "./priced-bid";
 import styles from "./tables.module.css";
-
-const partWords: Readonly<Record<CostPart, string>> = {
-  price: "Price",
-  "first-cost": "At the base date",
-  renewal: "Renewals",
-  "removal-at-renewal": "Removal at renewals",
-  "removal-at-study-end": "Removal at the end of the study",
-  residual: "Residual value, a credit",
-};
 
 export type PriceLinesSetting = Readonly<{
   project: string;
@@ -101,8 +93,9 @@ function LineRows({
               </th>
               <td rowSpan={entries.length}>
                 <ul className={styles.entered}>
-                  {pricesOf(line, years).map(({ label, amount, schedule }) => (
+                  {pricesOf(line, years).map(({ label, amount, schedule }, order) => (
                     <li key={label}>
+                      {order === 0 ? null : `${label}: `}
                       {amountText(amount, area)}
                       <p className={styles.note}>{schedule}</p>
                     </li>
