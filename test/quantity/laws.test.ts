@@ -45,6 +45,7 @@ describe("reading and showing", () => {
       fc.property(dimension, system, size, (name, us, number) => {
         fc.pre(name !== "temperature" || number > 1); // rounded below 1 K is below absolute zero
         const si = measured(name, number);
+        fc.pre(Math.abs(inUnit(name, si, unitFor(name, us))) < 1e12); // beyond any field; more digits than are read
         const text = formatValue(name, si, us);
         const back = exact(name, text.replace(/^([\d,.]+) per /, "$1 1/"));
         const unit = definition(name).units[unitFor(name, us)];
