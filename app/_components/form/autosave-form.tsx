@@ -71,7 +71,7 @@ export function AutosaveForm<Values extends FieldValues>({
           <ConflictNotice conflict={state} mine={form.getValues()} keepMine={keepMine} openTheirs={openTheirs} />
         ) : null}
         {begun.olderDraft === null ? null : (
-          <DraftNotice draft={begun.olderDraft} stored={values} bringBack={replaceAll} />
+          <DraftNotice where={where} draft={begun.olderDraft} stored={values} bringBack={replaceAll} />
         )}
         {children}
         <SaveStatus id={statusId} state={state} goToProblem={() => goToFirstProblem(element.current)} />

@@ -15,13 +15,20 @@ const own = (branch: Branch, key: string) =>
 const keyInWords = (key: string) =>
   /^\d+$/.test(key) ? String(Number(key) + 1) : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
+/** What stands below an entry; nothing below one that the other version has and this one lacks. Null for a leaf. */
+function leavesOf(value: unknown, opposite: unknown): Branch | null {
+  if (isBranch(value)) return value;
+  return value === undefined && isBranch(opposite) && Object.keys(opposite).length > 0 ? {} : null;
+}
+
 /** The leaves in which two plain documents differ, in document order. */
 export function differences(mine: unknown, theirs: unknown, path = ""): readonly Difference[] {
-  if (isBranch(mine) && isBranch(theirs)) {
-    const keys = [...new Set([...Object.keys(mine), ...Object.keys(theirs)])];
+  const [one, other] = [leavesOf(mine, theirs), leavesOf(theirs, mine)];
+  if (one !== null && other !== null) {
+    const keys = [...new Set([...Object.keys(one), ...Object.keys(other)])];
     return keys.flatMap((key) => {
       const words = keyInWords(key);
-      return differences(own(mine, key), own(theirs, key), path === "" ? words : `${path} · ${words}`);
+      return differences(own(one, key), own(other, key), path === "" ? words : `${path} · ${words}`);
     });
   }
   return asText(mine) === asText(theirs) ? [] : [{ path, mine: asText(mine), theirs: asText(theirs) }];

@@ -1,20 +1,28 @@
 "use client";
 import { useState } from "react";
+import { discardDraft } from "./discard-draft";
 import styles from "./notice.module.css";
+import type { DocumentAddress } from "./save-outcome";
 import { VersionTable } from "./version-table";
 
-/** A draft that was typed over an older version: offered, never put in place unasked. */
+/** A draft that was typed over an older version: offered, never put in place unasked, kept until it is discarded. */
 export function DraftNotice<Values>({
+  where,
   draft,
   stored,
   bringBack,
 }: {
+  where: DocumentAddress;
   draft: Values;
   stored: Values;
   bringBack: (draft: Values) => void;
 }) {
   const [open, setOpen] = useState(true);
   if (!open) return null;
+  const discard = async () => {
+    setOpen(false);
+    await discardDraft(where);
+  };
   return (
     <section className={styles.notice} aria-label="A draft of yours">
       <h2>A draft of yours is kept</h2>
@@ -25,13 +33,16 @@ export function DraftNotice<Values>({
           type="button"
           onClick={() => {
             bringBack(draft);
-            setOpen(false);
+            void discard();
           }}
         >
           Put my draft in place
         </button>
         <button type="button" className="plain" onClick={() => setOpen(false)}>
           Leave it for now
+        </button>
+        <button type="button" className="plain" onClick={() => void discard()}>
+          Discard my draft
         </button>
       </p>
     </section>

@@ -3,7 +3,7 @@ import { useFormContext, useWatch } from "react-hook-form";
 import type { DimensionName } from "#lib/quantity";
 import styles from "./field.module.css";
 import type { FieldWords } from "./field-frame";
-import { pastedLines } from "./pasted-lines";
+import { pastedLines, withLines } from "./pasted-lines";
 import { problemAt } from "./problem-at";
 import { TextField } from "./text-field";
 
@@ -27,7 +27,7 @@ export function TextListField({
     const lines = pastedLines(event.clipboardData.getData("text"));
     if (lines.length < 2) return;
     event.preventDefault();
-    change((now) => [...now.slice(0, index), ...lines, ...now.slice(index + 1)]);
+    change((now) => withLines(now, index, lines));
   };
   return (
     <fieldset id={name} data-problem={problem === null ? undefined : ""}>

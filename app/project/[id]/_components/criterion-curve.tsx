@@ -2,6 +2,7 @@ import { type ScoreRule, valueCurve, valueFunctions } from "#lib/criteria";
 import { formatPoints } from "#lib/evaluation";
 import { formatFigure } from "#lib/figure";
 import { type DimensionName, formatValue, measured, type UnitSystem } from "#lib/quantity";
+import { capitalised } from "../../../_components/in-words";
 import type { JudgedBid } from "./judged-bids";
 import { ValueCurve } from "./value-curve";
 import styles from "./value-curve.module.css";
@@ -45,7 +46,7 @@ export function CriterionCurve({
       <figcaption>{caption}</figcaption>
       <ValueCurve rule={rule} dimension={dimension} marks={counting} units={units} name={name} />
       <p className={styles.words}>
-        {valueFunctions[rule.kind].label}: {anchorsInWords(rule, dimension, units)}.{" "}
+        {capitalised(valueFunctions[rule.kind].label)}: {anchorsInWords(rule, dimension, units)}.{" "}
         {counting.map(({ letter, figure }) => `${letter} ${formatFigure(figure, units)}`).join("; ")}
         {counting.length === 0 ? "" : "."}
         {others.length === 0 ? "" : ` Not on the line, because no figure counts: ${others.join(", ")}.`}
