@@ -93,7 +93,7 @@ describe("figures by unlike methods", () => {
   test("are held against the method most bids use where the owner asks for none", () => {
     const pull = (letter: string, method: string) => bid(letter, [claim("tuft-bind", "8 lbf", { method })]);
     const { groups: pulled } = sideBySide([pull("A", "iso-4919"), pull("B", "d1335"), pull("C", "d1335")]);
-    expect(rowOf(pulled, "tuft-bind").under).toBe("Figures by ASTM D1335 or alike.");
+    expect(rowOf(pulled, "tuft-bind").under).toBe("Method: ASTM D1335, or alike.");
     expect(rowOf(pulled, "tuft-bind").cells.map(({ status }) => status)).toEqual(["not comparable", null, null]);
     expect(rowOf(pulled, "tuft-bind.iso-4919").cells[0]?.text).toBe("8.0 lbf (new)");
   });

@@ -81,7 +81,7 @@ function rowsOf(
     {
       id: property.id,
       label: property.label,
-      under: setting.reference === null ? "" : `Figures by ${methodName(setting.reference)} or alike.`,
+      under: setting.reference === null ? "" : `Method: ${methodName(setting.reference)}, or alike.`,
       apart: false,
       cells: bids.map((bid) => mainCell(bid, setting)),
     },
@@ -89,7 +89,7 @@ function rowsOf(
       (method): Row => ({
         id: `${property.id}.${method}`,
         label: `${property.label}, by ${methodName(method)}`,
-        under: `Not comparable with the line above.`,
+        under: "Not comparable with the line above.",
         apart: true,
         cells: bids.map((bid) => apartCell(bid, method, setting)),
       }),
