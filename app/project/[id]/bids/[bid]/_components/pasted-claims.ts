@@ -23,7 +23,12 @@ export function pastedBlock(text: string): PastedBlock {
   const headings = rows.value.length > claims.length + blankRows ? (rows.value[0] ?? []) : null;
   const kept = claims.map((pasted) => {
     const rest = restOf(rows.value[pasted.row - 1] ?? [], headings, unreadHeadings);
-    return rest === "" ? pasted : { ...pasted, claim: withNote(pasted.claim, `Also in the pasted row: ${rest}`) };
+    if (rest === "") return pasted;
+    return {
+      ...pasted,
+      claim: withNote(pasted.claim, `Also in the pasted row: ${rest}`),
+      problems: pasted.problems.filter(({ field }) => field !== "row"), // cells beyond the columns stand in the note now
+    };
   });
   return { kind: "read", claims: kept, unreadHeadings, blankRows };
 }
