@@ -1,4 +1,12 @@
-import { bidsAtStart, bidsInWords, type Evaluation, lettersOf, type Outcome, outcomeOf } from "#lib/evaluation";
+import {
+  bidsAtStart,
+  bidsInWords,
+  comeBackSentences,
+  type Evaluation,
+  lettersOf,
+  type Outcome,
+  outcomeOf,
+} from "#lib/evaluation";
 
 /** What the figures support, in one line, and what follows from it. */
 export type Support = Readonly<{ headline: string; sentences: readonly string[] }>;
@@ -15,10 +23,13 @@ function contradictions({ leader }: Led): readonly string[] {
 
 function ledSupport(outcome: Led): Support {
   const { headline, sentences } = supportOfLeader(outcome);
-  return { headline, sentences: [...contradictions(outcome), ...sentences] };
+  return {
+    headline,
+    sentences: [...contradictions(outcome), ...sentences, ...comeBackSentences(outcome.couldComeBack)],
+  };
 }
 
-function supportOfLeader({ leader, certainOver, shownOver }: Led): Support {
+function supportOfLeader({ leader, certainOver, shownOver, out }: Led): Support {
   const name = bidsInWords([leader.letter]);
   const atStart = bidsAtStart([leader.letter]);
   if (leader.score.standing === "gate open") {
@@ -37,8 +48,8 @@ function supportOfLeader({ leader, certainOver, shownOver }: Led): Support {
   }
   if (shownOver.length === 0) {
     return {
-      headline: `The figures support ${name}. It is ahead for certain.`,
-      sentences: ["Whatever the open figures of the other bids turn out to be, none can reach its points."],
+      headline: `The figures support ${name}. It is ahead for certain${out.length === 0 ? "" : " of the bids that fail no gate"}.`,
+      sentences: ["Whatever the open figures of those bids turn out to be, none can reach its points."],
     };
   }
   const certain =

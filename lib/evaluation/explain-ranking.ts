@@ -16,11 +16,18 @@ export type Outcome = Readonly<
       /** Those it is ahead of whatever the open figures turn out to be, and the rest. */
       certainOver: readonly BidEvaluation[];
       shownOver: readonly BidEvaluation[];
+      /** Those that fail a gate, and among them those that fail for want of proof only. */
+      out: readonly BidEvaluation[];
+      couldComeBack: readonly BidEvaluation[];
     }
 >;
 
 const certainly = (ahead: BidScore, behind: BidScore): boolean =>
   ahead.standing === "passes all gates" && (ahead.total?.low ?? 0) > (behind.total?.high ?? 0);
+
+/** Whether a bid that fails a gate does so only because its proof falls short. */
+export const failsOnEvidenceOnly = ({ criteria }: BidScore): boolean =>
+  criteria.every(({ gate }) => gate.kind !== "falls-short");
 
 /** What the evaluation comes to. */
 export function outcomeOf({ bids, ranking }: Evaluation): Outcome {
@@ -36,18 +43,30 @@ export function outcomeOf({ bids, ranking }: Evaluation): Outcome {
   if (leader.score.total === null) return { kind: "no-weights" };
   const level = others.filter(({ place }) => place === first.place).map(({ evaluated }) => evaluated);
   if (level.length > 0) return { kind: "tied", bids: [leader, ...level] };
+  const out = bids.filter(({ score }) => score.standing === "fails a gate");
   const behind = others.map(({ evaluated }) => evaluated);
   return {
     kind: "led",
     leader,
     certainOver: behind.filter((bid) => certainly(leader.score, bid.score)),
     shownOver: behind.filter((bid) => !certainly(leader.score, bid.score)),
+    out,
+    couldComeBack: out.filter(({ score }) => failsOnEvidenceOnly(score)),
   };
 }
 
 /** The letters of bids in the order of the alphabet: a list of names is no order of merit. */
 export const lettersOf = (bids: readonly BidEvaluation[]): readonly string[] =>
   bids.map(({ letter }) => letter).toSorted();
+
+/** Bids that proof alone would bring back, and so could still change the order. */
+export function comeBackSentences(bids: readonly BidEvaluation[]): readonly string[] {
+  if (bids.length === 0) return [];
+  const one = bids.length === 1;
+  return [
+    `${bidsAtStart(lettersOf(bids))} ${one ? "is" : "are"} out only because proof is missing. With that proof ${one ? "it" : "they"} could come back.`,
+  ];
+}
 
 function orderSentences(outcome: Outcome): readonly string[] {
   switch (outcome.kind) {
@@ -62,7 +81,7 @@ function orderSentences(outcome: Outcome): readonly string[] {
     case "tied":
       return [`${bidsAtStart(lettersOf(outcome.bids))} are tied on the figures shown.`];
     case "led":
-      return ledSentences(outcome);
+      return [...ledSentences(outcome), ...comeBackSentences(outcome.couldComeBack)];
   }
 }
 
@@ -72,7 +91,7 @@ function ledSentences({ leader, certainOver, shownOver }: Extract<Outcome, { kin
   const points = `${formatPoints(total?.likely ?? total?.low ?? 0)} of 100 points`;
   if (certainOver.length + shownOver.length === 0) return [`${name} is the only bid in the order, with ${points}.`];
   if (shownOver.length === 0)
-    return [`${name} is ahead for certain, with ${points}. No other bid can reach its total.`];
+    return [`${name} is ahead for certain, with ${points}. No other bid in the order can reach its total.`];
   const open = standing === "gate open" ? [`${name} leaves a gate open and may still drop out.`] : [];
   const certain =
     certainOver.length === 0 ? [] : [`It is ahead of ${bidsInWords(lettersOf(certainOver))} for certain.`];

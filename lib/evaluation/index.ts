@@ -2,7 +2,14 @@ export { bidsAtStart, bidsInWords } from "./bids-in-words";
 export { claimInWords, type EvidencedFigure } from "./claimed-figure";
 export type { BidFacts } from "./derived-measures";
 export { evaluate, measuredFigure } from "./evaluate";
-export { explainRanking, gateSentences, lettersOf, type Outcome, outcomeOf } from "./explain-ranking";
+export {
+  comeBackSentences,
+  explainRanking,
+  gateSentences,
+  lettersOf,
+  type Outcome,
+  outcomeOf,
+} from "./explain-ranking";
 export { gateInWords, marginInWords } from "./gate-in-words";
 export { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 export type {

@@ -1,6 +1,7 @@
 import type { BidScore, Criterion } from "#lib/criteria";
 import type { Shortfall } from "#lib/figure";
 import { bidsAtStart, bidsInWords } from "./bids-in-words";
+import { failsOnEvidenceOnly } from "./explain-ranking";
 import type { BidEvaluation, Evaluation } from "./model";
 import { formatPoints } from "./points";
 import { questionToBidder } from "./question-to-bidder";
@@ -54,9 +55,6 @@ export function openFigures({ criteria }: BidScore): readonly OpenFigure[] {
 
 const widthInRanges = ({ criteria }: BidScore): number =>
   criteria.reduce((sum, { because, contribution: { low, high } }) => (because === null ? sum + high - low : sum), 0);
-
-const failsOnEvidenceOnly = ({ criteria }: BidScore): boolean =>
-  criteria.every(({ gate }) => gate.kind !== "falls-short");
 
 /** Totals closer than this are one total: they differ by the rounding of sums only. */
 const sumRounding = 1e-12;

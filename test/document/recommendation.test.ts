@@ -32,7 +32,31 @@ describe("what the figures support", () => {
   test("is the bid that is ahead for certain", () =>
     expect(textOf({ A: sound, B: { level: "150 g", warranty: null } }).support).toEqual({
       headline: "The figures support bid A. It is ahead for certain.",
-      sentences: ["Whatever the open figures of the other bids turn out to be, none can reach its points."],
+      sentences: ["Whatever the open figures of those bids turn out to be, none can reach its points."],
+    }));
+
+  test("is said among the bids that fail no gate where one fails", () =>
+    expect(
+      textOf({ A: sound, B: { level: "150 g", warranty: null }, C: { level: "170 g", warranty: "10 years" } }).support
+        .headline,
+    ).toBe("The figures support bid A. It is ahead for certain of the bids that fail no gate."));
+
+  test("names a bid that proof alone would bring back", () =>
+    expect(
+      textOf(
+        {
+          A: sound,
+          B: { level: "150 g", warranty: "1 year" },
+          C: { level: "100 g", warranty: "9 years", evidence: "stated" },
+        },
+        twoCriteria.map((one) => ({ ...one, evidence: { ...one.evidence, shortfall: "counts-as-worst" as const } })),
+      ).support,
+    ).toEqual({
+      headline: "The figures support bid A. It is ahead for certain of the bids that fail no gate.",
+      sentences: [
+        "Whatever the open figures of those bids turn out to be, none can reach its points.",
+        "Bid C is out only because proof is missing. With that proof it could come back.",
+      ],
     }));
 
   test("is not settled while open figures could put another bid first", () =>

@@ -21,7 +21,7 @@ describe("explainRanking", () => {
 
   test("is certain only where no other total can reach the first", () =>
     expect(sentences({ A: sound, B: { level: "150 g", warranty: null } })).toEqual([
-      "Bid A is ahead for certain, with 80 of 100 points. No other bid can reach its total.",
+      "Bid A is ahead for certain, with 80 of 100 points. No other bid in the order can reach its total.",
       "Bids A and B pass every gate.",
     ]));
 

@@ -21,23 +21,17 @@ export default async function RecommendationPage({ params }: PageProps<"/project
   const text = recommendation(project, evaluation, units);
   const indexOf = (letter: string) => evaluation.bids.findIndex((bid) => bid.letter === letter);
   const plate = (letter: string) => <BidLetter letter={letter} index={indexOf(letter)} />;
+  const lacks = evaluation.bids.length === 0 ? "bids" : project.requirements.criteria.length === 0 ? "criteria" : null;
   const head = (
     <>
       <PageHead {...pageOf("recommendation")} />
       <section className={styles.support} aria-labelledby="support">
         <h2 id="support">{text.support.headline}</h2>
-        <p>{text.support.sentences.join(" ")}</p>
+        <p>{lacks === null ? text.support.sentences.join(" ") : <NothingToSupport project={id} lacks={lacks} />}</p>
       </section>
     </>
   );
-  if (evaluation.bids.length === 0 || project.requirements.criteria.length === 0) {
-    return (
-      <article className={styles.report}>
-        {head}
-        <NothingToSupport project={id} lacks={evaluation.bids.length === 0 ? "bids" : "criteria"} />
-      </article>
-    );
-  }
+  if (lacks !== null) return <article className={styles.report}>{head}</article>;
   return (
     <article className={styles.report}>
       {head}
@@ -93,61 +87,66 @@ export default async function RecommendationPage({ params }: PageProps<"/project
           </p>
         </>
       )}
-      {text.firmness.length === 0 ? null : (
-        <>
-          <h2>How firm this is</h2>
-          <p>{text.firmness.join(" ")}</p>
-        </>
-      )}
-      <h2 className={styles.secondSheet}>What is not known</h2>
-      {text.notKnown.length === 0 ? (
-        <p>Every figure that counts is shown with the proof asked for.</p>
-      ) : (
-        <ul className={styles.lettered}>
-          {text.notKnown.map(({ letter, line }) => (
-            <li key={letter}>
-              {plate(letter)} <span>{line}</span>
-            </li>
-          ))}
-        </ul>
-      )}
-      {text.ask.length === 0 ? null : (
-        <>
-          <h2>What to ask before signing</h2>
-          {text.ask.map(({ letter, questions }) => (
-            <section key={letter} className={styles.asked} aria-labelledby={`ask-${letter}`}>
-              <h3 id={`ask-${letter}`}>
-                <span className="visually-hidden">Bid </span>
-                {plate(letter)}
-              </h3>
-              <ul>
-                {questions.map((question) => (
-                  <li key={question}>{question}</li>
-                ))}
-              </ul>
-            </section>
-          ))}
-        </>
-      )}
-      <h2>How the figures are counted</h2>
-      <p>{text.conventions}</p>
-      <div className={styles.signatures} aria-hidden="true">
-        <p>For the owner</p>
-        <p>Date</p>
+      <div className={styles.secondSheet}>
+        {text.firmness.length === 0 ? null : (
+          <>
+            <h2>How firm this is</h2>
+            <p>{text.firmness.join(" ")}</p>
+          </>
+        )}
+        <h2>What is not known</h2>
+        {text.notKnown.length === 0 ? (
+          <p>Every figure that counts is shown with the proof asked for.</p>
+        ) : (
+          <ul className={styles.lettered}>
+            {text.notKnown.map(({ letter, line }) => (
+              <li key={letter}>
+                {plate(letter)} <span>{line}</span>
+              </li>
+            ))}
+          </ul>
+        )}
+        {text.ask.length === 0 ? null : (
+          <>
+            <h2>What to ask before signing</h2>
+            {text.ask.map(({ letter, questions }) => (
+              <section key={letter} className={styles.asked} aria-labelledby={`ask-${letter}`}>
+                <h3 id={`ask-${letter}`}>
+                  <span className="visually-hidden">Bid </span>
+                  {plate(letter)}
+                </h3>
+                <ul>
+                  {questions.map((question) => (
+                    <li key={question}>{question}</li>
+                  ))}
+                </ul>
+              </section>
+            ))}
+          </>
+        )}
+        <h2>How the figures are counted</h2>
+        <p>{text.conventions}</p>
+        <div className={styles.signatures} aria-hidden="true">
+          <p>For the owner</p>
+          <p>Date</p>
+        </div>
       </div>
     </article>
   );
 }
 
 function NothingToSupport({ project, lacks }: { project: string; lacks: "bids" | "criteria" }) {
-  const [slug, words] = lacks === "bids" ? ["bids", "Enter the bids"] : ["requirements", "Set the criteria"];
+  const [slug, words, rest] =
+    lacks === "bids"
+      ? ["bids", "Enter the bids", "each claim as it is written"]
+      : ["requirements", "Set the criteria", "what every bid must meet and what counts for how much"];
   return (
-    <p>
+    <>
       <Link href={`/project/${project}/${slug}`} prefetch={false}>
         {words}
       </Link>
-      . This page then says in two printed pages what the figures support, how firm that is, what is not known, and what
-      to ask before signing.
-    </p>
+      , {rest}. This page then says in two printed pages what the figures support, how firm that is, what is not known,
+      and what to ask before signing.
+    </>
   );
 }

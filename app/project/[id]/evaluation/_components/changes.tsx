@@ -47,7 +47,10 @@ export function Changes({
           </>
         )}
         {inRanges > 0 ? (
-          <p className="soft">Another {formatPoints(inRanges)} points lie in the ranges of figures that do count.</p>
+          <p className="soft">
+            {open.length === 0 ? "" : "Another "}
+            {formatPoints(inRanges)} points lie in the ranges of figures that do count.
+          </p>
         ) : null}
       </div>
     </section>

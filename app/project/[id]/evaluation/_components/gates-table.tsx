@@ -73,7 +73,7 @@ export function GatesTable({
                     )}
                     <Link
                       href={sourceOf(project, evaluated, judged.figure)}
-                      className="screen-only small"
+                      className={`${styles.where} screen-only`}
                       prefetch={false}
                     >
                       in the bid

@@ -1,15 +1,14 @@
 import { formatPointSpan, formatPoints, formatShare, totalWorking } from "#lib/evaluation";
 import { BidLetter } from "../../../../_components/bid-letter";
-import { Status, type StatusWord } from "../../../../_components/status";
 import { ShowWorking } from "../../../../_components/working";
 import type { JudgedBid } from "../../_components/judged-bids";
 import styles from "./ranking-list.module.css";
 
-const standingStatus = {
-  "passes all gates": "meets",
-  "gate open": "not decided",
-  "fails a gate": "falls short",
-} as const satisfies Record<string, StatusWord>;
+const standingWords = {
+  "passes all gates": "Passes all gates",
+  "gate open": "Leaves a gate open",
+  "fails a gate": "Fails a gate",
+} as const;
 
 /** The criteria at whose gates a bid falls short or stays open, by name. */
 const atGates = ({ criteria }: JudgedBid): readonly string[] =>
@@ -63,9 +62,9 @@ export function RankingList({
                 {bidder} <span className="soft">– {system}</span>
               </p>
               <p>
-                <Status word={standingStatus[score.standing]} /> {score.standing}
+                {standingWords[score.standing]}
                 {gates.length === 0 ? "." : `: ${gates.join("; ")}.`}
-                {score.standing === "fails a gate" ? " No points make up for a gate." : ""}
+                {score.standing === "fails a gate" ? " No points make up for that." : ""}
               </p>
               <Total project={project} bid={bid} />
             </div>
