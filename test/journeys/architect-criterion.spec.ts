@@ -34,7 +34,7 @@ test("an architect adds a criterion, sees its share, and is told how to write a 
   await added.getByLabel("Score", { exact: true }).selectOption({ label: "More is better" });
   await expect(added.getByLabel("In full from")).toHaveValue("1.6 m");
 
-  const mass = criteria.filter({ hasText: "Infill mass per area" });
+  const mass = criteria.filter({ has: page.locator("summary", { hasText: "Infill mass per area" }) });
   await mass.locator("summary").click();
   await mass.getByLabel("In full from").fill("9 kg");
   const sentence =
@@ -59,6 +59,7 @@ test("an architect moves a criterion with the keyboard and keeps the focus", asy
   await page.goto("/");
   await page.getByRole("button", { name: "Open the demonstration project" }).click();
   await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name: "Requirements" }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "Requirements" })).toBeVisible();
   const names = page.getByRole("region", { name: "Criteria" }).getByRole("listitem").locator("summary strong");
   const [first = "", second = "", ...others] = await names.allTextContents();
   await page.getByRole("button", { name: `Move ${first} down` }).focus();
