@@ -71,6 +71,20 @@ describe("massSummary", () => {
     );
   });
 
+  test("leaves open who brings most where ranges meet", () => {
+    const range = (low: number, high: number) =>
+      mass(measured("mass", low, "short ton"), measured("mass", high, "short ton"));
+    expect(
+      massSummary(
+        [
+          { letter: "A", figure: range(150, 200) },
+          { letter: "B", figure: range(100, 160) },
+        ],
+        "us",
+      ),
+    ).toBe("Bid A (150–200 short tons) may put most infill on the field, bid B (100–160 short tons) least.");
+  });
+
   test("says so where no mass is known, and does not compare one bid with itself", () => {
     expect(massSummary([{ letter: "A", figure: noMass }], "us")).toBe(
       "No bid states an infill whose mass can be worked out.",

@@ -90,28 +90,32 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
         <Caution key={caution}>{caution}</Caution>
       ))}
       <h2>All bids over the years</h2>
-      <ChartFrame
-        title="Impact level by year"
-        summary={outlookSummary(evaluation.bids, units)}
-        table={<OutlookTable lines={lines} horizon={horizonYears} units={units} />}
-      >
-        {lines.length === 0 ? null : (
-          <OutlookChart
-            id="plot-all"
-            label="Impact level of each bid by year, as summed up above and listed in the table below"
-            lines={lines}
-            requirement={impact}
-            domain={domain}
-            size={fullChart}
-            units={units}
-          />
-        )}
-      </ChartFrame>
-      <p className="small soft">
-        Lines are the likely level, bands reach from the low to the high side. Thin dotted lines and pale bands are
-        extrapolated: no level in the bid backs them. Marks are levels that the bid states; an arrow shows the side that
-        a bound such as “at most” leaves open.
-      </p>
+      {lines.length === 0 ? (
+        <p>{outlookSummary(evaluation.bids, units)}</p>
+      ) : (
+        <>
+          <ChartFrame
+            title="Impact level by year"
+            summary={outlookSummary(evaluation.bids, units)}
+            table={<OutlookTable lines={lines} horizon={horizonYears} units={units} />}
+          >
+            <OutlookChart
+              id="plot-all"
+              label="Impact level of each bid by year, as summed up above and listed in the table below"
+              lines={lines}
+              requirement={impact}
+              domain={domain}
+              size={fullChart}
+              units={units}
+            />
+          </ChartFrame>
+          <p className="small soft">
+            Lines are the likely level, bands reach from the low to the high side. Thin dotted lines and pale bands are
+            extrapolated: no level in the bid backs them. Marks are levels that the bid states; an arrow shows the side
+            that a bound such as “at most” leaves open.
+          </p>
+        </>
+      )}
       <Premises bids={bids} method={method} horizon={horizonYears} />
       <SmallMultiples lines={lines} requirement={impact} domain={domain} units={units} />
       {lines.length === 0 ? null : (

@@ -43,15 +43,19 @@ function Evidence({ project, read: { entered, bid } }: Placed) {
   );
 }
 
-/** Levels by other methods with the question to ask; the reason only where “level as new” does not give it already. */
+/** Levels by other methods; reason and question only where “level as new” and the list of questions lack them. */
 function UnlikeLevels({ project, read: { entered, bid }, method }: Placed) {
   return unlikeLevels(entered, method).map(({ claim, verdict }) => (
     <div key={claim.id} className={styles.unlike}>
       <p>
         <Status word="not comparable" /> <ClaimLink project={project} bid={entered} claim={claim} />
       </p>
-      {bid.hardness.asNew.kind === "unknown" ? null : <p>{verdict.reason}</p>}
-      <p>Ask: “{verdict.ask}”</p>
+      {bid.hardness.asNew.kind === "unknown" ? null : (
+        <>
+          <p>{verdict.reason}</p>
+          <p>Ask: “{verdict.ask}”</p>
+        </>
+      )}
     </div>
   ));
 }

@@ -23,7 +23,7 @@ import { outlookRuns } from "./outlook-runs";
 export type ChartSize = Readonly<{ width: number; height: number; levelTicks: number; yearTicks: number }>;
 
 export const fullChart: ChartSize = { width: 760, height: 420, levelTicks: 6, yearTicks: 10 };
-export const smallChart: ChartSize = { width: 380, height: 270, levelTicks: 4, yearTicks: 4 };
+export const smallChart: ChartSize = { width: 310, height: 240, levelTicks: 3, yearTicks: 4 };
 
 const margin = { top: 34, right: 40, bottom: 48, left: 46 };
 

@@ -61,7 +61,7 @@ const barOf = ({ infill, letter }: BidEvaluation, index: number, materials: Mate
   index,
   total: intervalOfFigure(infill.stabilisingMass),
   parts: massByClass(
-    infill.components.flatMap(({ id, mass }) => {
+    (infill.unknownMaterials.length > 0 ? [] : infill.components).flatMap(({ id, mass }) => {
       const material = materials.get(id);
       return material === undefined ? [] : [{ class: material.class, mass }];
     }),

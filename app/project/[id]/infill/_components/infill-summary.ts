@@ -11,13 +11,17 @@ const highOf = (figure: Figure): number => intervalOfFigure(figure)?.high ?? Num
 
 const lettersOf = (bids: readonly Readonly<{ letter: string }>[]) => bids.map(({ letter }) => letter);
 
-/** The bids with a figure, those without, and who could have least and most. */
+/** The bids with a figure, those without, and who has least and most; `clear` where no range reaches into theirs. */
 function compared<D extends "length" | "mass">(bids: readonly Lettered<D>[]) {
   const known = bids.filter(({ figure }) => figure.kind !== "unknown");
   const [least] = known.toSorted((one, other) => lowOf(one.figure) - lowOf(other.figure));
   const [most] = known.toSorted((one, other) => highOf(other.figure) - highOf(one.figure));
   const without = lettersOf(bids.filter(({ figure }) => figure.kind === "unknown"));
-  return { known, without, ends: least === undefined || most === undefined ? null : { least, most } };
+  if (least === undefined || most === undefined) return { known, without, ends: null };
+  const clear =
+    known.every((bid) => bid === least || lowOf(bid.figure) > highOf(least.figure)) &&
+    known.every((bid) => bid === most || highOf(bid.figure) < lowOf(most.figure));
+  return { known, without, ends: { least, most, clear } };
 }
 
 const sentences = (...parts: readonly (string | false)[]): string => parts.filter((part) => part !== false).join(" ");
@@ -32,7 +36,7 @@ export function sectionSummary(bids: readonly Lettered<"length">[], units: UnitS
     ends !== null &&
       (ends.least === ends.most
         ? `Fibre stands free above the infill in ${listed(known.map(inWords))}.`
-        : `The fibre that stands free above the infill is shortest in ${inWords(ends.least)} and longest in ${inWords(ends.most)}.`),
+        : `The fibre that stands free above the infill ${ends.clear ? "is" : "may be"} shortest in ${inWords(ends.least)} and longest in ${inWords(ends.most)}.`),
     buried.length > 0 && `In ${bidsListed(buried)} the infill would stand above the pile.`,
     mayBury.length > 0 && `In ${bidsListed(mayBury)} the infill may reach the top of the pile.`,
     without.length > 0 && `The free pile of ${bidsListed(without)} is not known.`,
@@ -50,7 +54,7 @@ export function massSummary(bids: readonly Lettered<"mass">[], units: UnitSystem
   return sentences(
     ends.least === ends.most
       ? `On the whole field lies the infill of ${listed(known.map(inWords))}.`
-      : `${capitalised(inWords(ends.most))} puts most infill on the field, ${inWords(ends.least)} least.`,
+      : `${capitalised(inWords(ends.most))} ${ends.clear ? "puts" : "may put"} most infill on the field, ${inWords(ends.least)} least.`,
     without.length > 0 && `The mass of ${bidsListed(without)} is not known.`,
   );
 }

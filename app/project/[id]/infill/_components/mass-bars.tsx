@@ -80,22 +80,20 @@ function Bar({
       <text x="6" y={middle} dy="0.34em" fill={bidStroke(index)} className={styles.letter}>
         {letter}
       </text>
-      {total === null
-        ? null
-        : parts.map((part, place) => {
-            const from = x(ends[place - 1] ?? 0);
-            const to = x(ends[place] ?? 0);
-            return (
-              <g key={part.class}>
-                <FilledBand id="bar" fill={part.class} x={from} width={to - from} y={y} height={thickness} />
-                {hasRoom(place) ? (
-                  <text x={from + 4} y={y + thickness + 14} className={styles.part}>
-                    {classWords[part.class]}
-                  </text>
-                ) : null}
-              </g>
-            );
-          })}
+      {parts.map((part, place) => {
+        const from = x(ends[place - 1] ?? 0);
+        const to = x(ends[place] ?? 0);
+        return (
+          <g key={part.class}>
+            <FilledBand id="bar" fill={part.class} x={from} width={to - from} y={y} height={thickness} />
+            {hasRoom(place) ? (
+              <text x={from + 4} y={y + thickness + 14} className={styles.part}>
+                {classWords[part.class]}
+              </text>
+            ) : null}
+          </g>
+        );
+      })}
       {total === null ||
       !(total.low < total.high) ||
       !Number.isFinite(total.high) ||
