@@ -134,7 +134,7 @@ function Section({
   patterns: string;
   units: UnitSystem;
 }) {
-  const { letter, index, layout, depth, notes } = section;
+  const { letter, index, layout, depth, freePile, notes } = section;
   const { bands, base, surface, pile, shallowest, deepest } = layout;
   const x = left + side;
   const block = Math.min(150, room * 0.34);
@@ -168,7 +168,7 @@ function Section({
       <path d={`M${x - 12} ${y(base)}H${edge + 12}`} className={styles.base} />
       <DepthMark at={shallowest} word="low" y={y} x={x} edge={edge} />
       <DepthMark at={deepest} word="high" y={y} x={x} edge={edge} />
-      {pile === null || pile <= surface ? null : (
+      {pile === null || freePile === null || pile <= surface ? null : (
         <path d={`M${edge + 3} ${y(pile)}h5V${y(surface)}h-5`} className={styles.bracket} />
       )}
       {labels.map(({ at, lines, strong }, place) => {

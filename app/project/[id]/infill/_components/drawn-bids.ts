@@ -50,6 +50,7 @@ function sectionOf(
     freePile: freePile.kind === "unknown" ? null : formatFigure(freePile, units),
     notes: [
       ...(complete ? [] : ["infill not drawn: a material", "is not described"]),
+      ...(complete && infill.components.length === 0 ? ["no infill entered"] : []),
       ...(layout.pile === null ? ["pile height not stated"] : []),
       ...(buried ? ["infill above the pile"] : []),
     ],
