@@ -70,3 +70,15 @@ test("an architect moves a criterion with the keyboard and keeps the focus", asy
   await expect(names).toHaveText([first, second, ...others]);
   await expect(page.getByText(`${first} is now number 1 of ${others.length + 2}.`)).toBeAttached();
 });
+
+test("all criteria opened fit 320 CSS pixels without scrolling sideways", async ({ page }) => {
+  await page.goto("/");
+  await page.getByRole("button", { name: "Open the demonstration project" }).click();
+  await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name: "Requirements" }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "Requirements" })).toBeVisible();
+  await page.setViewportSize({ width: 320, height: 640 });
+  const summaries = page.getByRole("region", { name: "Criteria" }).getByRole("listitem").locator("summary");
+  for (const summary of await summaries.all()) await summary.click();
+  await expect(page.getByLabel("Name of the criterion").last()).toBeVisible();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+});
