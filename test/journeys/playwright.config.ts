@@ -10,7 +10,7 @@ const address = `http://127.0.0.1:${port}`;
 
 export default defineConfig({
   testDir: ".",
-  testMatch: process.env.EVENFIELD_AUDIT ? "*.audit.ts" : "*.spec.ts",
+  testMatch: "*.spec.ts",
   outputDir: "../../test-results",
   reporter: [["list"], ["json"]],
   forbidOnly: Boolean(process.env.CI),

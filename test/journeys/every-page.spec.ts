@@ -21,6 +21,9 @@ const pages = [
   "project/recommendation",
 ] as const;
 
+// the pages are independent of each other, and there are many of them
+test.describe.configure({ mode: "parallel" });
+
 let project = "";
 
 test.beforeAll(async ({ browser }) => {
