@@ -84,7 +84,8 @@ export function useAutosave<Values extends FieldValues>(options: {
       version.current = saved.version;
       serverHasIt();
       showProblems([]);
-      setState({ kind: "saved", at: saved.at });
+      // what was typed meanwhile is not on the server, so the page must not call it saved
+      setState(changed.current ? { kind: "typing" } : { kind: "saved", at: saved.at });
       onSaved();
     };
     try {
