@@ -1,4 +1,5 @@
-export { explainFinding, type FindingWords } from "./explain-finding";
-export type { Finding, Severity } from "./finding";
-export type { CheckedBid } from "./model";
-export { findings } from "./rules";
+export { type Answer, answersTo, type EarlierClaim, earlierVersions, isSettled } from "./answer";
+export { findings, severities } from "./findings";
+export type { CheckedBid, CheckedFigure, Finding, Rule, Severity } from "./model";
+export { rules } from "./rules";
+export { answersSchema } from "./schema";

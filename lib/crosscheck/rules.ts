@@ -1,22 +1,13 @@
-import { componentsAgainstTotal } from "./components-against-total";
-import type { Finding, Severity } from "./finding";
-import { impactByAnotherMethod } from "./impact-by-another-method";
-import { infillBuriesPile } from "./infill-buries-pile";
-import { lightInfillWithoutShockLayer } from "./light-infill-without-shock-layer";
-import type { CheckedBid, Rule } from "./model";
+import type { Rule } from "./model";
+import { componentsAgainstTotal } from "./rules/components-against-total";
+import { impactByAnotherMethod } from "./rules/impact-by-another-method";
+import { infillBuriesPile } from "./rules/infill-buries-pile";
+import { lightInfillWithoutShockLayer } from "./rules/light-infill-without-shock-layer";
 
-/** Every rule that is applied. A new rule is a file and a line here. */
-const rules: readonly Rule[] = [
+/** Every rule that is applied, in the order in which findings of one severity are told. A new rule is a file and a line here. */
+export const rules: readonly Rule[] = [
   componentsAgainstTotal,
   infillBuriesPile,
   impactByAnotherMethod,
   lightInfillWithoutShockLayer,
 ];
-
-const order: readonly Severity[] = ["can't be true", "needs an answer", "note"];
-
-/** What does not go together in a bid, the most serious first. */
-export const findings = (bid: CheckedBid): readonly Finding[] =>
-  rules
-    .flatMap((rule) => rule(bid))
-    .toSorted((one, other) => order.indexOf(one.severity) - order.indexOf(other.severity));

@@ -1,6 +1,5 @@
 import { inSentence } from "#lib/claim";
 import { explainStability } from "#lib/criteria";
-import { explainFinding } from "#lib/crosscheck";
 import {
   type BidEvaluation,
   bidsInWords,
@@ -13,7 +12,7 @@ import {
   outcomeOf,
   type Project,
 } from "#lib/evaluation";
-import { formatFigure } from "#lib/figure";
+import { formatFigure, tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { conventionsInWords } from "./conventions-in-words";
 import { costSentences } from "./cost-sentences";
@@ -155,12 +154,12 @@ function questionsFor(bid: BidEvaluation, units: UnitSystem): readonly string[] 
   const others = open.filter(({ atGate }) => atGate === "no gate");
   const asked = new Set(open.flatMap(({ because }) => (because?.kind === "not-comparable" ? [because.reason] : [])));
   const found = bid.findings.filter(
-    (finding) => finding.kind !== "impact-by-another-method" || !asked.has(finding.reason),
+    ({ severity, sentence }) => severity !== "note" && !asked.has(tell(sentence, units)),
   );
   return [
     ...new Set([
       ...[...atGates, ...others].map(({ question }) => question),
-      ...found.map((finding) => explainFinding(finding, units).question),
+      ...found.map((finding) => tell(finding.question, units)),
     ]),
   ];
 }

@@ -1,7 +1,7 @@
 import { type MethodId, matchMethod, readClaims } from "#lib/claim";
 import { type LifeCycleCost, lifeCycleCost } from "#lib/cost";
 import { type BidFigures, type Criterion, ranking, type ShownFigure, scoreBid, weightStability } from "#lib/criteria";
-import { findings } from "#lib/crosscheck";
+import { type CheckedBid, findings } from "#lib/crosscheck";
 import { fieldArea } from "#lib/field";
 import type { Figure } from "#lib/figure";
 import { intervalOfFigure } from "#lib/figure";
@@ -20,7 +20,10 @@ import { wantedProperties } from "./wanted-properties";
  */
 export function evaluate({ brief, requirements, bids }: Project): Evaluation {
   const area = fieldArea(brief.field);
-  const evaluated = bids.map((bid) => evaluateBid(bid, { brief, requirements, area }));
+  const setting = { brief, requirements, area };
+  const read = bids.map((bid) => factsOf(bid, setting));
+  const checked = read.map(({ checked }) => checked);
+  const evaluated = read.map((facts) => evaluateBid(facts, checked, requirements));
   const scores = evaluated.map(({ score }) => score);
   return {
     format: "evenfield-evaluation",
@@ -36,29 +39,42 @@ export function evaluate({ brief, requirements, bids }: Project): Evaluation {
 
 type Setting = Readonly<{ brief: Brief; requirements: Requirements; area: Figure<"area"> }>;
 
-function evaluateBid(bid: Bid, { brief, requirements, area }: Setting): BidEvaluation {
+/** What one bid amounts to by itself, and the same as the cross-checks look at it. */
+type ReadBid = BidFacts & Readonly<{ checked: CheckedBid }>;
+
+function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
   const known = knownInfill(bid, brief.ownMaterials);
   const infill = infillFigures(bid, known, area);
   const impact = withMethod(requirements.impact);
   const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact);
   const cost = costFigures(bid, brief, area);
-  const { id, letter, bidder, system, claims } = bid;
+  const { totalArealDensity, stabilisingMass, depth: infillDepth, mineralShare, floatProneShare } = infill;
+  const { id, letter, claims, prices } = bid;
+  const checked: CheckedBid = {
+    ...{ id, letter, claims, prices, infill: known.system, area, impact },
+    ...{ totalArealDensity, stabilisingMass, infillDepth, mineralShare, floatProneShare },
+    hoursPerYear: brief.use.hoursPerYear.value,
+    studyYears: brief.money.studyPeriod.years,
+    asOf: brief.money.baseDate,
+  };
+  return { bid, infill, hardness, cost, checked };
+}
+
+function evaluateBid(
+  { checked, ...facts }: ReadBid,
+  all: readonly CheckedBid[],
+  { criteria }: Requirements,
+): BidEvaluation {
+  const { bid, infill, hardness, cost } = facts;
+  const { id, letter, bidder, system, claims, answers } = bid;
   return {
-    id,
-    letter,
-    bidder,
-    system,
-    reading: readClaims(claims, wantedProperties(requirements.criteria)),
-    infill,
-    hardness,
-    cost,
-    findings: findings({
-      claims,
-      totalArealDensity: infill.totalArealDensity,
-      infillDepth: infill.depth,
-      impactMethod: impact.method,
-    }),
-    score: scoreBid(requirements.criteria, shownFigures({ bid, infill, hardness, cost }, requirements.criteria)),
+    ...{ id, letter, bidder, system, infill, hardness, cost, answers },
+    reading: readClaims(claims, wantedProperties(criteria)),
+    findings: findings(
+      checked,
+      all.filter((other) => other !== checked),
+    ),
+    score: scoreBid(criteria, shownFigures(facts, criteria)),
   };
 }
 

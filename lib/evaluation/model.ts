@@ -1,7 +1,7 @@
 import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
 import type { CostConventions, LifeCycleCost, PriceLine } from "#lib/cost";
 import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteria";
-import type { Finding } from "#lib/crosscheck";
+import type { Answer, Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
 import type { Figure } from "#lib/figure";
 import type { AgedLevel, DepthMargin, HardnessOutlook, ImpactRequirement, Sensitivity } from "#lib/impact";
@@ -45,6 +45,8 @@ export type Bid = Readonly<{
   infill: Readonly<{ placement: Placement; components: readonly InfillClaim[] }>;
   claims: readonly Claim[];
   prices: readonly PriceLine[];
+  /** What the bidder answered to questions, and what claims said before. */
+  answers: readonly Answer[];
 }>;
 
 export type Project = Readonly<{ brief: Brief; requirements: Requirements; bids: readonly Bid[] }>;
@@ -98,6 +100,7 @@ export type BidEvaluation = Readonly<{
   hardness: HardnessFigures;
   cost: LifeCycleCost;
   findings: readonly Finding[];
+  answers: readonly Answer[];
   score: BidScore;
 }>;
 

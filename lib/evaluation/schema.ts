@@ -2,6 +2,7 @@ import { z } from "zod";
 import { claimSchema, matchMethod, provenanceShape } from "#lib/claim";
 import { costConventionsSchema, priceLinesSchema } from "#lib/cost";
 import { criteriaSchema } from "#lib/criteria";
+import { answersSchema } from "#lib/crosscheck";
 import { climateSchema, fieldShapeSchema, useProfileSchema } from "#lib/field";
 import { impactRequirementSchema } from "#lib/impact";
 import { infillComponentShape, infillSystemOf } from "#lib/infill";
@@ -77,6 +78,8 @@ export const bidSchema = z.strictObject({
       ),
     ),
   prices: priceLinesSchema,
+  /** Absent in what was stored before answers were recorded. */
+  answers: answersSchema.default([]),
 });
 
 /** The documents that a project is stored as, by kind. */

@@ -1,5 +1,6 @@
 export type { Figure } from "./figure";
 export { formatFigure } from "./format";
 export { figureFromInterval, intervalOfFigure, known, unknown } from "./from-interval";
+export { type Phrase, type PhraseQuantity, quantityInPhrase, say, tell } from "./phrase";
 export { explainShortfall, type Shortfall } from "./shortfall";
 export type { Origin, Working, WorkingInput } from "./working";

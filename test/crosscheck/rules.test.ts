@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { explainFinding, findings } from "#lib/crosscheck";
+import { findings } from "#lib/crosscheck";
+import { tell } from "#lib/figure";
 import { checkedBid, claims, written } from "./checked-bid";
 
-const kinds = (bid: Parameters<typeof findings>[0]) => findings(bid).map(({ kind }) => kind);
+const kinds = (bid: Parameters<typeof findings>[0]) => findings(bid, []).map(({ rule }) => rule);
 const total = (figure: string) => claims({ property: "infill-total-areal-density", figure });
 
 describe("components against the stated total", () => {
@@ -49,12 +50,12 @@ describe("components against the stated total", () => {
     ));
 
   test("says both figures in the reader's units", () => {
-    const [finding] = findings(checkedBid({ claims: total("9.6 psf"), totalArealDensity: sum }));
+    const [finding] = findings(checkedBid({ claims: total("9.6 psf"), totalArealDensity: sum }), []);
     if (finding === undefined) throw new Error("expected a finding");
-    expect(explainFinding(finding, "us").sentence).toBe(
+    expect(tell(finding.sentence, "us")).toBe(
       "The components add up to 9.00 lb/ft²; the bid states a total of 9.60 lb/ft². Both can’t be true.",
     );
-    expect(explainFinding(finding, "metric").question).toBe(
+    expect(tell(finding.question, "metric")).toBe(
       "Your bid states a total infill of 46.9 kg/m², while its components add up to 43.9 kg/m². Which is right, and which component changes?",
     );
   });
@@ -118,7 +119,7 @@ test("the most serious finding stands first, whatever the order of the claims", 
     { property: "infill-total-areal-density", figure: "9.6 psf" },
   );
   const severities = (list: typeof all) =>
-    findings(checkedBid({ claims: list, totalArealDensity: written9 })).map(({ severity }) => severity);
+    findings(checkedBid({ claims: list, totalArealDensity: written9 }), []).map(({ severity }) => severity);
   expect(severities(all)[0]).toBe("can't be true");
   expect(severities(all.toReversed())).toEqual(severities(all));
 });

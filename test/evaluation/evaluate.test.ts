@@ -24,7 +24,7 @@ describe("the demonstration project", () => {
   test("says that it is invented", () => expect(evaluation.project.notice).toMatch(/^Invented/));
 
   test("has a sum that does not add up, an unlike method and a light infill over nothing", () => {
-    const found = evaluation.bids.map(({ letter, findings }) => [letter, findings.map(({ kind }) => kind)]);
+    const found = evaluation.bids.map(({ letter, findings }) => [letter, findings.map(({ rule }) => rule)]);
     expect(Object.fromEntries(found)).toEqual({
       A: ["components-against-total"],
       B: ["light-infill-without-shock-layer"],

@@ -1,8 +1,8 @@
 import Link from "next/link";
 import { claimsFor } from "#lib/claim";
-import { explainFinding, type Finding } from "#lib/crosscheck";
+import type { Finding } from "#lib/crosscheck";
 import { claimInWords } from "#lib/evaluation";
-import { formatFigure } from "#lib/figure";
+import { formatFigure, tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
@@ -10,7 +10,7 @@ import { Status } from "../../../../_components/status";
 import type { DrawnBid } from "./drawn-bids";
 
 /** Impact levels have their own page; everything else that does not go together is about mass and depth. */
-const isAboutInfill = ({ kind }: Finding): boolean => kind !== "impact-by-another-method";
+const isAboutInfill = ({ rule }: Finding): boolean => rule !== "impact-by-another-method";
 
 function StatedTotals({ project, bid }: { project: string; bid: DrawnBid }) {
   const stated = claimsFor(bid.bid.claims, "infill-total-areal-density");
@@ -26,15 +26,15 @@ function StatedTotals({ project, bid }: { project: string; bid: DrawnBid }) {
 
 function Outcome({ bid, units }: { bid: DrawnBid; units: UnitSystem }) {
   const { findings, infill } = bid.evaluation;
-  const differing = findings.filter((finding) => finding.kind === "components-against-total");
+  const differing = findings.filter(({ rule }) => rule === "components-against-total");
   const stated = claimsFor(bid.bid.claims, "infill-total-areal-density");
   if (infill.totalArealDensity.kind === "unknown") return "Nothing to compare with: the sum is not known.";
   if (stated.length === 0) return "The bid states no total, so nothing is compared.";
   if (differing.length === 0) return "Stated total and sum agree, to within 1 % for rounding.";
   return differing.map((finding) => (
-    <div key={finding.claim}>
-      {finding.stated.low > finding.sum.high ? <Status word="over-claimed" /> : null}
-      <p>{explainFinding(finding, units).sentence}</p>
+    <div key={finding.key}>
+      {finding.overClaims.length > 0 ? <Status word="over-claimed" /> : null}
+      <p>{tell(finding.sentence, units)}</p>
     </div>
   ));
 }
@@ -50,9 +50,14 @@ export function TotalsAgainstSum({
   units: UnitSystem;
 }) {
   const questions = bids.flatMap(({ letter, index, evaluation: { findings } }) =>
-    findings
-      .filter(isAboutInfill)
-      .map((finding) => ({ letter, index, kind: finding.kind, ...explainFinding(finding, units) })),
+    findings.filter(isAboutInfill).map(({ key, title, sentence, question }) => ({
+      letter,
+      index,
+      key,
+      title,
+      sentence: tell(sentence, units),
+      question: tell(question, units),
+    })),
   );
   return (
     <>
@@ -91,8 +96,8 @@ export function TotalsAgainstSum({
         <>
           <h3>To ask the bidders</h3>
           <ul>
-            {questions.map(({ letter, index, title, sentence, question, kind }) => (
-              <li key={`${letter} ${kind} ${sentence}`}>
+            {questions.map(({ letter, index, title, sentence, question, key }) => (
+              <li key={`${letter} ${key}`}>
                 <BidLetter letter={letter} index={index} /> <strong>{title}.</strong> {sentence} Ask: “{question}”
               </li>
             ))}

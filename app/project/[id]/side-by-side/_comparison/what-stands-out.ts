@@ -8,9 +8,8 @@ import {
   methodOf,
   propertyOf,
 } from "#lib/claim";
-import { explainFinding } from "#lib/crosscheck";
 import { type BidEvaluation, bidsAtStart, bidsInWords, type Evaluation, type Project } from "#lib/evaluation";
-import { type Figure, formatFigure, intervalOfFigure } from "#lib/figure";
+import { type Figure, formatFigure, intervalOfFigure, tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import type { Group } from "./model";
 
@@ -67,7 +66,7 @@ const contradictions = ({ evaluation: { bids }, units }: Read): readonly string[
   bids.flatMap(({ letter, findings }) =>
     findings
       .filter(({ severity }) => severity === "can't be true")
-      .map((finding) => `Bid ${letter}: ${explainFinding(finding, units).sentence}`),
+      .map((finding) => `Bid ${letter}: ${tell(finding.sentence, units)}`),
   );
 
 /** How the missile of one method is to that of another, where both drop one and the mass differs. */

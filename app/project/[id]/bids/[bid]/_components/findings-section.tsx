@@ -1,4 +1,5 @@
-import { explainFinding, type Finding, type Severity } from "#lib/crosscheck";
+import type { Finding, Severity } from "#lib/crosscheck";
+import { tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { CopyText } from "./copy-text";
 import styles from "./findings-section.module.css";
@@ -19,10 +20,12 @@ export function FindingsSection({
   units: UnitSystem;
   letter: string;
 }) {
-  const explained = findings.map((finding) => ({
-    key: `${finding.kind} ${"claim" in finding ? finding.claim : ""}`,
-    severity: finding.severity,
-    ...explainFinding(finding, units),
+  const explained = findings.map(({ key, severity, title, sentence, question }) => ({
+    key,
+    severity,
+    title,
+    sentence: tell(sentence, units),
+    question: tell(question, units),
   }));
   const questions = explained.map(({ question }, index) => `${index + 1}. ${question}`).join("\n\n");
   return (

@@ -1,0 +1,17 @@
+import type { CheckedBid, Finding, Found, Rule, Severity } from "./model";
+import { rules } from "./rules";
+
+/** From what excludes itself to what is worth knowing. */
+export const severities = ["can't be true", "needs an answer", "note"] as const satisfies readonly Severity[];
+
+const named = ({ id, title }: Rule, found: Found): Finding => {
+  const { claims, priceLines = [], figures = [], overClaims = [], severity, sentence, question, working } = found;
+  const key = [id, ...[...claims, ...priceLines].toSorted()].join(":");
+  return { key, rule: id, title, severity, claims, priceLines, figures, overClaims, sentence, question, working };
+};
+
+/** What does not go together in a bid, by itself and beside the others, the most serious first. */
+export const findings = (bid: CheckedBid, others: readonly CheckedBid[]): readonly Finding[] =>
+  rules
+    .flatMap((rule) => rule.check(bid, others).map((found) => named(rule, found)))
+    .toSorted((one, other) => severities.indexOf(one.severity) - severities.indexOf(other.severity));

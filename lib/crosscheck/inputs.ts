@@ -1,0 +1,50 @@
+import { type Claim, formatCondition, methodOf, propertyOf } from "#lib/claim";
+import { type Figure, formatFigure, intervalOfFigure, type WorkingInput } from "#lib/figure";
+import { type DimensionName, formatInterval, formatReading, type Interval, type SiUnit } from "#lib/quantity";
+import type { CheckedBid } from "./model";
+
+/** A claim as an input of a working: as entered, how it was read, by which method and in which condition. */
+export function claimInput({ id: bid }: Pick<CheckedBid, "id">, claim: Claim): WorkingInput {
+  const { label } = propertyOf(claim.property);
+  const method = claim.method === "not-stated" ? "" : `, ${methodOf(claim.method).designation}`;
+  const condition = claim.condition.kind === "not-stated" ? "" : `, ${formatCondition(claim.condition)}`;
+  return {
+    label,
+    text: `${valueText(claim)}${method}${condition}`,
+    from: { kind: "claim", bid, claim: claim.id },
+  };
+}
+
+function valueText({ value }: Claim): string {
+  switch (value.kind) {
+    case "quantity": {
+      const { asEntered, dimension, reading } = value.quantity;
+      return `${asEntered} = ${formatReading(dimension, reading, "us")} = ${formatReading(dimension, reading, "metric")}`;
+    }
+    case "choice":
+      return value.choice;
+    case "words":
+      return `“${value.words}”`;
+  }
+}
+
+/** A derived figure as an input of a working, in both systems of units. */
+export const figureInput = <D extends DimensionName>(label: string, figure: Figure<D>): WorkingInput => ({
+  label,
+  text:
+    intervalOfFigure(figure) === null
+      ? "not known"
+      : `${formatFigure(figure, "us")} (${formatFigure(figure, "metric")})`,
+  from: { kind: "figure", figure: label },
+});
+
+/** A fixed number as an input of a working. */
+export const constantInput = (label: string, text: string): WorkingInput => ({
+  label,
+  text,
+  from: { kind: "constant" },
+});
+
+/** An interval in US units with the metric ones in brackets. */
+export const inBoth = <D extends DimensionName>(dimension: D, interval: Interval<SiUnit<D>>): string =>
+  `${formatInterval(dimension, interval, "us")} (${formatInterval(dimension, interval, "metric")})`;

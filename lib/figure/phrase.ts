@@ -1,0 +1,46 @@
+import {
+  type DimensionName,
+  formatInterval,
+  type In,
+  type Interval,
+  type SiUnit,
+  type UnitSystem,
+} from "#lib/quantity";
+
+/** A quantity inside a sentence, kept in SI until somebody reads it. */
+export type PhraseQuantity = {
+  [D in DimensionName]: Readonly<{ dimension: D; interval: Interval<SiUnit<D>> }>;
+}[DimensionName];
+
+/** Words with quantities between them, as plain data: each reader is told it in units of their own. */
+export type Phrase = readonly (string | PhraseQuantity)[];
+
+/** A quantity to stand in a phrase. */
+export const quantityInPhrase = <D extends DimensionName>(
+  dimension: D,
+  quantity: Interval<SiUnit<D>> | In<SiUnit<D>>,
+): PhraseQuantity =>
+  ({
+    dimension,
+    interval: typeof quantity === "object" ? quantity : { low: quantity, high: quantity },
+  }) as unknown as PhraseQuantity; // the union can't be narrowed by a type that is still open
+
+/** A phrase as a template: say`The pile is ${quantityInPhrase("length", pile)} high.` */
+export const say = (
+  words: TemplateStringsArray,
+  ...parts: readonly (string | number | PhraseQuantity | Phrase)[]
+): Phrase =>
+  words
+    .flatMap((text, at) => {
+      const part = parts[at];
+      if (part === undefined) return [text];
+      if (typeof part === "number") return [text, String(part)];
+      return typeof part === "string" || "dimension" in part ? [text, part] : [text, ...part];
+    })
+    .filter((part) => part !== "");
+
+/** The phrase in the reader's units. */
+export const tell = (phrase: Phrase, units: UnitSystem): string =>
+  phrase
+    .map((part) => (typeof part === "string" ? part : formatInterval(part.dimension, part.interval, units)))
+    .join("");
