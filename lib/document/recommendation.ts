@@ -12,10 +12,11 @@ import {
   outcomeOf,
   type Project,
 } from "#lib/evaluation";
-import { formatFigure, tell } from "#lib/figure";
+import { formatFigure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { conventionsInWords } from "./conventions-in-words";
 import { costSentences } from "./cost-sentences";
+import { questionsTo } from "./questions";
 import { type Support, supportOf } from "./support";
 
 /** The figures of all bids on one criterion, in the order of the bids. */
@@ -52,7 +53,7 @@ export function recommendation(project: Project, evaluation: Evaluation, units: 
     firmness: firmnessOf(project, evaluation),
     notKnown: bids.flatMap((bid) => unknownLine(bid)),
     ask: bids.flatMap((bid) => {
-      const questions = questionsFor(bid, units);
+      const questions = questionsTo(bid, units).map(({ text }) => text);
       return questions.length === 0 ? [] : [{ letter: bid.letter, questions }];
     }),
     cautions: evaluation.cautions,
@@ -145,21 +146,4 @@ const whyOpen = ({ because }: OpenFigure): string => {
 function unknownLine(bid: BidEvaluation): Recommendation["notKnown"] {
   const open = openFigures(bid.score).map((figure) => `${inSentence(figure.criterion.label)} (${whyOpen(figure)})`);
   return open.length === 0 ? [] : [{ letter: bid.letter, line: `${open.join("; ")}.` }];
-}
-
-/** Questions about gates come first, then those with most points behind them, then what the cross-checks found. */
-function questionsFor(bid: BidEvaluation, units: UnitSystem): readonly string[] {
-  const open = openFigures(bid.score);
-  const atGates = open.filter(({ atGate }) => atGate === "decides a gate");
-  const others = open.filter(({ atGate }) => atGate === "no gate");
-  const asked = new Set(open.flatMap(({ because }) => (because?.kind === "not-comparable" ? [because.reason] : [])));
-  const found = bid.findings.filter(
-    ({ severity, sentence }) => severity !== "note" && !asked.has(tell(sentence, units)),
-  );
-  return [
-    ...new Set([
-      ...[...atGates, ...others].map(({ question }) => question),
-      ...found.map((finding) => tell(finding.question, units)),
-    ]),
-  ];
 }

@@ -1,3 +1,4 @@
+export { type AnswerText, answeredBid } from "./answered-bid";
 export { bidsAtStart, bidsInWords } from "./bids-in-words";
 export { claimInWords, type EvidencedFigure } from "./claimed-figure";
 export type { BidFacts } from "./derived-measures";

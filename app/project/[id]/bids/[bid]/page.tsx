@@ -61,7 +61,12 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
         costing={{ area, conventions: project.brief.money }}
         otherLetters={documents.bids.filter((each) => each.id !== bid).map(({ model }) => model.letter)}
       />
-      <FindingsSection findings={findings} units={await readersUnits()} letter={evaluated.letter} />
+      <FindingsSection
+        findings={findings}
+        units={await readersUnits()}
+        letter={evaluated.letter}
+        questions={`/project/${id}/bids/${bid}/questions`}
+      />
       {stored.model.claims.length === 0 ? null : (
         <section aria-labelledby="in-words">
           <h2 id="in-words">The claims in words</h2>

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import type { Finding, Severity } from "#lib/crosscheck";
 import { tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
@@ -15,10 +16,13 @@ export function FindingsSection({
   findings,
   units,
   letter,
+  questions,
 }: {
   findings: readonly Finding[];
   units: UnitSystem;
   letter: string;
+  /** The address of the page with the letter and the answers. */
+  questions: string;
 }) {
   const explained = findings.map(({ key, severity, title, sentence, question }) => ({
     key,
@@ -27,7 +31,6 @@ export function FindingsSection({
     sentence: tell(sentence, units),
     question: tell(question, units),
   }));
-  const questions = explained.map(({ question }, index) => `${index + 1}. ${question}`).join("\n\n");
   return (
     <section aria-labelledby="findings">
       <h2 id="findings">Findings and questions to the bidder</h2>
@@ -52,9 +55,13 @@ export function FindingsSection({
               </li>
             ))}
           </ol>
-          {explained.length > 1 ? <CopyText text={questions} what={`all questions to bid ${letter}`} /> : null}
         </>
       )}
+      <p className="screen-only">
+        <Link href={questions} prefetch={false}>
+          Letter with all questions to bid {letter}, and answers
+        </Link>
+      </p>
     </section>
   );
 }

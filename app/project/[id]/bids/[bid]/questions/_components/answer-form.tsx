@@ -1,0 +1,155 @@
+"use client";
+import { useRouter } from "next/navigation";
+import { useEffect, useState } from "react";
+import { type FieldPath, FormProvider, useForm } from "react-hook-form";
+import { type AnswerText, answeredBid, type BidText } from "#lib/evaluation";
+import { ChoiceField } from "../../../../../../_components/form/choice-field";
+import { freshId } from "../../../../../../_components/form/fresh-id";
+import { LongTextField } from "../../../../../../_components/form/long-text-field";
+import type { DocumentAddress, FieldProblem } from "../../../../../../_components/form/save-outcome";
+import { TextField } from "../../../../../../_components/form/text-field";
+import { forgetUnsent, keepUnsent, unsentLeftBehind } from "../../../../../../_components/form/unsent-text";
+import { saveDocument } from "../../../../_actions/save-document";
+import styles from "./answer-form.module.css";
+import { amendable, fieldLabels } from "./field-labels";
+
+export type AskedFinding = Readonly<{
+  key: string;
+  question: string;
+  claims: readonly { id: string; label: string }[];
+}>;
+
+type Draft = Omit<AnswerText, "claims"> & { claims: { id: string; fields: Record<string, string> }[] };
+
+/** Records what the bidder answered to one question and, where the answer changes them, the claims it speaks of. */
+export function AnswerForm({
+  where,
+  version,
+  bid,
+  asked,
+}: {
+  where: DocumentAddress;
+  version: number;
+  bid: BidText;
+  asked: AskedFinding;
+}) {
+  const router = useRouter();
+  const [kept] = useState<DocumentAddress>({ ...where, id: `${where.id} answer ${asked.key}` });
+  const [said, setSaid] = useState("");
+  const form = useForm<Draft>({ defaultValues: blank(bid, asked) });
+  const { formState, setError, handleSubmit, reset, watch } = form;
+
+  useEffect(() => {
+    let here = true;
+    const watching = watch((values) => keepUnsent(kept, { version, values }));
+    void unsentLeftBehind(kept).then((left) => {
+      if (!here || left === null) return;
+      reset(left.values as Draft);
+      left.forget();
+      keepUnsent(kept, left);
+      setSaid("What you typed here before was kept in this browser and is back. It is not recorded yet.");
+    });
+    return () => {
+      here = false;
+      watching.unsubscribe();
+    };
+  }, [kept, reset, version, watch]);
+
+  const record = async (draft: Draft) => {
+    const id = freshId(
+      "answer",
+      (bid.answers ?? []).map((answer) => answer.id),
+    );
+    const next = answeredBid(bid, id, { ...draft, finding: asked.key, asked: asked.question });
+    const outcome = await saveDocument({ ...where, version }, next).catch(() => null);
+    switch (outcome?.kind) {
+      case undefined:
+        return setSaid("Not recorded: the server can’t be reached. What you typed is kept in this browser.");
+      case "saved":
+        forgetUnsent(kept);
+        return router.replace(`?recorded=${encodeURIComponent(asked.key)}`);
+      case "rejected":
+        for (const problem of outcome.problems) {
+          const field = fieldOf(problem, next, draft);
+          if (field !== null) setError(field, { type: "server", message: problem.message });
+        }
+        return setSaid(
+          `Not recorded: ${outcome.problems.map(({ message }) => message).join(" ")} What you typed is kept.`,
+        );
+      case "conflict":
+        router.refresh();
+        return setSaid(
+          `Not recorded: ${outcome.savedBy} saved the bid in the meantime. The page now shows that version and what you typed is kept; look at the claims and record again.`,
+        );
+      case "refused":
+        return setSaid(`Not recorded: ${outcome.reason} What you typed is kept in this browser.`);
+      case "gone":
+        return setSaid("Not recorded: the bid was removed in the meantime. What you typed is kept in this browser.");
+    }
+  };
+
+  return (
+    <FormProvider {...form}>
+      <form className={`${styles.form} screen-only`} onSubmit={handleSubmit(record)} noValidate>
+        <LongTextField
+          name="answer"
+          label="What the bidder answered"
+          hint="Word for word, or the part that answers this."
+        />
+        <div className={styles.fields}>
+          <TextField
+            name="received"
+            label="Received on"
+            hint="Year-month-day, for instance 2027-03-15. May be empty."
+          />
+          <ChoiceField
+            name="outcome"
+            label="Does that settle the question?"
+            choices={[
+              { value: "settled", label: "Yes, it is settled" },
+              { value: "still open", label: "No, it is still open" },
+            ]}
+          />
+        </div>
+        {asked.claims.map(({ id, label }, index) => (
+          <fieldset key={id} className={styles.claim}>
+            <legend>{label}: what stands from now on</legend>
+            <p className={styles.hint}>
+              Change only what the answer changes. What stood before is kept with the answer.
+            </p>
+            <div className={styles.fields}>
+              {amendable.map((field) => (
+                <TextField key={field} name={`claims.${index}.fields.${field}`} label={fieldLabels[field] ?? field} />
+              ))}
+            </div>
+          </fieldset>
+        ))}
+        <p className="row">
+          <button type="submit" className="primary" aria-disabled={formState.isSubmitting}>
+            Record the answer
+          </button>
+          <span role="status">{formState.isSubmitting ? "Recording…" : said}</span>
+        </p>
+      </form>
+    </FormProvider>
+  );
+}
+
+function blank(bid: BidText, asked: AskedFinding): Draft {
+  const claims = asked.claims.flatMap(({ id }) => {
+    const claim = bid.claims.find((candidate) => candidate.id === id);
+    return claim === undefined
+      ? []
+      : [{ id, fields: Object.fromEntries(amendable.map((field) => [field, claim[field] ?? ""])) }];
+  });
+  return { finding: asked.key, asked: asked.question, answer: "", received: "", outcome: "settled", claims };
+}
+
+/** Where the form shows a problem of the bid: in the answer itself or in a claim that it amends. */
+function fieldOf({ field }: FieldProblem, next: BidText, { claims }: Draft): FieldPath<Draft> | null {
+  const [list, at, name] = field.split(".");
+  if (list === "answers" && (name === "answer" || name === "received" || name === "outcome")) return name;
+  const row = list === "claims" ? next.claims[Number(at)] : undefined;
+  const index = claims.findIndex(({ id }) => id === row?.id);
+  return index < 0 || name === undefined ? null : `claims.${index}.fields.${name}`;
+}

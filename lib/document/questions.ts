@@ -1,0 +1,31 @@
+import { type Finding, isSettled } from "#lib/crosscheck";
+import { type BidEvaluation, openFigures } from "#lib/evaluation";
+import { tell } from "#lib/figure";
+import type { UnitSystem } from "#lib/quantity";
+
+/** One question to a bidder; the finding behind it, or null where a figure of a criterion is open. */
+export type Question = Readonly<{ text: string; finding: Finding | null }>;
+
+/**
+ * What to ask a bidder, each thing once: what excludes itself, then figures that decide a gate, then what needs an
+ * answer, then the other open figures, those with most points behind them first. Notes are worth knowing and not asked.
+ * What an answer has settled is not asked again.
+ */
+export function questionsTo({ findings, answers, score }: BidEvaluation, units: UnitSystem): readonly Question[] {
+  const open = openFigures(score);
+  const reasons = new Set(open.flatMap(({ because }) => (because?.kind === "not-comparable" ? [because.reason] : [])));
+  const found = (severity: Finding["severity"]) =>
+    findings
+      .filter((finding) => finding.severity === severity && !isSettled(finding, answers))
+      .filter(({ sentence }) => !reasons.has(tell(sentence, units))) // the open figure asks for the same already
+      .map((finding) => ({ text: tell(finding.question, units), finding }));
+  const figures = (atGate: "decides a gate" | "no gate") =>
+    open.filter((figure) => figure.atGate === atGate).map(({ question }) => ({ text: question, finding: null }));
+  const all: readonly Question[] = [
+    ...found("can't be true"),
+    ...figures("decides a gate"),
+    ...found("needs an answer"),
+    ...figures("no gate"),
+  ];
+  return all.filter(({ text }, at) => all.findIndex((other) => other.text === text) === at);
+}
