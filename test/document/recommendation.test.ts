@@ -155,14 +155,14 @@ describe("the demonstration project", () => {
     ]);
   });
 
-  test("asks each bidder each thing once, gates first", () => {
+  test("asks each bidder each thing once: what excludes itself, then gates, then the rest", () => {
     const questions = (letter: string) => demoText.ask.find((bid) => bid.letter === letter)?.questions;
     expect(questions("C")).toBeUndefined();
     expect(questions("A")).toHaveLength(2);
-    expect(questions("A")?.[0]).toBe(
+    expect(questions("A")?.[1]).toBe(
       "Please state critical fall height and name the document and, for a test, its method. Proof asked for: accredited laboratory.",
     );
-    expect(questions("A")?.[1]).toMatch(
+    expect(questions("A")?.[0]).toMatch(
       /^Your bid states a total infill of [\d.]+ lb\/ft², while its components add up to [\d.]+ lb\/ft²\. Which is right, and which component changes\?$/,
     );
     expect(questions("D")?.[0]).toBe(
