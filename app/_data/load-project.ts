@@ -1,8 +1,12 @@
 import { cache } from "react";
-import { evaluate, type Project } from "#lib/evaluation";
+import { evaluate, type Project, withoutNames } from "#lib/evaluation";
+import { readersNames } from "../_names";
 import { projectStore } from "./store";
 
-/** A stored project read for one request; null if there is none of that id. */
+/**
+ * A stored project read for one request; null if there is none of that id. Where the reader hides names, the model holds
+ * none, so that no page can show one; the documents keep their text for the forms that edit it.
+ */
 export const loadProject = cache(async (id: string) => {
   const stored = await (await projectStore()).projects.load(id);
   if (stored === null) return null;
@@ -15,7 +19,8 @@ export const loadProject = cache(async (id: string) => {
     requirements: requirements.model,
     bids: stored.documents.bid.map((bid) => ({ id: bid.id, ...bid.model })),
   };
-  return { summary: stored.summary, project, documents: { brief, requirements, bids: stored.documents.bid } };
+  const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
+  return { summary: stored.summary, project: shown, documents: { brief, requirements, bids: stored.documents.bid } };
 });
 
 /** The evaluation of a stored project, worked out once a request. */

@@ -39,3 +39,4 @@ export {
 } from "./schema";
 export { startingBid, startingProject } from "./starting-project";
 export { totalWorking } from "./total-working";
+export { withoutNames } from "./without-names";

@@ -1,7 +1,9 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { NamesSwitch } from "../../_components/names-switch";
 import { UnitsSwitch } from "../../_components/units-switch";
 import { loadProject } from "../../_data/load-project";
+import { readersNames } from "../../_names";
 import { readersUnits } from "../../_units";
 import { ContentsList } from "./_components/contents-list";
 import styles from "./layout.module.css";
@@ -29,7 +31,10 @@ export default async function ProjectLayout({ params, children }: LayoutProps<"/
           <Link href="/">Evenfield</Link> · <Link href={`/project/${id}`}>{brief.name}</Link> · {brief.owner}
         </p>
         {brief.notice === "" ? null : <p className={styles.invented}>{brief.notice}</p>}
-        <UnitsSwitch units={units} />
+        <div className={styles.choices}>
+          <UnitsSwitch units={units} />
+          {loaded.project.bids.length === 0 ? null : <NamesSwitch names={await readersNames()} />}
+        </div>
       </header>
       <nav className={`${styles.side} screen-only`} aria-label="Contents">
         <details className={styles.narrowContents}>

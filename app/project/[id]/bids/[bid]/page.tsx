@@ -9,6 +9,7 @@ import { Caution } from "../../../../_components/caution";
 import type { Choice } from "../../../../_components/form/choice-field";
 import { draftOf } from "../../../../_data/draft-of";
 import { loadEvaluation } from "../../../../_data/load-project";
+import { readersNames } from "../../../../_names";
 import { readersUnits } from "../../../../_units";
 import { BidForm } from "./_components/bid-form";
 import { FindingsSection } from "./_components/findings-section";
@@ -28,7 +29,8 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
   const index = loaded?.documents.bids.findIndex((each) => each.id === bid) ?? -1;
   const stored = loaded?.documents.bids[index];
   const evaluated = loaded?.evaluation.bids[index];
-  if (loaded === null || stored === undefined || evaluated === undefined) notFound();
+  const model = loaded?.project.bids[index];
+  if (loaded === null || stored === undefined || evaluated === undefined || model === undefined) notFound();
   const { project, evaluation, documents } = loaded;
   const where = { project: id, kind: "bid", id: bid } as const;
   const area = intervalOfFigure(evaluation.area)?.low;
@@ -59,6 +61,7 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
         materials={materials}
         wanted={[...reading.shown, ...reading.said, ...reading.missing]}
         costing={{ area, conventions: project.brief.money }}
+        names={await readersNames()}
         otherLetters={documents.bids.filter((each) => each.id !== bid).map(({ model }) => model.letter)}
       />
       <FindingsSection
@@ -67,12 +70,12 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
         letter={evaluated.letter}
         questions={`/project/${id}/bids/${bid}/questions`}
       />
-      {stored.model.claims.length === 0 ? null : (
+      {model.claims.length === 0 ? null : (
         <section aria-labelledby="in-words">
           <h2 id="in-words">The claims in words</h2>
           <p>As last saved: figure, test method, state of the surface, proof, document and page.</p>
           <dl className={styles.words}>
-            {stored.model.claims.map((claim) => (
+            {model.claims.map((claim) => (
               <div key={claim.id}>
                 <dt>{propertyOf(claim.property).label}</dt>
                 <dd>

@@ -21,6 +21,7 @@ export function BidForm({
   wanted,
   costing,
   otherLetters,
+  names,
 }: {
   where: DocumentAddress;
   version: number;
@@ -31,6 +32,7 @@ export function BidForm({
   wanted: readonly PropertyId[];
   costing: CostSetting;
   otherLetters: readonly string[];
+  names: "shown" | "hidden";
 }) {
   return (
     <AutosaveForm
@@ -42,7 +44,7 @@ export function BidForm({
       save={saveDocument}
       label={`Bid ${values.letter}`}
     >
-      <BidHead otherLetters={otherLetters} />
+      <BidHead otherLetters={otherLetters} names={names} />
       <InfillFields materials={materials} />
       <ClaimsLedger wanted={wanted} />
       <PriceLines costing={costing} />

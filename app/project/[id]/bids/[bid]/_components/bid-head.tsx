@@ -5,7 +5,7 @@ import { TextField } from "../../../../../_components/form/text-field";
 import styles from "./fields.module.css";
 
 /** Who bids, under which letter, and what kind of surface in neutral words. */
-export function BidHead({ otherLetters }: { otherLetters: readonly string[] }) {
+export function BidHead({ otherLetters, names }: { otherLetters: readonly string[]; names: "shown" | "hidden" }) {
   const { control } = useFormContext<BidText>();
   const letter = useWatch({ control, name: "letter", exact: true });
   return (
@@ -13,9 +13,15 @@ export function BidHead({ otherLetters }: { otherLetters: readonly string[] }) {
       <h2 id="bid">The bid</h2>
       <div className={styles.fields}>
         <TextField name="letter" label="Letter" className={styles.short} />
-        <TextField name="bidder" label="Bidder" className={styles.wide} />
+        {names === "hidden" ? null : <TextField name="bidder" label="Bidder" className={styles.wide} />}
         <TextField name="system" label="Kind of surface" className={styles.wide} />
       </div>
+      {names === "hidden" ? (
+        <p className={styles.hint}>
+          The bidder’s name is hidden. Show names at the top of the page to change it. Documents and words that you
+          enter here may still give the bidder away.
+        </p>
+      ) : null}
       {otherLetters.includes(letter.trim()) ? (
         <p role="status" className={styles.trouble}>
           Another bid has the letter {letter.trim()} as well. Give each bid its own, so that readers can tell them

@@ -1,0 +1,39 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { evaluate, type ProjectFile, projectFileSchema, withoutNames } from "#lib/evaluation";
+import demonstration from "../../app/_demo/demonstration-project.json";
+
+const demo = projectFileSchema.parse(demonstration as ProjectFile);
+const names = demo.bids.map(({ bidder }) => bidder);
+
+test("no bidder is named anywhere in the project or its evaluation", () => {
+  const [first, ...others] = demo.bids;
+  if (first === undefined) throw new Error("expected a bid");
+  const named = { ...first, system: `The usual surface of ${first.bidder}` };
+  const hidden = withoutNames({ ...demo, bids: [named, ...others] });
+  const text = JSON.stringify([hidden, evaluate(hidden)]);
+  expect(names.filter((name) => text.includes(name))).toEqual([]);
+  expect(hidden.bids.map(({ bidder }) => bidder)).toEqual(["Bidder A", "Bidder B", "Bidder C", "Bidder D"]);
+  expect(hidden.bids[0]?.system).toBe("The usual surface of Bidder A");
+});
+
+test("nothing but texts changes: the figures and the order stay", () => {
+  const [shown, hidden] = [evaluate(demo), evaluate(withoutNames(demo))];
+  expect(hidden.ranking).toEqual(shown.ranking);
+  expect(hidden.bids.map(({ score }) => score.total)).toEqual(shown.bids.map(({ score }) => score.total));
+});
+
+test("a name that is a word of the trade changes no figure", () => {
+  const bids = demo.bids.map((bid) => ({ ...bid, bidder: "layered" }));
+  const [shown, hidden] = [evaluate({ ...demo, bids }), evaluate(withoutNames({ ...demo, bids }))];
+  expect(hidden.bids.map(({ infill }) => infill.depth)).toEqual(shown.bids.map(({ infill }) => infill.depth));
+});
+
+test("any name may be hidden, whatever its characters", () =>
+  fc.assert(
+    fc.property(fc.string({ minLength: 1, maxLength: 40 }), (name) => {
+      const bids = demo.bids.map((bid) => ({ ...bid, bidder: `§${name}§`, system: `by §${name}§ itself` }));
+      const hidden = withoutNames({ ...demo, bids });
+      expect(hidden.bids.map(({ system }) => system)).toEqual(["A", "B", "C", "D"].map((l) => `by Bidder ${l} itself`));
+    }),
+  ));
