@@ -2,6 +2,7 @@ import { matchEvidence } from "./evidence";
 import { matchMethod, matchProperty } from "./find";
 import { type ClaimField, type ClaimText, claimFields } from "./model";
 import type { Rows } from "./pasted-rows";
+import { matchAccreditation, matchTestedBuild } from "./report-details";
 import { claimSchema } from "./schema";
 
 /** What is in the way of one cell; "row" where it is about the row as a whole. */
@@ -29,6 +30,11 @@ const headings: Readonly<Record<ClaimField, readonly string[]>> = {
   page: ["page", "pages"],
   words: ["words", "aswritten", "wording"],
   note: ["note", "notes", "remarks"],
+  edition: ["edition", "editionofthemethod", "methodedition"],
+  date: ["date", "dateofthereport", "reportdate", "dateofreport", "testdate", "dateoftest"],
+  laboratory: ["laboratory", "lab", "testlaboratory", "testedby"],
+  accreditation: ["accreditation", "accredited"],
+  build: ["build", "testedbuild"],
 };
 
 type Column = ClaimField | null;
@@ -36,7 +42,8 @@ type Layout = Readonly<{ columns: readonly Column[]; unreadHeadings: readonly st
 
 /**
  * Claims from a pasted table. A first row with a heading "Property" names the columns in any order and case; without it
- * the columns are property, figure, method, condition, evidence, document, page, words, note.
+ * the columns are property, figure, method, condition, evidence, document, page, words, note, edition, date,
+ * laboratory, accreditation, build.
  * Every row with content comes back with what is in the way of it. An empty evidence cell is read as "stated".
  * @param idFor names the claim of a row
  */
@@ -86,6 +93,11 @@ function pastedClaim(
     page: cell("page"),
     words: cell("words"),
     note: cell("note"),
+    edition: cell("edition"),
+    date: cell("date"),
+    laboratory: cell("laboratory"),
+    accreditation: matchAccreditation(cell("accreditation")) ?? cell("accreditation"),
+    build: matchTestedBuild(cell("build")) ?? cell("build"),
   };
   return { row, claim, problems: [...problemsOf(claim), ...cellsBeyond(cells, columns)] };
 }

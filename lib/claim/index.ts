@@ -19,8 +19,10 @@ export {
   parseCondition,
 } from "./condition";
 export { type Drop, dropEnergy, impactSpeed } from "./drop";
+export { type Edition, readEdition } from "./edition";
 export { atLeastAsStrong, type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
 export { type Fact, type Family, type FamilyId, familyOf } from "./families";
+export { claimFieldLabels } from "./field-labels";
 export { inSentence, matchMethod, matchProperty, methodOf, propertyOf } from "./find";
 export { type MethodId, type StatedMethod, type TestMethod, testMethods } from "./methods";
 export { type Claim, type ClaimField, type ClaimText, type ClaimValue, claimFields, type Provenance } from "./model";
@@ -39,6 +41,17 @@ export {
   properties,
   type QuantityPropertyId,
 } from "./properties/properties";
+export { explainReportDate, parseReportDate, type ReportDate, type ReportDateProblem } from "./report-date";
+export {
+  type Accreditation,
+  accreditations,
+  matchAccreditation,
+  matchTestedBuild,
+  type ReportDetails,
+  reportInWords,
+  type TestedBuild,
+  testedBuilds,
+} from "./report-details";
 export {
   type ClaimInput,
   claimSchema,

@@ -1,8 +1,11 @@
 import type { Quantity } from "#lib/quantity";
 import type { Condition } from "./condition";
+import type { Edition } from "./edition";
 import type { EvidenceLevel } from "./evidence";
 import type { StatedMethod } from "./methods";
 import type { PropertyId } from "./properties/properties";
+import type { ReportDate } from "./report-date";
+import type { Accreditation, TestedBuild } from "./report-details";
 
 /** What shows a claim and where it is written. */
 export type Provenance = Readonly<{
@@ -12,6 +15,12 @@ export type Provenance = Readonly<{
   page: string;
   /** The bid's own words, word for word. */
   words: string;
+  /** When the report was made; null where nobody says. */
+  date: ReportDate | null;
+  /** Who tested. Empty where nobody is named. */
+  laboratory: string;
+  accreditation: Accreditation;
+  build: TestedBuild;
 }>;
 
 /** What is claimed. Words also stand for a property that takes a figure where the bid gives none. */
@@ -29,6 +38,8 @@ export type Claim = Provenance &
     condition: Condition;
     /** What the owner's side remarks; never the bidder's words. */
     note: string;
+    /** Of the method, as the report names it. */
+    edition: Edition;
   }>;
 
 /** The fields of a claim as forms and files hold them, in the order of a pasted table. */
@@ -42,6 +53,11 @@ export const claimFields = [
   "page",
   "words",
   "note",
+  "edition",
+  "date",
+  "laboratory",
+  "accreditation",
+  "build",
 ] as const;
 
 export type ClaimField = (typeof claimFields)[number];

@@ -1,10 +1,20 @@
 import { z } from "zod";
 import { type Condition, explainCondition, parseCondition } from "./condition";
+import { type Edition, readEdition } from "./edition";
 import { type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
 import { matchMethod, matchProperty, methodsLike, propertiesLike, propertyOf } from "./find";
 import type { StatedMethod } from "./methods";
 import { type Claim, claimFields } from "./model";
 import type { PropertyId } from "./properties/properties";
+import { explainReportDate, parseReportDate, type ReportDate } from "./report-date";
+import {
+  type Accreditation,
+  accreditations,
+  matchAccreditation,
+  matchTestedBuild,
+  type TestedBuild,
+  testedBuilds,
+} from "./report-details";
 import { explainValue, parseValue } from "./value";
 
 type Refinement = Readonly<{ addIssue: (issue: { code: "custom"; message: string; path?: PropertyKey[] }) => void }>;
@@ -89,12 +99,46 @@ const evidenceField = z
     return refuse(context, `“${read}” is not a level of evidence. Expected ${labels}.`);
   });
 
+/** When a report was made: a day, a month or a year; empty where nobody says. */
+const dateField = z
+  .string({ error: "Expected a date as text." })
+  .meta({ description: "Date of the test report: 2024-05-03, 2024-05, 2024, May 2024, May 3, 2024 or 3 May 2024." })
+  .transform((read, context): ReportDate | null => {
+    const parsed = parseReportDate(read);
+    return parsed.ok ? parsed.value : refuse(context, explainReportDate(parsed.problem));
+  });
+
+/** One of a few named answers by id or label; empty stands for not stated. */
+const namedField = <Id extends string>(
+  what: string,
+  list: readonly Readonly<{ id: Id; label: string }>[],
+  match: (text: string) => Id | null,
+) =>
+  z
+    .string({ error: `Expected the ${what} as text.` })
+    .meta({ description: `One of ${either(list.map(({ id }) => id))}.` })
+    .transform((read, context): Id => {
+      const found = match(read);
+      if (found !== null) return found;
+      const labels = either(list.map(({ label }) => `“${label}”`));
+      return refuse(context, `“${read}” was not read as the ${what}. Expected ${labels}.`);
+    });
+
+/** The edition of the method as the report names it; the year is read where the text shows one. */
+const editionField = keptText("an edition", limits.page)
+  .meta({ description: "Edition of the method as the report names it, for instance F1936-19 or 2019." })
+  .transform((read): Edition => readEdition(read));
+
 /** Where a claim is written and what shows it; other rooms spread it into their own objects. */
 export const provenanceShape = {
   evidence: evidenceField,
   document: keptText("a document", limits.name),
   page: keptText("a page", limits.page),
   words: keptText("the bid's words", limits.words),
+  date: dateField.prefault(""),
+  laboratory: keptText("a laboratory", limits.name),
+  accreditation: namedField<Accreditation>("accreditation", accreditations, matchAccreditation).prefault("not-stated"),
+  build: namedField<TestedBuild>("tested build", testedBuilds, matchTestedBuild).prefault("not-stated"),
 };
 
 const claimShape = z.strictObject(
@@ -106,6 +150,7 @@ const claimShape = z.strictObject(
     condition: conditionField.prefault("not stated"),
     ...provenanceShape,
     note: keptText("a note", limits.note),
+    edition: editionField,
   },
   {
     error: ({ code, keys }) =>

@@ -12,6 +12,7 @@ import {
   propertyOf,
   type QuantityPropertyId,
   quantityOf,
+  reportInWords,
 } from "#lib/claim";
 import { type Figure, figureFromInterval, unknown, type WorkingInput } from "#lib/figure";
 import { intervalOf, type SiUnit } from "#lib/quantity";
@@ -25,15 +26,18 @@ export const noEvidence: EvidenceLevel = "stated";
 const evidenceLabel = (level: EvidenceLevel): string =>
   inSentence(evidenceLevels.find(({ id }) => id === level)?.label ?? level);
 
-/** A claim as it stands in the bid: figure, method, condition, proof, document and page. */
-export function claimInWords({ value, method, condition, evidence, document, page }: Claim): string {
+/** A claim as it stands in the bid: figure, method, condition, proof, report, document and page. */
+export function claimInWords(claim: Claim): string {
+  const { value, method, edition, condition, evidence, date, document, page } = claim;
   const figure =
     value.kind === "quantity" ? value.quantity.asEntered : value.kind === "choice" ? value.choice : value.words;
   const parts = [
     figure,
     method === "not-stated" ? "method not stated" : methodOf(method).designation,
+    edition.text === "" ? "" : `edition ${edition.text}`,
     formatCondition(condition),
     evidenceLabel(evidence),
+    ...reportInWords({ ...claim, date: date?.text ?? "" }),
     document,
     page === "" ? "" : `p. ${page}`,
   ];

@@ -11,7 +11,7 @@ export { formatInterval, formatReading, formatValue } from "./format";
 export { intervalOf, likelyOf } from "./interval";
 export { formatMoney, formatMoneyExact } from "./money";
 export { parseExact, parseQuantity } from "./parse";
-export { type PlainDate, plainDate } from "./plain-date";
+export { isPlainDate, type PlainDate, plainDate } from "./plain-date";
 export { explainQuantity, type QuantityProblem } from "./problem";
 export type { ExactQuantity, Quantity, Reading } from "./quantity";
 export { failed, type Result, succeeded } from "./result";

@@ -24,13 +24,19 @@ describe("claimsFromRows", () => {
           page: "12",
           words: "",
           note: "",
+          edition: "",
+          date: "",
+          laboratory: "",
+          accreditation: "not-stated",
+          build: "not-stated",
         },
       },
     ]);
   });
 
   test("reads the stated order of columns without headings", () => {
-    const row = ["g-max", "95 g", "f1936", "new", "Field-tested", "Report 14", "3", "Gmax 95", "check points"];
+    const claim = ["g-max", "95 g", "f1936", "new", "Field-tested", "Report 14", "3", "Gmax 95", "check points"];
+    const row = [...claim, "F1936-19", "May 2024", "County test house", "yes", "The build of this bid"];
     const [first] = claimsFromRows([row], (at) => `bid-a-${at}`).claims;
     expect(first?.claim).toEqual({
       id: "bid-a-1",
@@ -43,6 +49,11 @@ describe("claimsFromRows", () => {
       page: "3",
       words: "Gmax 95",
       note: "check points",
+      edition: "F1936-19",
+      date: "May 2024",
+      laboratory: "County test house",
+      accreditation: "accredited",
+      build: "bid-build",
     });
   });
 

@@ -44,6 +44,30 @@ describe("claimSchema", () => {
     });
   });
 
+  test("reads a claim that was stored before report details were kept", () => {
+    const stored = { property: "g-max", figure: "95 g", method: "f1936", condition: "new", document: "", page: "" };
+    expect(claimSchema.parse({ ...base, ...stored, words: "", note: "" })).toMatchObject({
+      edition: { text: "", year: null },
+      date: null,
+      laboratory: "",
+      accreditation: "not-stated",
+      build: "not-stated",
+    });
+  });
+
+  test("reads the details of a report", () => {
+    const report = { edition: "F1936-19", date: "May 2024", laboratory: "County test house", accreditation: "yes" };
+    expect(
+      claimSchema.parse({ ...base, property: "g-max", figure: "95 g", ...report, build: "Another build" }),
+    ).toMatchObject({
+      edition: { text: "F1936-19", year: 2019 },
+      date: { text: "May 2024", earliest: "2024-05-01", latest: "2024-05-31" },
+      laboratory: "County test house",
+      accreditation: "accredited",
+      build: "other-build",
+    });
+  });
+
   test("keeps a claim in words only", () => {
     const parsed = claimSchema.parse({ ...base, property: "g-max", words: "Meets all requirements." });
     expect(parsed.value).toEqual({ kind: "words", words: "Meets all requirements." });
@@ -111,7 +135,11 @@ describe("claimSchema", () => {
     ],
     [
       { ...base, property: "pile-height", figure: "2 in", brand: "x" },
-      ": A claim has no field “brand”. Expected id, property, figure, method, condition, evidence, document, page, words, note.",
+      ": A claim has no field “brand”. Expected id, property, figure, method, condition, evidence, document, page, words, note, edition, date, laboratory, accreditation, build.",
+    ],
+    [
+      { ...base, property: "pile-height", figure: "2 in", accreditation: "perhaps" },
+      "accreditation: “perhaps” was not read as the accreditation. Expected “Not stated”, “Accredited for the method” or “Not accredited for the method”.",
     ],
     ["text", ": Expected a claim with its fields."],
   ])("explains %#", (input, sentence) => expect(told(input)).toEqual([sentence]));
@@ -151,7 +179,12 @@ describe("claimSchema", () => {
       "document",
       "page",
       "words",
+      "date",
+      "laboratory",
+      "accreditation",
+      "build",
       "note",
+      "edition",
     ]);
     expect(published.properties?.condition).toMatchObject({ type: "string", default: "not stated" });
   });
@@ -166,6 +199,16 @@ describe("provenanceShape", () => {
       document: "Data sheet",
       page: "",
       words: "",
+      date: null,
+      laboratory: "",
+      accreditation: "not-stated",
+      build: "not-stated",
     });
+  });
+
+  test("reads a component that was stored before report details were kept", () => {
+    const component = z.strictObject({ material: z.string(), ...provenanceShape });
+    const stored = { material: "cork", evidence: "stated", document: "", page: "", words: "" };
+    expect(component.safeParse(stored).success).toBe(true);
   });
 });

@@ -1,15 +1,19 @@
 "use client";
 import { useWatch } from "react-hook-form";
 import {
+  accreditations,
   evidenceLevels,
+  matchAccreditation,
   matchEvidence,
   matchMethod,
   matchProperty,
+  matchTestedBuild,
   methodOf,
   type Property,
   properties,
   propertyGroups,
   propertyOf,
+  testedBuilds,
   testMethods,
 } from "#lib/claim";
 import { type Cell, SelectCell } from "./claim-cell";
@@ -86,6 +90,35 @@ export function EvidenceCell({ cell }: { cell: Cell }) {
   return (
     <SelectCell cell={cell} known={(text) => evidenceIds.has(text)} unlisted={unlistedEvidence}>
       {evidenceOptions}
+    </SelectCell>
+  );
+}
+
+const accreditationIds = new Set<string>(accreditations.map(({ id }) => id));
+const buildIds = new Set<string>(testedBuilds.map(({ id }) => id));
+
+export function AccreditationCell({ cell }: { cell: Cell }) {
+  const labelled = (text: string) => accreditations.find(({ id }) => id === matchAccreditation(text))?.label;
+  return (
+    <SelectCell
+      cell={cell}
+      known={(text) => accreditationIds.has(text)}
+      unlisted={(text) => labelled(text) ?? `“${text}”, not one of the answers`}
+    >
+      {accreditations.map(option)}
+    </SelectCell>
+  );
+}
+
+export function BuildCell({ cell }: { cell: Cell }) {
+  const labelled = (text: string) => testedBuilds.find(({ id }) => id === matchTestedBuild(text))?.label;
+  return (
+    <SelectCell
+      cell={cell}
+      known={(text) => buildIds.has(text)}
+      unlisted={(text) => labelled(text) ?? `“${text}”, not one of the answers`}
+    >
+      {testedBuilds.map(option)}
     </SelectCell>
   );
 }

@@ -1,15 +1,15 @@
 "use client";
 import { memo, useId, useState } from "react";
 import { type Control, type UseFormGetValues, useWatch } from "react-hook-form";
-import type { ClaimField, Property } from "#lib/claim";
+import { type ClaimField, matchAccreditation, matchTestedBuild, type Property, reportInWords } from "#lib/claim";
 import type { BidText } from "#lib/evaluation";
-import { EvidenceCell, MethodCell, PropertyCell, usePropertyOf } from "./choice-cells";
+import { AccreditationCell, BuildCell, EvidenceCell, MethodCell, PropertyCell, usePropertyOf } from "./choice-cells";
 import { type Cell, TextCell } from "./claim-cell";
 import { FigureCell } from "./figure-cell";
 import styles from "./ledger.module.css";
 import { ledgerColumns } from "./ledger-columns";
 
-/** One claim: a line of cells and, when opened, a second line with the bid's words and the owner's note. */
+/** One claim: a line of cells and, when opened, a second line with report, the bid's words and the owner's note. */
 export const ClaimRow = memo(function ClaimRow({
   control,
   getValues,
@@ -47,7 +47,7 @@ export const ClaimRow = memo(function ClaimRow({
             aria-controls={second}
             onClick={() => setOpen(!isOpen)}
           >
-            Words<span className="visually-hidden"> and note of claim {index + 1}</span>
+            Report and words<span className="visually-hidden"> of claim {index + 1}</span>
           </button>
           <button type="button" className="plain" onClick={() => remove(index)}>
             Remove<span className="visually-hidden"> claim {index + 1}</span>
@@ -58,6 +58,11 @@ export const ClaimRow = memo(function ClaimRow({
         <td colSpan={ledgerColumns.length + 1}>
           {isOpen ? (
             <div className={styles.words}>
+              <TextCell cell={cell("laboratory", "Laboratory or tester")} />
+              <AccreditationCell cell={cell("accreditation", "Accreditation for the method")} />
+              <TextCell cell={cell("date", "Date of the report, such as May 2024")} />
+              <TextCell cell={cell("edition", "Edition of the method, such as F1936-19")} />
+              <BuildCell cell={cell("build", "Tested build")} />
               <TextCell cell={cell("words", "The bid’s words, as written")} />
               <TextCell cell={cell("note", "Your note; never the bidder’s words")} />
               <Question cell={cell("property", "")} />
@@ -81,12 +86,19 @@ function LedgerCell({ cell, missing }: { cell: Cell; missing: readonly Property[
       return <MethodCell cell={cell} />;
     case "evidence":
       return <EvidenceCell cell={cell} />;
+    case "accreditation":
+      return <AccreditationCell cell={cell} />;
+    case "build":
+      return <BuildCell cell={cell} />;
     case "condition":
       return <TextCell cell={cell} list="usual-conditions" />;
     case "document":
     case "page":
     case "words":
     case "note":
+    case "edition":
+    case "date":
+    case "laboratory":
       return <TextCell cell={cell} />;
   }
 }
@@ -103,9 +115,30 @@ function Question({ cell }: { cell: Cell }) {
 }
 
 function ClosedWords({ control, index }: { control: Control<BidText>; index: number }) {
-  const [words, note] = useWatch({ control, name: [`claims.${index}.words`, `claims.${index}.note`], exact: true });
+  const at = `claims.${index}` as const;
+  const [words, note, edition = "", date = "", laboratory = "", accreditation = "", build = ""] = useWatch({
+    control,
+    name: [
+      `${at}.words`,
+      `${at}.note`,
+      `${at}.edition`,
+      `${at}.date`,
+      `${at}.laboratory`,
+      `${at}.accreditation`,
+      `${at}.build`,
+    ],
+    exact: true,
+  });
+  const report = reportInWords({
+    date,
+    laboratory,
+    accreditation: matchAccreditation(accreditation) ?? "not-stated",
+    build: matchTestedBuild(build) ?? "not-stated",
+  });
+  const shown = [edition === "" ? "" : `edition ${edition}`, ...report].filter((part) => part !== "").join(", ");
   return (
     <>
+      {shown === "" ? null : <span className={styles.report}>Report: {shown}</span>}
       {words ? <q>{words}</q> : null}
       {note ? <span className={styles.note}>Note: {note}</span> : null}
     </>

@@ -19,7 +19,8 @@ const usualConditions = ["new", "year 3", "year 5", "year 8", "after 20,000 cycl
 
 const blankClaim = (id: string, property: string): ClaimRowText => {
   const shown = { figure: "", method: "not-stated", condition: "not stated", evidence: "stated" };
-  return { id, property, ...shown, document: "", page: "", words: "", note: "" };
+  const report = { edition: "", date: "", laboratory: "", accreditation: "not-stated", build: "not-stated" };
+  return { id, property, ...shown, document: "", page: "", words: "", note: "", ...report };
 };
 
 /** All claims of one bid, one a row, exactly as the bid writes them. */
@@ -112,7 +113,7 @@ export function ClaimsLedger({ wanted }: { wanted: readonly PropertyId[] }) {
                   </th>
                 ))}
                 <th scope="col">
-                  <span className="visually-hidden">Words and removal</span>
+                  <span className="visually-hidden">Report, words and removal</span>
                 </th>
               </tr>
             </thead>

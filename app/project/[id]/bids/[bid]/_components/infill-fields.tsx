@@ -1,6 +1,6 @@
 "use client";
 import { useFieldArray, useFormContext } from "react-hook-form";
-import { evidenceLevels } from "#lib/claim";
+import { accreditations, evidenceLevels, testedBuilds } from "#lib/claim";
 import type { BidText } from "#lib/evaluation";
 import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
 import { freshId } from "../../../../../_components/form/fresh-id";
@@ -15,7 +15,12 @@ const placements: readonly Choice[] = [
   { value: "layered", label: "In layers, one on the other" },
   { value: "blended", label: "Mixed with each other" },
 ];
-const evidences: readonly Choice[] = evidenceLevels.map(({ id, label }) => ({ value: id, label }));
+const asChoice = ({ id, label }: Readonly<{ id: string; label: string }>): Choice => ({ value: id, label });
+const evidences = evidenceLevels.map(asChoice);
+const accreditationChoices = accreditations.map(asChoice);
+const buildChoices = testedBuilds.map(asChoice);
+
+const noReport = { date: "", laboratory: "", accreditation: "not-stated", build: "not-stated" };
 
 /** What the bid fills the carpet with. Layers stand bottom to top. */
 export function InfillFields({ materials }: { materials: readonly Choice[] }) {
@@ -25,7 +30,7 @@ export function InfillFields({ materials }: { materials: readonly Choice[] }) {
   const add = () => {
     const blank = { material: "", arealDensity: "", bulkDensity: "", evidence: "stated" };
     append(
-      { id: freshId("component", idsOf(getValues())), ...blank, document: "", page: "", words: "" },
+      { id: freshId("component", idsOf(getValues())), ...blank, document: "", page: "", words: "", ...noReport },
       { focusName: `infill.components.${fields.length}.material` },
     );
   };
@@ -96,6 +101,10 @@ function Component({ name, place, materials }: { name: string; place: number; ma
       <ChoiceField name={`${name}.evidence`} label="Evidence" choices={evidences} />
       <TextField name={`${name}.document`} label="Document" />
       <TextField name={`${name}.page`} label="Page" className={styles.short} />
+      <TextField name={`${name}.laboratory`} label="Laboratory or tester" />
+      <ChoiceField name={`${name}.accreditation`} label="Accreditation for the method" choices={accreditationChoices} />
+      <TextField name={`${name}.date`} label="Date of the report" />
+      <ChoiceField name={`${name}.build`} label="Tested build" choices={buildChoices} />
       <LongTextField name={`${name}.words`} label="The bid’s words" rows={1} className={styles.wide} />
     </fieldset>
   );

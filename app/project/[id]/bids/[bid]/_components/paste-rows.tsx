@@ -1,8 +1,10 @@
 "use client";
 import { useEffect, useMemo, useRef } from "react";
 import {
+  accreditations,
   type ClaimField,
   type ClaimText,
+  claimFieldLabels,
   claimFields,
   evidenceLevels,
   formatCondition,
@@ -13,23 +15,12 @@ import {
   type PastedClaim,
   parseCondition,
   propertyOf,
+  testedBuilds,
 } from "#lib/claim";
 import { Scroller } from "../../../../../_components/scroller";
 import styles from "./paste-rows.module.css";
 import { pastedBlock } from "./pasted-claims";
 import { readingText } from "./reading-text";
-
-const headings: Readonly<Record<ClaimField, string>> = {
-  property: "Property",
-  figure: "Figure",
-  method: "Test method",
-  condition: "Condition",
-  evidence: "Evidence",
-  document: "Document",
-  page: "Page",
-  words: "Words",
-  note: "Note",
-};
 
 /** A block from a spreadsheet, shown as it was read before it goes into the ledger. */
 export function PasteRows({
@@ -52,7 +43,8 @@ export function PasteRows({
       <summary>Paste rows from a spreadsheet</summary>
       <p>
         Copy the rows and paste them here. A first row with headings names the columns in any order; without one they
-        are read as property, figure, test method, condition, evidence, document, page, words, note.
+        are read as property, figure, test method, condition, evidence, document, page, words, note, edition, date of
+        the report, laboratory, accreditation, tested build.
       </p>
       <label htmlFor="pasted-rows">Pasted rows</label>
       <textarea
@@ -125,7 +117,7 @@ function Preview({ claims }: { claims: readonly PastedClaim[] }) {
           <th scope="col">Row</th>
           {claimFields.map((field) => (
             <th key={field} scope="col">
-              {headings[field]}
+              {claimFieldLabels[field]}
             </th>
           ))}
         </tr>
@@ -180,6 +172,13 @@ function shownText(claim: ClaimText, field: ClaimField): string {
     }
     case "evidence":
       return evidenceLevels.find(({ id }) => id === matchEvidence(text))?.label ?? text;
+    case "accreditation":
+      return text === "not-stated" ? "" : (accreditations.find(({ id }) => id === text)?.label ?? text);
+    case "build":
+      return text === "not-stated" ? "" : (testedBuilds.find(({ id }) => id === text)?.label ?? text);
+    case "edition":
+    case "date":
+    case "laboratory":
     case "figure":
     case "document":
     case "page":
