@@ -8,6 +8,7 @@ import { loadEvaluation } from "../../../_data/load-project";
 import { projectStore } from "../../../_data/store";
 import { pageOf } from "../_contents";
 import { AddBid } from "./_components/add-bid";
+import { WhatIsChecked } from "./_components/what-is-checked";
 import { nextLetter } from "./_letters";
 import { removeBid, restoreBid } from "./actions";
 import styles from "./page.module.css";
@@ -108,6 +109,7 @@ export default async function BidsPage({ params, searchParams }: PageProps<"/pro
         </h2>
         <AddBid project={id} letter={nextLetter(letters)} />
       </section>
+      <WhatIsChecked />
       <section aria-labelledby="file" className="screen-only">
         <h2 id="file">Keep a copy</h2>
         <p>
