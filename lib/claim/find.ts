@@ -52,6 +52,4 @@ export const methodsLike = (text: string): readonly string[] =>
     testMethods.map(({ designation }) => designation),
   );
 
-/** A label or name inside a sentence: "Pile height" → "pile height", while "G-max" and "PFAS" stay. */
-export const inSentence = (label: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+export { inSentence } from "#lib/figure";

@@ -1,3 +1,5 @@
+import { inSentence } from "./in-sentence";
+
 /** Why a figure can't be given. Facts only; the words are in `explainShortfall`. */
 export type Shortfall = Readonly<
   | { kind: "not-claimed"; what: string }
@@ -12,16 +14,16 @@ export type Shortfall = Readonly<
 export function explainShortfall(shortfall: Shortfall): string {
   switch (shortfall.kind) {
     case "not-claimed":
-      return `The bid does not state ${shortfall.what}. Ask the bidder for it.`;
+      return `The bid does not state ${inSentence(shortfall.what)}. Ask the bidder for it.`;
     case "not-comparable":
-      return `The bid gives ${shortfall.what} by ${shortfall.got}, not by ${shortfall.wanted}: ${shortfall.reason} Ask for a figure by ${shortfall.wanted}.`;
+      return `The bid gives ${inSentence(shortfall.what)} by ${shortfall.got}, not by ${shortfall.wanted}: ${shortfall.reason} Ask for a figure by ${shortfall.wanted}.`;
     case "weak-evidence":
-      return `The bid gives ${shortfall.what} as ${shortfall.got}; the requirements ask for ${shortfall.wanted}.`;
+      return `The bid shows ${inSentence(shortfall.what)} by ${inSentence(shortfall.got)}; the requirements ask for ${inSentence(shortfall.wanted)}.`;
     case "missing-input":
       return `This figure needs ${shortfall.what}.`;
     case "outside-validity":
       return `No figure for ${shortfall.what}: ${shortfall.reason}`;
     case "not-a-figure":
-      return `The bid describes ${shortfall.what} in words only: “${shortfall.words}”. Ask for a figure.`;
+      return `The bid describes ${inSentence(shortfall.what)} in words only: “${shortfall.words}”. Ask for a figure.`;
   }
 }

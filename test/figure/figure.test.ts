@@ -74,7 +74,7 @@ describe("explainShortfall", () => {
     ],
     [
       { kind: "weak-evidence", what, wanted: "a report of an accredited laboratory", got: "a plain statement" },
-      "The bid gives the impact level when new as a plain statement; the requirements ask for a report of an accredited laboratory.",
+      "The bid shows the impact level when new by a plain statement; the requirements ask for a report of an accredited laboratory.",
     ],
     [{ kind: "missing-input", what: "the field area" }, "This figure needs the field area."],
     [

@@ -12,10 +12,11 @@ import type { UnitSystem } from "#lib/quantity";
 import { markOf } from "./finding-marks";
 import { type Cell, emptyCell, type Row } from "./model";
 
-function criterionCell(bid: string, { status, share, contribution, because }: CriterionScore): Cell {
+/** A figure that counts meets something only where a limit is set. */
+function criterionCell(bid: string, { criterion, status, share, contribution, because }: CriterionScore): Cell {
   return {
     ...emptyCell(bid),
-    status,
+    status: status === "meets" && criterion.gate.kind === "none" ? null : status,
     text: share > 0 ? `${formatPointSpan(contribution)} points` : "",
     lines: because === null ? [] : [explainShortfall(because)],
   };
