@@ -3,6 +3,7 @@ import { amountText, assumptionsOf, type CostEntry, type PriceLine, pricesOf } f
 import { formatMoney, type In } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
+import { tableRoles } from "../../../../_components/table-roles";
 import { GivenByMark } from "./given-by";
 import { partWords } from "./part-words";
 import type { PricedBid } from "./priced-bid";
@@ -24,15 +25,23 @@ export function PriceLines({ priced, setting }: { priced: PricedBid; setting: Pr
         <BidLetter letter={bid.letter} index={index} /> {bid.bidder}
       </h3>
       <Scroller label={`Price lines of bid ${bid.letter}`}>
-        <table className={`${styles.wide} ${styles.lines}`}>
+        <table className={`${styles.wide} ${styles.lines}`} {...tableRoles.table}>
           <caption className="visually-hidden">Price lines of bid {bid.letter}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Price line</th>
-              <th scope="col">As entered</th>
-              <th scope="col">Part</th>
-              <th scope="col">Given by</th>
-              <th scope="col" className="number">
+          <thead {...tableRoles.rows}>
+            <tr {...tableRoles.row}>
+              <th scope="col" {...tableRoles.columnHead}>
+                Price line
+              </th>
+              <th scope="col" {...tableRoles.columnHead}>
+                As entered
+              </th>
+              <th scope="col" {...tableRoles.columnHead}>
+                Part
+              </th>
+              <th scope="col" {...tableRoles.columnHead}>
+                Given by
+              </th>
+              <th scope="col" {...tableRoles.columnHead} className="number">
                 Present value
               </th>
             </tr>
@@ -46,12 +55,14 @@ export function PriceLines({ priced, setting }: { priced: PricedBid; setting: Pr
               setting={setting}
             />
           ))}
-          <tfoot>
-            <tr>
-              <th scope="row" colSpan={4}>
+          <tfoot {...tableRoles.rows}>
+            <tr {...tableRoles.row}>
+              <th scope="row" colSpan={4} {...tableRoles.rowHead}>
                 Present value of bid {bid.letter}
               </th>
-              <td className="number">{formatMoney(priced.presentValue, setting.currency)}</td>
+              <td className="number" {...tableRoles.cell}>
+                {formatMoney(priced.presentValue, setting.currency)}
+              </td>
             </tr>
           </tfoot>
         </table>
@@ -80,18 +91,18 @@ function LineRows({
 }) {
   const { project, area, years, currency } = setting;
   return (
-    <tbody>
+    <tbody {...tableRoles.rows}>
       {entries.map((entry, position) => (
-        <tr key={entry.part}>
+        <tr key={entry.part} {...tableRoles.row}>
           {position > 0 ? null : (
             <>
-              <th scope="rowgroup" rowSpan={entries.length}>
+              <th scope="rowgroup" rowSpan={entries.length} {...tableRoles.rowHead}>
                 <Link href={`/project/${project}/bids/${bid}#${line.id}`} prefetch={false}>
                   {line.label}
                 </Link>
                 {line.document === "" ? null : <p className={styles.note}>{placeText(line)}</p>}
               </th>
-              <td rowSpan={entries.length}>
+              <td rowSpan={entries.length} {...tableRoles.cell}>
                 <ul className={styles.entered}>
                   {pricesOf(line, years).map(({ label, amount, schedule }, order) => (
                     <li key={label}>
@@ -109,11 +120,13 @@ function LineRows({
               </td>
             </>
           )}
-          <td>{partWords[entry.part]}</td>
-          <td>
+          <td {...tableRoles.cell}>{partWords[entry.part]}</td>
+          <td {...tableRoles.cell}>
             <GivenByMark by={entry.givenBy} />
           </td>
-          <td className="number">{formatMoney(entry.presentValue, currency)}</td>
+          <td className="number" {...tableRoles.cell}>
+            {formatMoney(entry.presentValue, currency)}
+          </td>
         </tr>
       ))}
     </tbody>
