@@ -22,7 +22,7 @@ function Strip({ share, low, high }: WeightRoom) {
 export function WeightRooms({ project, rooms }: { project: string; rooms: readonly WeightRoom[] }) {
   return (
     <Scroller label="Room of each weight, table">
-      <table>
+      <table className={styles.rooms}>
         <caption>How far each weight can move before another bid leads</caption>
         <thead>
           <tr>

@@ -5,6 +5,7 @@ import { formatInterval, formatValue, type In, type UnitSystem } from "#lib/quan
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
 import { depthLosses, levelAfterLoss, standingToLimit } from "./depth-loss";
+import styles from "./depth-loss-table.module.css";
 
 type ShownBid = Readonly<{ bid: BidEvaluation; index: number }>;
 
@@ -58,7 +59,7 @@ export function DepthLossTable({
         <p>The rule of thumb applies to none of these bids.</p>
       ) : (
         <Scroller label="Level after a local loss of infill">
-          <table>
+          <table className={styles.levels}>
             <caption>Level of a new surface where a spot has lost some infill depth, by the rule of thumb</caption>
             <thead>
               <tr>

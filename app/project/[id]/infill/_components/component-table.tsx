@@ -4,6 +4,7 @@ import { BidLetter } from "../../../../_components/bid-letter";
 import { FigureText } from "../../../../_components/figure-text";
 import { Scroller } from "../../../../_components/scroller";
 import type { DrawnBid } from "./drawn-bids";
+import styles from "./tables.module.css";
 
 type Props = Readonly<{ project: string; units: UnitSystem }>;
 
@@ -19,13 +20,15 @@ function BidRows({ project, units, drawn }: Props & { drawn: DrawnBid }) {
     <tbody>
       <tr>
         <th scope="rowgroup" colSpan={4}>
-          <BidLetter letter={letter} index={index} /> {evaluation.bidder}:{" "}
-          {components.length === 0 ? "no component is entered" : placements[placement]}
-          {components.length === 0 ? (
-            <>
-              . <Link href={`/project/${project}/bids/${bid.id}`}>Enter the components</Link>
-            </>
-          ) : null}
+          <div className={styles.inView}>
+            <BidLetter letter={letter} index={index} /> {evaluation.bidder}:{" "}
+            {components.length === 0 ? "no component is entered" : placements[placement]}
+            {components.length === 0 ? (
+              <>
+                . <Link href={`/project/${project}/bids/${bid.id}`}>Enter the components</Link>
+              </>
+            ) : null}
+          </div>
         </th>
       </tr>
       {components.map(({ id, material, arealDensity }) => {
@@ -70,7 +73,7 @@ function BidRows({ project, units, drawn }: Props & { drawn: DrawnBid }) {
 export function ComponentTable({ bids, ...props }: Props & { bids: readonly DrawnBid[] }) {
   return (
     <Scroller label="Components of the infill, all bids">
-      <table>
+      <table className={styles.components}>
         <caption className="visually-hidden">Components of the infill by bid</caption>
         <thead>
           <tr>

@@ -8,6 +8,7 @@ import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
 import { Status } from "../../../../_components/status";
 import type { DrawnBid } from "./drawn-bids";
+import styles from "./tables.module.css";
 
 /** Impact levels have their own page; everything else that does not go together is about mass and depth. */
 const isAboutInfill = ({ rule }: Finding): boolean => rule !== "impact-by-another-method";
@@ -62,7 +63,7 @@ export function TotalsAgainstSum({
   return (
     <>
       <Scroller label="Stated totals and sums of components">
-        <table>
+        <table className={styles.texts}>
           <caption>Stated total beside the sum of the components</caption>
           <thead>
             <tr>
@@ -81,7 +82,7 @@ export function TotalsAgainstSum({
                 <td>
                   <StatedTotals project={project} bid={bid} />
                 </td>
-                <td className="number">{formatFigure(bid.evaluation.infill.totalArealDensity, units)}</td>
+                <td className={styles.figure}>{formatFigure(bid.evaluation.infill.totalArealDensity, units)}</td>
                 <td>
                   <Outcome bid={bid} units={units} />
                 </td>
