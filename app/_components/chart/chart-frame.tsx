@@ -1,17 +1,25 @@
 import { Scroller } from "../scroller";
 import styles from "./chart-frame.module.css";
+import type { DrawingWidth } from "./drawing-width";
 
-/** What every chart has: a title, a sentence that says what it shows, the drawing, and the figures behind it. */
+/**
+ * What every chart has: a title, a sentence that says what it shows, the drawing, and the figures behind it.
+ * The drawing is made twice, and the page shows the one that fits. What is hidden paints no pattern for the other, so
+ * ids inside a drawing have to name its width.
+ * @param breadth broad where the wide drawing has more beside each other than usual
+ */
 export function ChartFrame({
   title,
   summary,
-  children,
+  draw,
   table,
+  breadth = "usual",
 }: {
   title: string;
   summary: string;
-  children: React.ReactNode;
+  draw: (width: DrawingWidth) => React.ReactNode;
   table: React.ReactNode;
+  breadth?: "usual" | "broad";
 }) {
   return (
     <figure className={styles.frame}>
@@ -19,9 +27,10 @@ export function ChartFrame({
         <strong className={styles.title}>{title}</strong>
         <span className={styles.summary}>{summary}</span>
       </figcaption>
-      <Scroller label={`${title}, drawing`}>
-        <div className={styles.plot}>{children}</div>
-      </Scroller>
+      <div className={`${styles.plot} ${styles[breadth]}`}>
+        <div className={styles.wide}>{draw("wide")}</div>
+        <div className={styles.narrow}>{draw("narrow")}</div>
+      </div>
       <details className={styles.data}>
         <summary>
           The figures behind this drawing<span className="visually-hidden">: {title}</span>

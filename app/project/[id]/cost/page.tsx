@@ -55,19 +55,17 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
           <ChartFrame
             title="Present value by category"
             summary={barsSummary(bids, currency)}
+            draw={(size) => <CostBars bids={bids} currency={currency} size={size} />}
             table={<CategoryTable bids={bids} currency={currency} />}
-          >
-            <CostBars bids={bids} currency={currency} />
-          </ChartFrame>
+          />
 
           <h2>When it is paid</h2>
           <ChartFrame
             title="Cost so far, year by year"
             summary={linesSummary(bids, years, currency)}
+            draw={(size) => <CostByYear bids={bids} years={years} currency={currency} size={size} />}
             table={<RunningTotalTable bids={bids} currency={currency} />}
-          >
-            <CostByYear bids={bids} years={years} currency={currency} />
-          </ChartFrame>
+          />
           {bids.map((priced) => (
             <YearlyFlows key={priced.bid.id} priced={priced} currency={currency} />
           ))}

@@ -77,17 +77,15 @@ export default async function EvaluationPage({ params }: PageProps<"/project/[id
           <ChartFrame
             title="Totals"
             summary="A bar runs from the least to the most points a bid may have; the upright mark is its likely total. Where two bars overlap, the order of the two is not settled."
+            draw={(size) => <TotalsChart bids={ordered} size={size} />}
             table={<TotalsTable bids={ordered} />}
-          >
-            <TotalsChart bids={ordered} />
-          </ChartFrame>
+          />
           <ChartFrame
             title="What each criterion adds"
             summary="Solid parts are certain, hatched parts are open. The numbers are those of the criteria listed below."
+            draw={(size) => <ContributionsChart bids={ordered} size={size} />}
             table={<ContributionsTable bids={ordered} />}
-          >
-            <ContributionsChart bids={ordered} />
-          </ChartFrame>
+          />
           <ContributionsKey bids={ordered} />
 
           <h2>How firm the weights are</h2>

@@ -13,7 +13,7 @@ import { pageOf } from "../_contents";
 import { BidOutlook } from "./_components/bid-outlook";
 import { DepthLossTable } from "./_components/depth-loss-table";
 import { FirstYearsTable } from "./_components/first-years-table";
-import { fullChart, OutlookChart } from "./_components/outlook-chart";
+import { fullChart, narrowChart, OutlookChart } from "./_components/outlook-chart";
 import { levelDomain } from "./_components/outlook-line";
 import { outlookSummary } from "./_components/outlook-summary";
 import { OutlookTable } from "./_components/outlook-table";
@@ -97,18 +97,19 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
           <ChartFrame
             title="Impact level by year"
             summary={outlookSummary(evaluation.bids, units)}
+            draw={(width) => (
+              <OutlookChart
+                id={`plot-all-${width}`}
+                label="Impact level of each bid by year, as summed up above and listed in the table below"
+                lines={lines}
+                requirement={impact}
+                domain={domain}
+                size={width === "wide" ? fullChart : narrowChart}
+                units={units}
+              />
+            )}
             table={<OutlookTable lines={lines} horizon={horizonYears} units={units} />}
-          >
-            <OutlookChart
-              id="plot-all"
-              label="Impact level of each bid by year, as summed up above and listed in the table below"
-              lines={lines}
-              requirement={impact}
-              domain={domain}
-              size={fullChart}
-              units={units}
-            />
-          </ChartFrame>
+          />
           <p className="small soft">
             Lines are the likely level, bands reach from the low to the high side. Thin dotted lines and pale bands are
             extrapolated: no level in the bid backs them. Marks are levels that the bid states; an arrow shows the side

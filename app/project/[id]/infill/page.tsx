@@ -59,10 +59,10 @@ export default async function InfillPage({ params }: PageProps<"/project/[id]/in
           bids.map(({ letter, evaluation: { infill } }) => ({ letter, figure: infill.freePile })),
           units,
         )}
+        breadth="broad"
+        draw={(size) => <CrossSections sections={bids.map(({ section }) => section)} size={size} units={units} />}
         table={<LayerTable bids={bids} units={units} />}
-      >
-        <CrossSections sections={bids.map(({ section }) => section)} units={units} />
-      </ChartFrame>
+      />
       <p className="small soft">
         All heights are to one scale, with the top of the carpet backing at 0. A dotted line marks the prepared base.
         Dashed lines marked low and high are the range of the infill depth, loose as poured, before it settles. The
@@ -75,10 +75,9 @@ export default async function InfillPage({ params }: PageProps<"/project/[id]/in
           bids.map(({ letter, evaluation: { infill } }) => ({ letter, figure: infill.stabilisingMass })),
           units,
         )}
+        draw={(size) => <MassBars bars={bids.map(({ bar }) => bar)} size={size} units={units} />}
         table={<MassTable bids={bids} units={units} />}
-      >
-        <MassBars bars={bids.map(({ bar }) => bar)} units={units} />
-      </ChartFrame>
+      />
       <h2>Figures side by side</h2>
       <FigureTable project={id} bids={bids} units={units} />
       <h3>What these figures mean, and what they do not</h3>

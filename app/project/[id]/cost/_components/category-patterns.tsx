@@ -14,17 +14,18 @@ const drawings: Readonly<Record<CostCategory, React.ReactNode>> = {
   residual: <path className={styles.stroke} d="M0 4H8" />,
 };
 
-const patternId = (category: CostCategory) => `cost-of-${category}`;
+const patternId = (drawing: string, category: CostCategory) => `${drawing}-${category}`;
 
-export const categoryFill = (category: CostCategory) => `url(#${patternId(category)})`;
+export const categoryFill = (drawing: string, category: CostCategory) => `url(#${patternId(drawing, category)})`;
 
-export function CategoryPatterns() {
+/** One pattern per category. `drawing` keeps the drawings of one page apart. */
+export function CategoryPatterns({ drawing: id }: { drawing: string }) {
   return (
     <defs>
       {Object.entries(drawings).map(([category, drawing]) => (
         <pattern
           key={category}
-          id={patternId(category as CostCategory)}
+          id={patternId(id, category as CostCategory)}
           width={size}
           height={size}
           patternUnits="userSpaceOnUse"

@@ -2,17 +2,23 @@ import { scaleLinear } from "d3-scale";
 import { formatPointSpan, formatPoints } from "#lib/evaluation";
 import { bidStroke } from "../../../../_components/bid-letter";
 import { HorizontalAxis } from "../../../../_components/chart/axes";
+import { type DrawingWidth, roomForWords } from "../../../../_components/chart/drawing-width";
 import type { JudgedBid } from "../../_components/judged-bids";
 import styles from "./charts.module.css";
 
-const width = 760;
-const rowHeight = 54;
-const margin = { top: 8, right: 24, bottom: 50, left: 52 };
+const sizes: Readonly<Record<DrawingWidth, Readonly<{ width: number; left: number; ticks: number }>>> = {
+  wide: { width: 760, left: 52, ticks: 10 },
+  narrow: { width: 340, left: 32, ticks: 5 },
+};
+const rowHeight = 58;
+const wordsSize = 14;
+const margin = { top: 0, right: 16, bottom: 50 };
 
-/** One bar a bid from the least to the most it may have, with a mark at the likely total. */
-export function TotalsChart({ bids }: { bids: readonly JudgedBid[] }) {
+/** One bar a bid from the least to the most it may have, with a mark at the likely total and its words above. */
+export function TotalsChart({ bids, size }: { bids: readonly JudgedBid[]; size: DrawingWidth }) {
+  const { width, left, ticks } = sizes[size];
   const bottom = margin.top + bids.length * rowHeight;
-  const x = scaleLinear([0, 100], [margin.left, width - margin.right]);
+  const x = scaleLinear([0, 100], [left, width - margin.right]);
   return (
     <svg
       viewBox={`0 0 ${width} ${bottom + margin.bottom}`}
@@ -24,21 +30,19 @@ export function TotalsChart({ bids }: { bids: readonly JudgedBid[] }) {
         const { total } = score;
         if (total === null) return null;
         const [low, high] = [x(total.low * 100), x(total.high * 100)];
-        const words =
-          total.likely === null
-            ? formatPointSpan(total)
-            : `${formatPointSpan(total)}, likely ${formatPoints(total.likely)}`;
-        const beside =
-          high < width - margin.right - 200
-            ? { at: high + 10, anchor: "start" as const }
-            : { at: low - 10, anchor: "end" as const };
+        const words = [
+          formatPointSpan(total),
+          ...(total.likely === null ? [] : [`likely ${formatPoints(total.likely)}`]),
+          ...(score.standing === "fails a gate" ? ["fails a gate"] : []),
+        ].join(", ");
+        const middle = top + 39;
         return (
           <g key={id}>
-            <path className={styles.hairline} d={`M${margin.left} ${top + rowHeight / 2}H${width - margin.right}`} />
+            <path className={styles.hairline} d={`M${left} ${middle}H${width - margin.right}`} />
             <text
               className={styles.letter}
-              x={margin.left - 16}
-              y={top + rowHeight / 2}
+              x={left - 14}
+              y={middle}
               dy="0.34em"
               textAnchor="end"
               fill={bidStroke(index)}
@@ -48,27 +52,30 @@ export function TotalsChart({ bids }: { bids: readonly JudgedBid[] }) {
             <rect
               className={styles.span}
               x={low}
-              y={top + 15}
+              y={middle - 12}
               width={Math.max(high - low, 2)}
-              height={rowHeight - 30}
+              height={24}
               fill={bidStroke(index)}
               stroke={bidStroke(index)}
             />
             {total.likely === null ? null : (
               <path
                 className={styles.likely}
-                d={`M${x(total.likely * 100)} ${top + 8}v${rowHeight - 16}`}
+                d={`M${x(total.likely * 100)} ${middle - 15}v30`}
                 stroke={bidStroke(index)}
               />
             )}
-            <text className={styles.words} x={beside.at} y={top + rowHeight / 2} dy="0.34em" textAnchor={beside.anchor}>
+            <text
+              className={styles.words}
+              x={Math.max(left, Math.min(low, width - roomForWords(words, wordsSize)))}
+              y={middle - 20}
+            >
               {words}
-              {score.standing === "fails a gate" ? ", fails a gate" : ""}
             </text>
           </g>
         );
       })}
-      <HorizontalAxis scale={x} y={bottom} name="points of 100" ticks={10} />
+      <HorizontalAxis scale={x} y={bottom} name="points of 100" ticks={ticks} />
     </svg>
   );
 }

@@ -23,9 +23,10 @@ import { outlookRuns } from "./outlook-runs";
 export type ChartSize = Readonly<{ width: number; height: number; levelTicks: number; yearTicks: number }>;
 
 export const fullChart: ChartSize = { width: 760, height: 420, levelTicks: 6, yearTicks: 10 };
+export const narrowChart: ChartSize = { width: 340, height: 340, levelTicks: 5, yearTicks: 4 };
 export const smallChart: ChartSize = { width: 310, height: 240, levelTicks: 3, yearTicks: 4 };
 
-const margin = { top: 34, right: 40, bottom: 48, left: 46 };
+const margin = { top: 34, right: 28, bottom: 48, left: 46 };
 
 /** A mark of its own shape for each bid, so that colour carries nothing alone. */
 const shapes = [symbolCircle, symbolSquare, symbolTriangle, symbolDiamond, symbolStar, symbolWye] as const;

@@ -1,11 +1,13 @@
 import { type ScaleLinear, scaleLinear } from "d3-scale";
-import { formatInterval, formatValue, type In, inUnit, measured, type UnitSystem, unitFor } from "#lib/quantity";
-import { bidStroke } from "../../../../_components/bid-letter";
+import { type In, inUnit, measured, type UnitSystem, unitFor } from "#lib/quantity";
+import type { DrawingWidth } from "../../../../_components/chart/drawing-width";
 import { spreadLabels } from "../../../../_components/chart/spread-labels";
 import { wrappedWords } from "../../../../_components/chart/wrapped-words";
 import styles from "./cross-sections.module.css";
-import { FilledBand, FillPatterns, fillOf } from "./fill-patterns";
-import { type Band, type SectionLayout, sectionExtent } from "./section-layout";
+import { FillPatterns } from "./fill-patterns";
+import { SectionBuild } from "./section-build";
+import { sectionLabels } from "./section-labels";
+import { type SectionLayout, sectionExtent } from "./section-layout";
 
 /** One bid as it is drawn. `notes` stand under the drawing: what is missing, what does not go together. */
 export type DrawnSection = Readonly<{
@@ -18,54 +20,73 @@ export type DrawnSection = Readonly<{
   notes: readonly string[];
 }>;
 
-const width = 960;
+type Size = Readonly<{ width: number; plotHeight: number; axisWidth: number; perRow: number }>;
+
+const sizes: Readonly<Record<DrawingWidth, Size>> = {
+  wide: { width: 960, plotHeight: 320, axisWidth: 54, perRow: 4 },
+  narrow: { width: 340, plotHeight: 220, axisWidth: 36, perRow: 2 },
+};
 const top = 52;
-const plotHeight = 320;
-const axisWidth = 54;
-const perRow = 4;
-const lineHeight = 15;
+const lineHeight = 16;
 const side = 34; // left of the block, for the marks of the depth range
 const labelGap = 16;
+const perLetter = 5.8;
 
 const metres = (value: number): In<"m"> => measured("length", value);
 
 type Vertical = ScaleLinear<number, number>;
 
-/** The build-up of every bid, drawn to one scale: rows of at most four, the carpet backing at 0 on the depth scale. */
-export function CrossSections({ sections, units }: { sections: readonly DrawnSection[]; units: UnitSystem }) {
+/** The build-up of every bid, drawn to one scale: rows of four or two, the carpet backing at 0 on the depth scale. */
+export function CrossSections({
+  sections,
+  size,
+  units,
+}: {
+  sections: readonly DrawnSection[];
+  size: DrawingWidth;
+  units: UnitSystem;
+}) {
+  const { width, plotHeight, axisWidth, perRow } = sizes[size];
   const { lowest, highest } = sectionExtent(sections.map(({ layout }) => layout));
   const y = scaleLinear([lowest, Math.max(highest, lowest + 0.01)], [top + plotHeight, top]);
   const rows = Array.from({ length: Math.ceil(sections.length / perRow) }, (_, row) =>
     sections.slice(row * perRow, (row + 1) * perRow),
   );
   const columns = Math.min(perRow, sections.length);
-  const foot = 40 + lineHeight * Math.max(0, ...sections.map(({ notes }) => notes.length));
-  return rows.map((row) => (
-    <svg
-      key={row[0]?.letter}
-      className={styles.row}
-      viewBox={`0 0 ${width} ${top + plotHeight + foot}`}
-      role="img"
-      aria-label={`Cross-sections of ${row.map(({ letter }) => `bid ${letter}`).join(", ")}, as listed in the table below`}
-    >
-      <FillPatterns id={`fill-${row[0]?.letter}`} />
-      <DepthScale y={y} units={units} />
-      {row.map((section, place) => (
-        <Section
-          key={section.letter}
-          section={section}
-          y={y}
-          left={axisWidth + (place * (width - axisWidth)) / columns}
-          room={(width - axisWidth) / columns}
-          patterns={`fill-${row[0]?.letter}`}
-          units={units}
-        />
-      ))}
-    </svg>
-  ));
+  const room = (width - axisWidth) / columns;
+  const linesBelow = (section: DrawnSection) => {
+    const { depth, notes } = footLines(section, room);
+    return depth.length + notes.length + (size === "wide" ? 0 : narrowKey(section, y, room, units).length);
+  };
+  const Section = size === "wide" ? WideSection : NarrowSection;
+  return rows.map((row) => {
+    const patterns = `fill-${row[0]?.letter}-${size}`;
+    return (
+      <svg
+        key={row[0]?.letter}
+        viewBox={`0 0 ${width} ${top + plotHeight + 30 + lineHeight * Math.max(...row.map(linesBelow))}`}
+        role="img"
+        aria-label={`Cross-sections of ${row.map(({ letter }) => `bid ${letter}`).join(", ")}, as listed in the table below`}
+      >
+        <FillPatterns id={patterns} />
+        <DepthScale y={y} from={axisWidth} to={width} units={units} />
+        {row.map((section, place) => (
+          <Section
+            key={section.letter}
+            section={section}
+            y={y}
+            left={axisWidth + place * room}
+            room={room}
+            patterns={patterns}
+            units={units}
+          />
+        ))}
+      </svg>
+    );
+  });
 }
 
-function DepthScale({ y, units }: { y: Vertical; units: UnitSystem }) {
+function DepthScale({ y, from, to, units }: { y: Vertical; from: number; to: number; units: UnitSystem }) {
   const unit = unitFor("length", units);
   const [lowest = 0, highest = 0] = y.domain().map((end) => inUnit("length", metres(end), unit));
   const inReadersUnit = scaleLinear([lowest, highest], y.range());
@@ -74,10 +95,10 @@ function DepthScale({ y, units }: { y: Vertical; units: UnitSystem }) {
       {inReadersUnit.ticks(8).map((tick) => (
         <g key={tick}>
           <path
-            d={`M${axisWidth - 6} ${inReadersUnit(tick)}H${width}`}
+            d={`M${from - 6} ${inReadersUnit(tick)}H${to}`}
             className={tick === 0 ? styles.zero : styles.hairline}
           />
-          <text x={axisWidth - 10} y={inReadersUnit(tick)} dy="0.32em" textAnchor="end">
+          <text x={from - 10} y={inReadersUnit(tick)} dy="0.32em" textAnchor="end">
             {inReadersUnit.tickFormat(8)(tick)}
           </text>
         </g>
@@ -89,88 +110,35 @@ function DepthScale({ y, units }: { y: Vertical; units: UnitSystem }) {
   );
 }
 
-type Label = Readonly<{ at: number; lines: readonly string[]; strong: boolean }>;
-
-function labelsOf(
-  { layout, freePile }: DrawnSection,
-  y: Vertical,
-  longest: number,
-  units: UnitSystem,
-): readonly Label[] {
-  const middle = (one: number, other: number) => (y(one) + y(other)) / 2;
-  const bands = layout.bands.map(({ label, bottom, top: upper, thickness: { low, high } }: Band): Label => {
-    const range = { low, high: high ?? metres(Number.POSITIVE_INFINITY) };
-    return {
-      at: middle(bottom, upper),
-      lines: [...wrappedWords(label, longest), formatInterval("length", range, units)],
-      strong: false,
-    };
-  });
-  if (layout.pile === null) return bands;
-  const pile: Label = {
-    at: y(layout.pile),
-    lines: [`pile ${formatValue("length", metres(layout.pile), units)}`],
-    strong: false,
-  };
-  const free: readonly Label[] =
-    freePile === null || layout.pile <= layout.surface
-      ? []
-      : [{ at: middle(layout.surface, layout.pile), lines: ["free pile", freePile], strong: true }];
-  return [...bands, pile, ...free];
-}
-
-function Section({
-  section,
-  y,
-  left,
-  room,
-  patterns,
-  units,
-}: {
+type SectionProps = Readonly<{
   section: DrawnSection;
   y: Vertical;
   left: number;
   room: number;
   patterns: string;
   units: UnitSystem;
-}) {
-  const { letter, index, layout, depth, freePile, notes } = section;
-  const { bands, base, surface, pile, shallowest, deepest } = layout;
+}>;
+
+/** A section with its words beside it. */
+function WideSection({ section, y, left, room, patterns, units }: SectionProps) {
   const x = left + side;
   const block = Math.min(150, room * 0.34);
   const edge = x + block;
-  const labels = labelsOf(section, y, Math.floor((room - side - block - labelGap) / 6.2), units);
+  const [bottom = 0, top = 0] = y.range();
+  const longest = Math.floor((room - side - block - labelGap) / perLetter);
+  const labels = sectionLabels(section, y, units).map(({ at, what, amount, strong }) => ({
+    at,
+    strong,
+    lines: what === "pile" ? [`${what} ${amount}`] : [...wrappedWords(what, longest), amount],
+  }));
   const places = spreadLabels(
     labels.map(({ at }) => at),
     labels.map(({ lines }) => lines.length * lineHeight + 4),
-    { from: top, to: top + plotHeight },
+    { from: top, to: bottom },
   );
-  const below = top + plotHeight + 26;
   return (
     <g className={styles.section}>
-      <rect x={x} y={top - 42} width="24" height="24" fill="none" stroke={bidStroke(index)} strokeWidth="2" />
-      <text x={x + 12} y={top - 30} dy="0.34em" textAnchor="middle" fill={bidStroke(index)} className={styles.letter}>
-        {letter}
-      </text>
-      {bands.map((band) => (
-        <FilledBand
-          key={`${band.label} ${band.bottom}`}
-          id={patterns}
-          fill={fillOf(band.classes)}
-          x={x}
-          width={block}
-          y={y(band.top)}
-          height={Math.max(0, y(band.bottom) - y(band.top))}
-        />
-      ))}
-      {pile === null ? null : <Pile x={x} block={block} foot={y(0)} tip={y(pile)} />}
-      <path d={`M${x - 6} ${y(0)}H${edge + 6}`} className={styles.backing} />
-      <path d={`M${x - 12} ${y(base)}H${edge + 12}`} className={styles.base} />
-      <DepthMark at={shallowest} word="low" y={y} x={x} edge={edge} />
-      <DepthMark at={deepest} word="high" y={y} x={x} edge={edge} />
-      {pile === null || freePile === null || pile <= surface ? null : (
-        <path d={`M${edge + 3} ${y(pile)}h5V${y(surface)}h-5`} className={styles.bracket} />
-      )}
+      <SectionBuild {...section} y={y} x={x} block={block} patterns={patterns} />
       {labels.map(({ at, lines, strong }, place) => {
         const middle = places[place] ?? at;
         return (
@@ -189,53 +157,79 @@ function Section({
           </g>
         );
       })}
-      <text x={left + 6} y={below} className={styles.strong}>
-        {depth === null ? "infill depth not known" : `infill ${depth} deep`}
-      </text>
-      {notes.map((note, number) => (
-        <text key={note} x={left + 6} y={below + (number + 1) * lineHeight} className={styles.note}>
-          {note}
+      <Foot section={section} x={left + 6} y={bottom + 26} room={room} />
+    </g>
+  );
+}
+
+/** A section with numbers beside it and their words below, from the top to the bottom. */
+function NarrowSection({ section, y, left, room, patterns, units }: SectionProps) {
+  const x = left + side;
+  const block = 68;
+  const edge = x + block;
+  const [bottom = 0, top = 0] = y.range();
+  const labels = sectionLabels(section, y, units).toSorted((one, other) => one.at - other.at);
+  const places = spreadLabels(
+    labels.map(({ at }) => at),
+    lineHeight + 2,
+    { from: top, to: bottom },
+  );
+  return (
+    <g className={styles.section}>
+      <SectionBuild {...section} y={y} x={x} block={block} patterns={patterns} />
+      {labels.map(({ at, what, strong }, place) => (
+        <g key={`${what} ${at}`} className={strong ? styles.strong : undefined}>
+          <path d={`M${edge + 8} ${at}L${edge + labelGap - 2} ${places[place]}`} className={styles.leader} />
+          <text x={edge + labelGap} y={places[place]} dy="0.32em">
+            {place + 1}
+          </text>
+        </g>
+      ))}
+      {narrowKey(section, y, room, units).map(({ words, strong, line }) => (
+        <text
+          key={line}
+          x={left + 6}
+          y={bottom + 26 + line * lineHeight}
+          className={strong ? styles.strong : undefined}
+        >
+          {words}
         </text>
       ))}
+      <Foot
+        section={section}
+        x={left + 6}
+        y={bottom + 32 + narrowKey(section, y, room, units).length * lineHeight}
+        room={room}
+      />
     </g>
   );
 }
 
-function DepthMark({
-  at,
-  word,
-  y,
-  x,
-  edge,
-}: {
-  at: number | null;
-  word: string;
-  y: Vertical;
-  x: number;
-  edge: number;
-}) {
-  if (at === null) return null;
-  return (
-    <g className={styles.mark}>
-      <path d={`M${x - 5} ${y(at)}H${edge + 3}`} />
-      <text x={x - 8} y={y(at)} dy={word === "low" ? "0.75em" : "-0.05em"} textAnchor="end">
-        {word}
-      </text>
-    </g>
-  );
-}
+/** The words of a narrow section, line by line. */
+const narrowKey = (section: DrawnSection, y: Vertical, room: number, units: UnitSystem) =>
+  sectionLabels(section, y, units)
+    .toSorted((one, other) => one.at - other.at)
+    .flatMap(({ what, amount, strong }, place) =>
+      wrappedWords(`${place + 1}. ${what}, ${unbroken(amount)}`, lettersIn(room)).map((words) => ({ words, strong })),
+    )
+    .map((entry, line) => ({ ...entry, line }));
 
-const tuft = 13;
+/** A figure keeps its unit on its line. */
+const unbroken = (figure: string) => figure.replaceAll(" ", "\u00a0");
 
-/** Blades in tufts of three, as tall as the pile: a picture of the height, not of the number of fibres. */
-function Pile({ x, block, foot: bottom, tip }: { x: number; block: number; foot: number; tip: number }) {
-  const tufts = Math.floor(block / tuft);
-  const rise = bottom - tip;
-  const blades = Array.from(
-    { length: tufts },
-    (_, place) => x + tuft * (place + 0.5) + (block - tufts * tuft) / 2,
-  ).flatMap((stitch) =>
-    [-4.2, 0.4, 4.6].map((lean) => `M${stitch} ${bottom}q${lean * 0.15} ${-rise * 0.6} ${lean} ${-rise}`),
-  );
-  return <path d={blades.join("")} className={styles.pile} />;
+const lettersIn = (room: number) => Math.floor((room - 10) / perLetter);
+
+/** The depth, then what is missing or does not go together, line by line. */
+const footLines = ({ depth, notes }: DrawnSection, room: number) => ({
+  depth: wrappedWords(depth === null ? "infill depth not known" : `infill ${unbroken(depth)} deep`, lettersIn(room)),
+  notes: notes.flatMap((note) => wrappedWords(note, lettersIn(room))),
+});
+
+function Foot({ section, x, y, room }: { section: DrawnSection; x: number; y: number; room: number }) {
+  const { depth, notes } = footLines(section, room);
+  return [...depth, ...notes].map((words, line) => (
+    <text key={words} x={x} y={y + line * lineHeight} className={line < depth.length ? styles.strong : styles.note}>
+      {words}
+    </text>
+  ));
 }

@@ -49,7 +49,7 @@ function sectionOf(
     depth: depth.kind === "unknown" ? null : formatFigure(depth, units),
     freePile: freePile.kind === "unknown" ? null : formatFigure(freePile, units),
     notes: [
-      ...(complete ? [] : ["infill not drawn: a material", "is not described"]),
+      ...(complete ? [] : ["infill not drawn: a material is not described"]),
       ...(complete && infill.components.length === 0 ? ["no infill entered"] : []),
       ...(layout.pile === null ? ["pile height not stated"] : []),
       ...(buried ? ["infill above the pile"] : []),
