@@ -6,9 +6,9 @@ export function NamesSwitch({ names }: { names: "shown" | "hidden" }) {
   return (
     <form action={chooseNames} className={`${styles.switch} screen-only`}>
       <input type="hidden" name="names" value={names === "shown" ? "hidden" : "shown"} />
-      <span>{names === "shown" ? "Bidders by name" : "Bidders by letter alone"}</span>
+      {names === "shown" ? null : <span>Bidders by letter alone</span>}
       <button type="submit" className="plain">
-        {names === "shown" ? "Hide names" : "Show names"}
+        {names === "shown" ? "Hide bidders’ names" : "Show bidders’ names"}
       </button>
     </form>
   );

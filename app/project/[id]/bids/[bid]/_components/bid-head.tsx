@@ -18,8 +18,8 @@ export function BidHead({ otherLetters, names }: { otherLetters: readonly string
       </div>
       {names === "hidden" ? (
         <p className={styles.hint}>
-          The bidder’s name is hidden. Show names at the top of the page to change it. Documents and words that you
-          enter here may still give the bidder away.
+          The bidder’s name is hidden. Show bidders’ names at the top of the page to change it. Documents and words that
+          you enter here may still give the bidder away.
         </p>
       ) : null}
       {otherLetters.includes(letter.trim()) ? (

@@ -151,8 +151,10 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
 function summary(questions: number, open: number, findings: number): string {
   const asked = questions === 1 ? "1 question is open" : `${questions} questions are open`;
   if (findings === 0) return `${asked}. Nothing in the bid contradicts itself.`;
+  const settled = findings - open;
   const found = findings === 1 ? "1 finding" : `${findings} findings`;
-  return `${asked}. Of ${found}, ${findings - open} ${findings - open === 1 ? "is" : "are"} settled by an answer.`;
+  if (settled === 0) return `${asked}, and no answer is recorded as settled yet.`;
+  return `${asked}. Of ${found}, ${settled} ${settled === 1 ? "is" : "are"} settled by an answer.`;
 }
 
 const askedOf = ({ key, claims }: Finding, bid: Bid, question: string): AskedFinding => ({

@@ -2,6 +2,7 @@
 import { useRouter } from "next/navigation";
 import { useEffect, useState } from "react";
 import { type FieldPath, FormProvider, useForm } from "react-hook-form";
+import { evidenceLevels, matchEvidence, matchMethod, methodOf } from "#lib/claim";
 import { type AnswerText, answeredBid, type BidText } from "#lib/evaluation";
 import { ChoiceField } from "../../../../../../_components/form/choice-field";
 import { freshId } from "../../../../../../_components/form/fresh-id";
@@ -60,7 +61,8 @@ export function AnswerForm({
       "answer",
       (bid.answers ?? []).map((answer) => answer.id),
     );
-    const next = answeredBid(bid, id, { ...draft, finding: asked.key, asked: asked.question });
+    const claims = draft.claims.map((claim) => ({ ...claim, fields: asStored(claim.fields) }));
+    const next = answeredBid(bid, id, { ...draft, claims, finding: asked.key, asked: asked.question });
     const outcome = await saveDocument({ ...where, version }, next).catch(() => null);
     switch (outcome?.kind) {
       case undefined:
@@ -140,9 +142,25 @@ function blank(bid: BidText, asked: AskedFinding): Draft {
     const claim = bid.claims.find((candidate) => candidate.id === id);
     return claim === undefined
       ? []
-      : [{ id, fields: Object.fromEntries(amendable.map((field) => [field, claim[field] ?? ""])) }];
+      : [{ id, fields: asShown(Object.fromEntries(amendable.map((field) => [field, claim[field] ?? ""]))) }];
   });
   return { finding: asked.key, asked: asked.question, answer: "", received: "", outcome: "settled", claims };
+}
+
+type Fields = Readonly<Record<string, string>>;
+
+/** Methods and evidence by their names, as people write them. */
+function asShown(fields: Fields): Record<string, string> {
+  const method = matchMethod(fields.method ?? "");
+  const evidence = evidenceLevels.find(({ id }) => id === fields.evidence)?.label;
+  const name = method === null ? fields.method : method === "not-stated" ? "not stated" : methodOf(method).designation;
+  return { ...fields, method: name ?? "", evidence: evidence ?? fields.evidence ?? "" };
+}
+
+/** The ids behind names that are known, so that a claim nobody changed stays the same to the letter. */
+function asStored(fields: Fields): Record<string, string> {
+  const { method = "", evidence = "" } = fields;
+  return { ...fields, method: matchMethod(method) ?? method, evidence: matchEvidence(evidence) ?? evidence };
 }
 
 /** Where the form shows a problem of the bid: in the answer itself or in a claim that it amends. */
