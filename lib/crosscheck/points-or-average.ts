@@ -16,6 +16,7 @@ export function basisInWords({ words, value }: Claim): LevelBasis {
 
 /** What a level of the bid is: as its own words say, else as the bid says for its impact levels as a whole. */
 export function basisOfLevel(bid: Readonly<{ claims: readonly Claim[] }>, level: Claim): LevelBasis {
+  if (level.property === "g-max-highest-point") return "every point";
   const own = basisInWords(level);
   if (own !== "not said") return own;
   const said = new Set(

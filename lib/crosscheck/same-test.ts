@@ -1,4 +1,4 @@
-import { type Claim, formatCondition } from "#lib/claim";
+import { type Claim, conditionsAgree, formatAge, ofAge } from "#lib/claim";
 
 /** Whether two figures are from one test: the bid says so, it may be so, or it can't be. */
 export type TestShared = "one report" | "perhaps one" | "apart";
@@ -15,6 +15,12 @@ export function testShared(one: Claim, other: Claim): TestShared {
   return oneDocument === otherDocument ? "one report" : "apart";
 }
 
-/** Whether two claims speak of the same condition, or both of none. */
+/** Whether two claims speak of the same age, or both of none, and of weather that does not part them. */
 export const sameCondition = (one: Claim, other: Claim): boolean =>
-  plainName(formatCondition(one.condition)) === plainName(formatCondition(other.condition));
+  plainName(formatAge(one.condition.age)) === plainName(formatAge(other.condition.age)) && sameWeather(one, other);
+
+const { age: asNew } = ofAge({ kind: "new" });
+
+/** Whether wetness and temperature, where both claims state them, leave two figures comparable whatever their ages. */
+export const sameWeather = ({ condition: one }: Claim, { condition: other }: Claim): boolean =>
+  conditionsAgree({ ...one, age: asNew }, { ...other, age: asNew }).kind === "agree";

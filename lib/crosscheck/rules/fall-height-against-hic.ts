@@ -1,6 +1,7 @@
 import { familyOf, methodOf } from "#lib/claim";
 import { quantityInPhrase, say } from "#lib/figure";
-import { type In, type Interval, measured } from "#lib/quantity";
+import type { In, Interval } from "#lib/quantity";
+import { dropHeightOf } from "../drop-height";
 import { numberSpan } from "../in-words";
 import { claimInput, constantInput } from "../inputs";
 import type { CheckedBid, Found, Rule, Severity } from "../model";
@@ -35,11 +36,14 @@ export const fallHeightAgainstHic: Rule = {
 };
 
 function foundFor(bid: CheckedBid, height: Height, criterion: Criterion): readonly Found[] {
-  const drop = dropHeight(criterion);
+  const drop = dropHeightOf(bid, criterion.claim);
   if (drop === null || !byHeadForm(height) || !sameCondition(height.claim, criterion.claim)) return [];
-  const verdict = verdictOf(height.interval, criterion.interval, drop);
+  const verdict = verdictOf(height.interval, criterion.interval, drop.height);
   if (verdict === null) return [];
-  const [heightShown, dropShown] = [quantityInPhrase("distance", height.interval), quantityInPhrase("distance", drop)];
+  const [heightShown, dropShown] = [
+    quantityInPhrase("distance", height.interval),
+    quantityInPhrase("distance", drop.height),
+  ];
   const stated = numberSpan(criterion.interval);
   return [
     {
@@ -52,6 +56,7 @@ function foundFor(bid: CheckedBid, height: Height, criterion: Criterion): readon
         inputs: [
           claimInput(bid, height.claim),
           claimInput(bid, criterion.claim),
+          drop.input,
           constantInput("Criterion at the critical fall height", "1000"),
         ],
         assumptions: [
@@ -106,13 +111,6 @@ function springVerdict(height: Interval<"m">, criterion: Interval<"1">, drop: In
 function onSpring(drop: In<"m">, critical: In<"m">): number {
   if (critical === Number.POSITIVE_INFINITY) return 0;
   return critical > 0 ? criterionAtLimit * (drop / critical) ** springExponent : Number.POSITIVE_INFINITY;
-}
-
-/** Only a method that fixes the height says at which height the criterion stands. */
-function dropHeight({ claim: { method } }: Criterion): In<"m"> | null {
-  if (method === "not-stated") return null;
-  const { drop, missile } = familyOf(methodOf(method).measuresLike);
-  return missile === "e" && drop !== null && drop.height !== null ? measured("distance", drop.height) : null;
 }
 
 const byHeadForm = ({ claim: { method } }: Height): boolean =>

@@ -1,9 +1,10 @@
-import { familyOf, methodOf } from "#lib/claim";
+import { methodOf } from "#lib/claim";
 import { quantityInPhrase, say } from "#lib/figure";
 import type { In, Interval } from "#lib/quantity";
+import { dropHeightOf } from "../drop-height";
 import { largestCriterion, usualLeastCriterion } from "../head-injury-bounds";
 import { numberSpan } from "../in-words";
-import { claimInput, constantInput } from "../inputs";
+import { claimInput } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
 import { testShared } from "../same-test";
 import { type StatedFigure, statedFigures } from "../stated-figures";
@@ -30,8 +31,8 @@ function foundFor(bid: CheckedBid, level: Level, criterion: Criterion): readonly
   const shared = testShared(level.claim, criterion.claim);
   const { method } = criterion.claim;
   if (shared === "apart" || method === "not-stated") return [];
-  const drop = familyOf(methodOf(method).measuresLike).drop;
-  if (drop === null || drop.height === null) return []; // without the height the speed is not known
+  const drop = dropHeightOf(bid, criterion.claim);
+  if (drop === null) return []; // without the height the speed is not known
   const bounds = boundsFor(level.interval, drop.height);
   const isHigh = criterion.interval.low > bounds.high * (1 + roundingShare);
   const isLow = criterion.interval.high < bounds.low * (1 - roundingShare);
@@ -52,11 +53,7 @@ function foundFor(bid: CheckedBid, level: Level, criterion: Criterion): readonly
         formula: isHigh
           ? "criterion ≤ A^2.5 × (2v/g) ÷ (A − 1), with A the peak in g and v the speed at impact"
           : "criterion ≥ 0.4928 × A^1.5 × v/g, with A the peak in g and v the speed at impact",
-        inputs: [
-          claimInput(bid, level.claim),
-          claimInput(bid, criterion.claim),
-          constantInput("Drop height of the method", drop.heightText),
-        ],
+        inputs: [claimInput(bid, level.claim), claimInput(bid, criterion.claim), drop.input],
         assumptions: isHigh
           ? [
               "The missile bounces at most as fast as it fell, and sinks in by at most 0.1 m (3.9 in).",

@@ -4,10 +4,11 @@ import { inUnit, measured } from "#lib/quantity";
 import { claimInput } from "../inputs";
 import type { CheckedBid, Found, Rule, Severity } from "../model";
 import { basisInWords, basisOfLevel, type LevelBasis } from "../points-or-average";
+import { sameWeather } from "../same-test";
 import { type StatedFigure, statedFigures } from "../stated-figures";
 
 type Limit = StatedFigure<"warranty-hardness-limit">;
-type Level = StatedFigure<"g-max">;
+type Level = StatedFigure<"g-max" | "g-max-highest-point">;
 
 /** A guaranteed hardness has to be one that the bid's own levels can keep, as new and through the years it covers. */
 export const guaranteeAgainstAged: Rule = {
@@ -17,19 +18,21 @@ export const guaranteeAgainstAged: Rule = {
   tolerance: "none: it fires only where every reading of the level is above the highest reading of the guarantee",
   check: (bid) =>
     statedFigures(bid.claims, "warranty-hardness-limit").flatMap((limit) =>
-      statedFigures(bid.claims, "g-max").flatMap((level) => foundFor(bid, limit, level)),
+      [...statedFigures(bid.claims, "g-max"), ...statedFigures(bid.claims, "g-max-highest-point")].flatMap((level) =>
+        foundFor(bid, limit, level),
+      ),
     ),
 };
 
 function foundFor(bid: CheckedBid, limit: Limit, level: Level): readonly Found[] {
   const method = limit.claim.method;
   if (method === "not-stated" || level.interval.low <= limit.interval.high) return [];
-  if (comparability("g-max", method, level.claim.method).kind !== "comparable") return [];
+  if (comparability(level.claim.property, method, level.claim.method).kind !== "comparable") return [];
   const [guaranteed, stated] = [basisInWords(limit.claim), basisOfLevel(bid, level.claim)];
   // the average of a field may keep a guarantee that its hardest point does not
   if (guaranteed === "average" && stated === "every point") return [];
   const years = yearsOf(level.claim);
-  if (years === null || years > warrantyYears(bid)) return [];
+  if (!sameWeather(limit.claim, level.claim) || years === null || years > warrantyYears(bid)) return [];
   const sameBasis = guaranteed === "every point" || stated === "average";
   const severity: Severity = years === 0 && sameBasis ? "can't be true" : "needs an answer";
   const [limitShown, levelShown] = [
@@ -73,9 +76,9 @@ function terms(method: Parameters<typeof methodOf>[0], basis: LevelBasis): Phras
   }
 }
 
-function yearsOf({ condition }: Claim): number | null {
-  if (condition.kind === "new") return 0;
-  return condition.kind === "aged" ? condition.years : null;
+function yearsOf({ condition: { age } }: Claim): number | null {
+  if (age.kind === "new") return 0;
+  return age.kind === "aged" ? age.years : null;
 }
 
 /** The longest warranty that the bid may be read to give; no end where it states none. */

@@ -1,4 +1,4 @@
-import { type Claim, methodOf, propertyOf } from "#lib/claim";
+import { type Claim, methodOf, type PropertyId, propertyOf } from "#lib/claim";
 import { say } from "#lib/figure";
 import { propertiesOf } from "../in-words";
 import { claimInput } from "../inputs";
@@ -34,8 +34,11 @@ export const methodNotStated: Rule = {
   },
 };
 
-/** Whether the methods behind a property measure in more than one way. G-max has a rule of its own. */
+/** G-max has a rule of its own; a drop height is a setting of the test that its criterion names. */
+const settledElsewhere: readonly PropertyId[] = ["g-max", "hic-drop-height"];
+
+/** Whether the methods behind a property measure in more than one way. */
 function dependsOnMethod({ property, value }: Claim): boolean {
-  if (value.kind !== "quantity" || property === "g-max") return false;
+  if (value.kind !== "quantity" || settledElsewhere.includes(property)) return false;
   return new Set(propertyOf(property).methods.map((method) => methodOf(method).measuresLike)).size > 1;
 }

@@ -1,8 +1,9 @@
-import { comparability } from "#lib/claim";
+import { type Claim, comparability } from "#lib/claim";
 import { quantityInPhrase, say } from "#lib/figure";
 import { claimInput } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
 import { basisOfLevel } from "../points-or-average";
+import { sameCondition } from "../same-test";
 import { statedFigures } from "../stated-figures";
 
 /** An average can keep a limit while a single spot does not; the owner's limit holds at every point. */
@@ -13,11 +14,20 @@ export const singleFigureFromAverage: Rule = {
   tolerance: "none; an average at or above the limit is left to the limit itself",
   check: (bid) =>
     statedFigures(bid.claims, "g-max").flatMap((level) => {
-      const isCompared = comparability("g-max", bid.impact.method, level.claim.method).kind === "comparable";
       const isWithin = level.interval.low < bid.impact.limit.value;
-      return isCompared && isWithin && basisOfLevel(bid, level.claim) === "average" ? [foundFor(bid, level)] : [];
+      const isAverage = isCompared(bid, level.claim) && basisOfLevel(bid, level.claim) === "average";
+      return isWithin && isAverage && !hasHighestPoint(bid, level.claim) ? [foundFor(bid, level)] : [];
     }),
 };
+
+const isCompared = (bid: CheckedBid, { property, method }: Claim): boolean =>
+  comparability(property, bid.impact.method, method).kind === "comparable";
+
+/** Whether the bid gives the highest point of the same condition beside the average. */
+const hasHighestPoint = (bid: CheckedBid, level: Claim): boolean =>
+  statedFigures(bid.claims, "g-max-highest-point").some(
+    ({ claim }) => isCompared(bid, claim) && sameCondition(claim, level),
+  );
 
 function foundFor(bid: CheckedBid, { claim, interval }: ReturnType<typeof statedFigures<"g-max">>[number]): Found {
   const [levelShown, limitShown] = [

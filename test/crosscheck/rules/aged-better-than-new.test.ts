@@ -52,6 +52,21 @@ describe("aged figures against figures as new", () => {
     expect(found(absorption("60 %", "new"), absorption("66 %", "after 20,000 cycles"))).toHaveLength(1);
   });
 
+  test("looks at figures that are after ageing by their name", () => {
+    const tuft = (property: string, figure: string, method = "d1335") => ({ property, figure, method });
+    const [finding] = found(tuft("tuft-bind", "9 lbf"), tuft("tuft-bind-aged", "9.5 lbf"));
+    expect(finding && tell(finding.sentence, "us")).toBe(
+      "For tuft bind the bid states 9.0 lbf as new and 9.5 lbf after ageing. With use this usually gets worse, not better (rule of thumb: common practice, no source).",
+    );
+    expect(found(tuft("tuft-bind", "9 lbf"), tuft("tuft-bind-aged", "9.4 lbf"))).toEqual([]);
+    expect(found(tuft("tuft-bind", "9 lbf"), tuft("tuft-bind-aged", "9.5 lbf", "iso-4919"))).toEqual([]);
+  });
+
+  test("is silent between a frozen and a warm field", () => {
+    expect(found(level("120 g", "new, 20 °F"), level("105 g", "year 5, 75 °F"))).toEqual([]);
+    expect(found(level("120 g", "new, 70 °F"), level("105 g", "year 5, 75 °F"))).toHaveLength(1);
+  });
+
   test("is silent where any figure as new leaves room", () =>
     expect(found(level("120 g", "new"), level("104 g", "new"), level("105 g", "year 5"))).toEqual([]));
 

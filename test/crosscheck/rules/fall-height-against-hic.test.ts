@@ -44,6 +44,19 @@ describe("critical fall height against the criterion at 1.3 m", () => {
     expect(found("0.65 m", "4758")[0]?.severity).toBe("needs an answer");
   });
 
+  test("takes the drop height that the bid states where the method leaves it open", () => {
+    const bid = (drop: string) =>
+      checkedBid({
+        claims: claims(
+          { property: "critical-fall-height", figure: "1.5 m", method: "f1292", condition: "new" },
+          { property: "head-injury-criterion", figure: "1200", method: "f355-e", condition: "new" },
+          { property: "hic-drop-height", figure: drop },
+        ),
+      });
+    expect(foundBy(rule, bid("1.49 m"))[0]?.severity).toBe("can't be true");
+    expect(foundBy(rule, bid("1.5 m"))).toEqual([]);
+  });
+
   test("is silent where one-sided figures leave room", () => {
     expect(found("at least 1.3 m", "850")).toEqual([]);
     expect(found("at least 1.3 m", "at most 1000")).toEqual([]);

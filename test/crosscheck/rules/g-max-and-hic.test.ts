@@ -142,6 +142,24 @@ describe("G-max and head injury criterion of one fall", () => {
     expect(found("100 g", "2000", { document: "Report 8" })).toEqual([]);
   });
 
+  test("takes the drop height that the bid states where the method leaves it open", () => {
+    const open = { ...rugby, method: "f355-e" };
+    const withHeights = (...heights: readonly string[]) =>
+      checkedBid({
+        claims: claims(
+          { property: "g-max", figure: "100 g", ...open },
+          { property: "head-injury-criterion", figure: "1000", ...open },
+          ...heights.map((figure) => ({ property: "hic-drop-height", figure, document: "report 7" })),
+        ),
+      });
+    // derived by hand: 100^2.5 · 2·√(2·9.80665·(h + 0.1))/9.80665 ÷ 99 and 5 % more: 995.5 at 0.98 m, 1004.7 at 1 m
+    expect(foundBy(rule, withHeights("0.98 m"))).toHaveLength(1);
+    expect(foundBy(rule, withHeights("1 m"))).toEqual([]);
+    expect(foundBy(rule, withHeights())).toEqual([]);
+    expect(foundBy(rule, withHeights("0.98 m", "0.5 m"))).toEqual([]);
+    expect(foundBy(rule, withHeights("0.9–0.98 m"))).toEqual([]);
+  });
+
   test("is silent where the drop height, a method or a figure is missing", () => {
     const other = { ...rugby, method: "f1292" };
     const open = claims(

@@ -61,6 +61,21 @@ describe("a guarantee against the bid's own levels", () => {
     expect(found(guarantee("140 g"), level("146 g", "year 8"), years("7 years"))).toEqual([]);
   });
 
+  test("takes the highest point as it is", () => {
+    const highest = { property: "g-max-highest-point", figure: "152 g", method: "f1936", condition: "new" };
+    expect(found(guarantee("140 g", atEveryPoint), level("118 g", "new"), highest)).toMatchObject([
+      { severity: "can't be true", claims: ["claim-0", "claim-2"] },
+    ]);
+    expect(found(guarantee("140 g", { words: "as the mean of the field" }), highest)).toEqual([]);
+  });
+
+  // a city's public specification guarantees at 70 °F
+  test("is silent where the level is from a frozen field", () => {
+    const at70 = guarantee("140 g", { condition: "70 °F" });
+    expect(found(at70, level("150 g", "new, 20 °F"))).toEqual([]);
+    expect(found(at70, level("150 g", "new, 65 °F"))).toHaveLength(1);
+  });
+
   test("is silent where figures may still agree", () => {
     expect(found(guarantee("120 g"), level("115–125 g", "new"))).toEqual([]);
     expect(found(guarantee("120 g"), level("at most 150 g", "new"))).toEqual([]);

@@ -29,6 +29,15 @@ describe("averages against a limit for every point", () => {
     expect(found(level("118 g", { words: "average, and below it at each location" }))).toEqual([]);
   });
 
+  test("is silent where the highest point of the same condition is given as well", () => {
+    const highest = (condition: string, method = "f1936") => ({
+      ...{ property: "g-max-highest-point", figure: "131 g", method, condition },
+    });
+    expect(found(level("118 g"), basis("average"), highest("new"))).toEqual([]);
+    expect(found(level("118 g"), basis("average"), highest("year 3"))).toHaveLength(1);
+    expect(found(level("118 g"), basis("average"), highest("new", "clegg-on-turf"))).toHaveLength(1);
+  });
+
   test("leaves an average at the limit to the limit", () => {
     expect(found(level("164.9 g"), basis("average"))).toHaveLength(1);
     expect(found(level("165 g"), basis("average"))).toEqual([]);
