@@ -6,12 +6,22 @@ export const severities = ["can't be true", "needs an answer", "note"] as const 
 
 const named = ({ id, title }: Rule, found: Found): Finding => {
   const { claims, priceLines = [], figures = [], overClaims = [], severity, sentence, question, working } = found;
-  const key = [id, ...[...claims, ...priceLines].toSorted()].join(":");
+  const key = [id, ...(found.keyedBy ?? [...claims, ...priceLines]).toSorted()].join(":");
   return { key, rule: id, title, severity, claims, priceLines, figures, overClaims, sentence, question, working };
+};
+
+const byKey = (one: Finding, other: Finding): number => {
+  if (one.key === other.key) return 0;
+  return one.key < other.key ? -1 : 1;
 };
 
 /** What does not go together in a bid, by itself and beside the others, the most serious first. */
 export const findings = (bid: CheckedBid, others: readonly CheckedBid[]): readonly Finding[] =>
   rules
-    .flatMap((rule) => rule.check(bid, others).map((found) => named(rule, found)))
+    .flatMap((rule) =>
+      rule
+        .check(bid, others)
+        .map((found) => named(rule, found))
+        .toSorted(byKey),
+    )
     .toSorted((one, other) => severities.indexOf(one.severity) - severities.indexOf(other.severity));

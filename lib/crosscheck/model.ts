@@ -41,6 +41,11 @@ export type Found = Readonly<{
   claims: readonly string[];
   /** Ids of the price lines it speaks of. */
   priceLines?: readonly string[];
+  /**
+   * What tells it from the rule's other findings in this bid, in letters, digits and hyphens; by default the claims and
+   * price lines. For a finding that gathers many claims, so that its answers stay with it when one more joins them.
+   */
+  keyedBy?: readonly string[];
   /** Derived figures that it speaks of, so that it can stand beside them. */
   figures?: readonly CheckedFigure[];
   /** Those of the claims that state more than the rest of the bid supports. */

@@ -27,7 +27,10 @@ function read<D extends DimensionName>(dimension: D, text: string) {
 export const written = <D extends DimensionName>(dimension: D, text: string): Figure<D> =>
   figureFromInterval(dimension, intervalOf(read(dimension, text)), working);
 
-export const claims = (...texts: readonly (Partial<ClaimInput> & { property: string })[]) =>
+/** A claim as text; what is left out is read as not stated. */
+export type WrittenClaim = Partial<ClaimInput> & { property: string };
+
+export const claims = (...texts: readonly WrittenClaim[]) =>
   texts.map((text, index) => claimSchema.parse({ id: `claim-${index}`, evidence: "stated", ...text }));
 
 /** Infill from the material catalogue: `["silica-sand", "6 lb/ft²"]`, with the loose density where the bid states one. */

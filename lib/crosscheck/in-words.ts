@@ -1,0 +1,20 @@
+import { type Claim, inSentence, propertyOf } from "#lib/claim";
+import type { Interval } from "#lib/quantity";
+
+/** "one, two and three". */
+export function listed(items: readonly string[]): string {
+  const last = items.at(-1) ?? "";
+  return items.length < 2 ? last : `${items.slice(0, -1).join(", ")} and ${last}`;
+}
+
+/** The properties that claims are about, each once, as they stand inside a sentence. */
+export const propertiesOf = (claims: readonly Claim[]): string =>
+  listed([...new Set(claims.map(({ property }) => inSentence(propertyOf(property).label)))]);
+
+/** A span of plain numbers without decimals that nobody wrote: "1,450", "at most 900", "800 to 1,000". */
+export function numberSpan({ low, high }: Interval<"1">): string {
+  const [lowText, highText] = [low, high].map((value) => value.toLocaleString("en-US"));
+  if (low === high) return lowText ?? "";
+  if (!Number.isFinite(low)) return `at most ${highText}`;
+  return Number.isFinite(high) ? `${lowText} to ${highText}` : `at least ${lowText}`;
+}

@@ -1,0 +1,67 @@
+import { type Claim, formatCondition } from "#lib/claim";
+import { say } from "#lib/figure";
+import { propertiesOf } from "../in-words";
+import { claimInput, constantInput } from "../inputs";
+import type { CheckedBid, Found, Rule } from "../model";
+import { plainName } from "../same-test";
+
+/** From this many on, figures that agree to the last digit are hardly chance. */
+const fewest = 3;
+
+/** Digits that carry something: neither zeros in front nor zeros at the end. */
+const unusualDigits = 3;
+
+/** Unlike products seldom give several unusual figures that agree to the last digit. */
+export const copiedBetweenBids: Rule = {
+  id: "copied-between-bids",
+  title: "Figures that agree to the last digit with another bid’s",
+  holds: "figures of three and more digits against the same properties of the other bids, as they were written",
+  tolerance: "two figures may agree by chance; round ones do not count (common practice, no source)",
+  check: (bid, others) =>
+    others
+      .toSorted((one, other) => (one.id < other.id ? -1 : 1))
+      .flatMap((other) => foundFor(bid, other, agreeing(bid, other))),
+};
+
+function foundFor(bid: CheckedBid, other: CheckedBid, claims: readonly Claim[]): readonly Found[] {
+  if (new Set(claims.map(({ property }) => property)).size < fewest) return [];
+  const what = propertiesOf(claims);
+  return [
+    {
+      severity: "note",
+      claims: claims.map(({ id }) => id),
+      keyedBy: [other.id],
+      sentence: say`For ${what} this bid and bid ${other.letter} give the same figures to the last digit. Both may offer one product, or rest on one source (rule of thumb: common practice, no source).`,
+      // what another bidder wrote is not passed on
+      question: say`Where do your figures for ${what} come from, and were they measured on the very build that you offer?`,
+      working: {
+        formula: "properties with the same unusual figure in two bids < 3",
+        inputs: [...claims.map((claim) => claimInput(bid, claim)), constantInput("Other bid", other.letter)],
+        assumptions: ["Three digits or more, without zeros at the ends, are unusual (common practice, no source)."],
+        source: "common practice, no source",
+      },
+    },
+  ];
+}
+
+/** The claims of the first bid that the second gives in the same words, with condition and method. */
+function agreeing(bid: CheckedBid, other: CheckedBid): readonly Claim[] {
+  const theirs = new Set(other.claims.flatMap(writtenFigure));
+  return bid.claims
+    .filter((claim) => writtenFigure(claim).some((written) => theirs.has(written)))
+    .toSorted((one, next) => (one.id < next.id ? -1 : 1));
+}
+
+/** A claim with an unusual figure as text to compare; nothing for round figures, choices and words. */
+function writtenFigure(claim: Claim): readonly string[] {
+  if (claim.value.kind !== "quantity") return [];
+  const { asEntered } = claim.value.quantity;
+  if (!isUnusual(asEntered)) return [];
+  return [[claim.property, claim.method, formatCondition(claim.condition), asEntered].map(plainName).join("|")];
+}
+
+/** Whether some number in the text has enough digits that carry something. */
+const isUnusual = (text: string): boolean =>
+  [...text.matchAll(/\d[\d.,]*/g)].some(
+    ([number]) => number.replace(/\D/g, "").replace(/^0+|0+$/g, "").length >= unusualDigits,
+  );
