@@ -1,7 +1,9 @@
 import type { Shortfall } from "#lib/figure";
 import { failed, intervalOf, type Quantity, type Reading, type Result, succeeded } from "#lib/quantity";
+import { distanceFromNew } from "./age";
 import { comparability } from "./comparability";
-import { type Condition, conditionsAgree, distanceFromNew, formatCondition } from "./condition";
+import { type Condition, formatCondition, isConditionStated, ofAge } from "./condition";
+import { conditionsAgree } from "./conditions-agree";
 import { strengthOver } from "./evidence";
 import { inSentence, methodOf, propertyOf } from "./find";
 import type { MethodId, StatedMethod } from "./methods";
@@ -82,9 +84,9 @@ function isOfProperty<P extends QuantityPropertyId>(
   return definition.kind === "quantity" && definition.dimension === quantity.dimension;
 }
 
-function ageOf(condition: Condition): number | null {
-  if (condition.kind === "new") return 0;
-  return condition.kind === "aged" ? condition.years : null;
+function ageOf({ age }: Condition): number | null {
+  if (age.kind === "new") return 0;
+  return age.kind === "aged" ? age.years : null;
 }
 
 const isComparable = (claim: Claim, method: MethodId): boolean =>
@@ -107,7 +109,7 @@ function withinEvidence(one: Claim, other: Claim): number {
   return (
     strengthOver(other.evidence, one.evidence) ||
     statedFirst(one.method !== "not-stated", other.method !== "not-stated") ||
-    statedFirst(one.condition.kind !== "not-stated", other.condition.kind !== "not-stated")
+    statedFirst(isConditionStated(one.condition), isConditionStated(other.condition))
   );
 }
 
@@ -119,8 +121,8 @@ function compareIds(one: Claim, other: Claim): number {
 }
 
 function nearestToNew(claims: readonly Claim[]): readonly Claim[] {
-  const nearest = Math.min(...claims.map(({ condition }) => distanceFromNew(condition)));
-  return claims.filter(({ condition }) => distanceFromNew(condition) === nearest);
+  const nearest = Math.min(...claims.map(({ condition }) => distanceFromNew(condition.age)));
+  return claims.filter(({ condition }) => distanceFromNew(condition.age) === nearest);
 }
 
 function lessFavourableFirst(one: Claim, other: Claim): number {
@@ -141,9 +143,9 @@ const methodName = (method: StatedMethod): string =>
   method === "not-stated" ? "a method that is not stated" : methodOf(method).designation;
 
 function inState(condition: Condition): string {
-  return condition.kind === "not-stated"
-    ? "in a condition that is not stated"
-    : `in the condition “${formatCondition(condition)}”`;
+  return isConditionStated(condition)
+    ? `in the condition “${formatCondition(condition)}”`
+    : "in a condition that is not stated";
 }
 
 function noAnswer(what: string, all: readonly Claim[]): Shortfall {
@@ -165,7 +167,7 @@ function unlikeMethod(what: string, { property, method }: ClaimQuery, got: Claim
 }
 
 function unlikeCondition(what: string, { method, condition }: ClaimQuery, got: Claim): Shortfall {
-  const wanted = condition ?? { kind: "not-stated" };
+  const wanted = condition ?? ofAge({ kind: "not-stated" });
   const agreement = conditionsAgree(wanted, got.condition);
   return {
     kind: "not-comparable",

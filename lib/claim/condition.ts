@@ -1,137 +1,103 @@
-import { failed, type Result, succeeded } from "#lib/quantity";
+import { failed, intervalOf, measured, parseQuantity, type Quantity, type Result, succeeded } from "#lib/quantity";
+import { type Age, type AgeProblem, explainAge, formatAge, parseAge } from "./age";
+
+export type Moisture = "wet" | "dry" | "not-stated";
 
 /** The state in which a property was measured or is promised. */
-export type Condition = Readonly<
-  | { kind: "new" }
-  /** Years since the field was laid, above 0. */
-  | { kind: "aged"; years: number }
-  /** Cycles of simulated wear, a whole number above 0. */
-  | { kind: "after-cycles"; cycles: number }
-  /** Anything else, as written: "frozen", "wet". */
-  | { kind: "other"; words: string }
-  | { kind: "not-stated" }
->;
+export type Condition = Readonly<{
+  age: Age;
+  moisture: Moisture;
+  /** Of the surface or sample when it was tested, as written. Null where it is not stated. */
+  temperature: Quantity<"temperature"> | null;
+}>;
 
 export type ConditionProblem = Readonly<
-  | { kind: "too-long"; length: number }
-  | { kind: "number-unclear"; read: string }
-  | { kind: "years-out-of-range"; read: string }
-  | { kind: "cycles-out-of-range"; read: string }
+  AgeProblem | { kind: "too-long"; length: number } | { kind: "temperature-out-of-range"; read: string }
 >;
 
 const longestCondition = 200; // characters
-const mostYears = 100;
-const mostCycles = 10_000_000;
+const coldest = measured("temperature", -60, "°C");
+const hottest = measured("temperature", 120, "°C");
 
-const newWords = new Set(
-  "new,as new,when new,new field,newly installed,initial,initially,as installed,at installation,at handover".split(","),
-);
-const notStatedWords = new Set(["", "not stated", "not given", "unknown", "n/a", "-", "–", "—"]);
+/** A condition that states an age and no more. */
+export const ofAge = (age: Age): Condition => ({ age, moisture: "not-stated", temperature: null });
 
-const before = "(?:(?:at|in|after|aged|age|at age|conditioned|conditioned for) )?";
-const after = "(?: (?:old|aged|in use|of use|of play|of service))?";
-const digits = "(\\d[\\d.,]*)";
-const yearFirst = new RegExp(`^${before}(?:year|yr)\\.? ?${digits}$`);
-const yearsLast = new RegExp(`^${before}${digits}(?: |-)?(?:years?|yrs?|y)\\.?${after}$`);
-const monthsLast = new RegExp(`^${before}${digits}(?: |-)?(?:months?|mo)\\.?${after}$`);
-const cyclesLast = new RegExp(`^${before}${digits} (?:(?:wear|conditioning|simulated wear) )?cycles?(?: .*)?$`);
+/** Whether anything at all is said of the surface. */
+export const isConditionStated = ({ age, moisture, temperature }: Condition): boolean =>
+  age.kind !== "not-stated" || moisture !== "not-stated" || temperature !== null;
 
-/** Reads "new", "year 5", "after 20,000 cycles", "not stated"; what it does not know it keeps as written. */
+const moistureWords = /^(?:(?:when|tested|surface) )?(wet|dry)(?: (?:surface|conditions?|sample))?$/i;
+const temperatureWords =
+  /^(?:(?:tested )?at )?((?:about |approx\.? |~ ?)?[-–−+]?\d.*(?:°|deg|[cfk]$|celsius|fahrenheit|kelvin).*)$/i;
+
+type Part = Readonly<
+  | { kind: "moisture"; moisture: Moisture }
+  | { kind: "temperature"; temperature: Quantity<"temperature"> }
+  | { kind: "words"; words: string }
+>;
+
+function partOf(text: string): Part {
+  const moisture = moistureWords.exec(text)?.[1]?.toLowerCase();
+  if (moisture === "wet" || moisture === "dry") return { kind: "moisture", moisture };
+  const degrees = temperatureWords.exec(text)?.[1];
+  const parsed = degrees === undefined ? null : parseQuantity("temperature", degrees);
+  return parsed?.ok ? { kind: "temperature", temperature: parsed.value } : { kind: "words", words: text };
+}
+
+/**
+ * Reads "new", "year 5, wet", "new, 40 °F", "after 2,000 h of use", "dry", "not stated", in any order of the parts;
+ * what it does not know it keeps as written.
+ */
 export function parseCondition(text: string): Result<Condition, ConditionProblem> {
   const words = text.trim();
   if (words.length > longestCondition) return failed({ kind: "too-long", length: words.length });
-  const read = words.toLowerCase().replace(/\s+/g, " ");
-  if (notStatedWords.has(read)) return succeeded({ kind: "not-stated" });
-  if (newWords.has(read)) return succeeded({ kind: "new" });
-  const years = (yearFirst.exec(read) ?? yearsLast.exec(read))?.[1];
-  if (years !== undefined) return aged(words, years, 1);
-  const months = monthsLast.exec(read)?.[1];
-  if (months !== undefined) return aged(words, months, 12);
-  const cycles = cyclesLast.exec(read)?.[1];
-  if (cycles !== undefined) return conditioned(words, cycles);
-  return succeeded({ kind: "other", words });
+  const asList = fromParts(words, words.split(/[,;]\s+/));
+  if (!asList.ok || asList.value.age.kind !== "other") return asList;
+  const asPhrase = fromParts(words, words.split(/[,;]\s+|\s+and\s+|\s+at\s+/i));
+  return asPhrase.ok && asPhrase.value.age.kind !== "other" ? asPhrase : asList;
 }
 
-/** Years from a number of years or months; year 0 is a new field. */
-function aged(read: string, number: string, perYear: 1 | 12): Result<Condition, ConditionProblem> {
-  if (!/^\d+(\.\d+)?$/.test(number)) return failed({ kind: "number-unclear", read });
-  const years = Number(number) / perYear;
-  if (years > mostYears) return failed({ kind: "years-out-of-range", read });
-  return succeeded(years === 0 ? { kind: "new" } : { kind: "aged", years });
+/** Words that say two things of one kind, such as "wet, dry", stay as they are written. */
+function fromParts(written: string, texts: readonly string[]): Result<Condition, ConditionProblem> {
+  const parts = texts.map((text) => partOf(text.trim()));
+  const moistures = parts.flatMap((part) => (part.kind === "moisture" ? part.moisture : []));
+  const temperatures = parts.flatMap((part) => (part.kind === "temperature" ? part.temperature : []));
+  const rest = parts.flatMap((part) => (part.kind === "words" && part.words !== "" ? part.words : []));
+  if (moistures.length > 1 || temperatures.length > 1) return succeeded(ofAge({ kind: "other", words: written }));
+  const [moisture = "not-stated"] = moistures;
+  const [temperature = null] = temperatures;
+  if (temperature !== null && isOutOfRange(temperature))
+    return failed({ kind: "temperature-out-of-range", read: temperature.asEntered });
+  const nothingElse = moisture === "not-stated" && temperature === null;
+  const age = parseAge(nothingElse ? written : rest.join(", "));
+  return age.ok ? succeeded({ age: age.value, moisture, temperature }) : age;
 }
 
-function conditioned(read: string, number: string): Result<Condition, ConditionProblem> {
-  if (!/^(\d+|\d{1,3}(,\d{3})+)$/.test(number)) return failed({ kind: "number-unclear", read });
-  const cycles = Number(number.replaceAll(",", ""));
-  if (cycles < 1 || cycles > mostCycles) return failed({ kind: "cycles-out-of-range", read });
-  return succeeded({ kind: "after-cycles", cycles });
+function isOutOfRange({ reading }: Quantity<"temperature">): boolean {
+  const { low, high } = intervalOf(reading);
+  return (Number.isFinite(low) && low < coldest) || (Number.isFinite(high) && high > hottest);
 }
 
 export function explainCondition(problem: ConditionProblem): string {
   switch (problem.kind) {
     case "too-long":
       return `The condition has ${problem.length} characters; at most ${longestCondition} are read. Put the rest in the note.`;
+    case "temperature-out-of-range":
+      return `“${problem.read}” lies outside −60 °C to 120 °C. Expected the temperature of a surface, for instance “40 °F”.`;
     case "number-unclear":
-      return `The number in “${problem.read}” was not understood. Expected for instance “year 5”, “18 months” or “after 20,000 cycles”.`;
     case "years-out-of-range":
-      return `“${problem.read}” is longer than ${mostYears} years. Expected an age that a field can reach, for instance “year 5”.`;
+    case "hours-out-of-range":
     case "cycles-out-of-range":
-      return `“${problem.read}” is not between 1 and 10,000,000 cycles. Expected for instance “after 20,000 cycles”.`;
+      return explainAge(problem);
   }
 }
 
 /** As people write it; `parseCondition` reads it back to the same condition. */
-export function formatCondition(condition: Condition): string {
-  switch (condition.kind) {
-    case "new":
-      return "new";
-    case "aged":
-      return formatAge(condition.years);
-    case "after-cycles":
-      return `after ${condition.cycles.toLocaleString("en-US")} cycles`;
-    case "other":
-      return condition.words;
-    case "not-stated":
-      return "not stated";
-  }
-}
-
-/** Whole years as "year 5", whole months as "18 months". */
-function formatAge(years: number): string {
-  const months = Math.round(years * 12);
-  return !Number.isInteger(years) && months / 12 === years ? `${months} months` : `year ${years}`;
-}
-
-export type ConditionAgreement = Readonly<{ kind: "agree" } | { kind: "differ"; reason: string }>;
-
-/** Whether a figure got in one condition answers for another. A condition that is not stated answers for none. */
-export function conditionsAgree(wanted: Condition, got: Condition): ConditionAgreement {
-  if (wanted.kind !== "not-stated" && conditionKey(wanted) === conditionKey(got)) return { kind: "agree" };
-  if (got.kind === "not-stated") {
-    return {
-      kind: "differ",
-      reason: "The condition of the surface is not stated, and hardness and play change with age.",
-    };
-  }
-  return {
-    kind: "differ",
-    reason: `A figure for “${formatCondition(got)}” says nothing certain about “${formatCondition(wanted)}”.`,
-  };
-}
-
-const conditionKey = (condition: Condition): string => formatCondition(condition).toLowerCase();
-
-/** How far a condition is from a new surface, for sorting; a condition not stated is taken as new here only. */
-export function distanceFromNew(condition: Condition): number {
-  switch (condition.kind) {
-    case "new":
-    case "not-stated":
-      return 0;
-    case "aged":
-      return condition.years;
-    case "after-cycles":
-      return mostYears + condition.cycles;
-    case "other":
-      return Number.POSITIVE_INFINITY;
-  }
+export function formatCondition({ age, moisture, temperature }: Condition): string {
+  const parts = [
+    age.kind === "not-stated" ? "" : formatAge(age),
+    moisture === "not-stated" ? "" : moisture,
+    temperature?.asEntered ?? "",
+  ].filter((part) => part !== "");
+  return parts.length === 0 ? "not stated" : parts.join(", ");
 }

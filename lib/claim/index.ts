@@ -1,3 +1,4 @@
+export { type Age, formatAge } from "./age";
 export {
   type AgedPoint,
   agedPoints,
@@ -11,13 +12,15 @@ export { type CellProblem, claimsFromRows, type PastedClaim, type PastedClaims }
 export { type Comparability, comparability } from "./comparability";
 export {
   type Condition,
-  type ConditionAgreement,
   type ConditionProblem,
-  conditionsAgree,
   explainCondition,
   formatCondition,
+  isConditionStated,
+  type Moisture,
+  ofAge,
   parseCondition,
 } from "./condition";
+export { type ConditionAgreement, conditionsAgree, temperatureTolerance } from "./conditions-agree";
 export { type Drop, dropEnergy, impactSpeed } from "./drop";
 export { type Edition, readEdition } from "./edition";
 export { atLeastAsStrong, type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";

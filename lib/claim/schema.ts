@@ -82,7 +82,10 @@ const methodField = z
 /** "new", "year 5", "after 20,000 cycles", "not stated" or other words. */
 const conditionField = z
   .string({ error: "Expected a condition as text." })
-  .meta({ description: "State of the surface: new, year 5, after 20,000 cycles, not stated, or other words." })
+  .meta({
+    description:
+      "State of the surface: new, year 5, after 2,000 h of use, after 20,000 cycles, with wet or dry and a temperature behind a comma, not stated, or other words.",
+  })
   .transform((read, context): Condition => {
     const parsed = parseCondition(read);
     return parsed.ok ? parsed.value : refuse(context, explainCondition(parsed.problem));

@@ -6,6 +6,7 @@ import {
   comparability,
   type EvidenceLevel,
   type MethodId,
+  ofAge,
   quantityOf,
 } from "#lib/claim";
 import { type Figure, intervalOfFigure, type Origin, unknown } from "#lib/figure";
@@ -51,7 +52,7 @@ export function hardnessFigures(
   requirement: ImpactRequirement & Readonly<{ method: MethodId }>,
 ): HardnessFigures {
   const { method } = requirement;
-  const asNew = claimedFigure(bid.id, bid.claims, { property: "g-max", method, condition: { kind: "new" } });
+  const asNew = claimedFigure(bid.id, bid.claims, { property: "g-max", method, condition: ofAge({ kind: "new" }) });
   const levelAsNew = intervalOfFigure(asNew.figure);
   const statedAsNew: StatedLevel | null =
     levelAsNew === null || asNew.claim === null ? null : { level: levelAsNew, from: originOf(bid, asNew.claim) };

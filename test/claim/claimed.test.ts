@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { agedPoints, bestClaim, type Claim, type ClaimQuery, claimsFor, quantityOf } from "#lib/claim";
+import { agedPoints, bestClaim, type Claim, type ClaimQuery, claimsFor, ofAge, quantityOf } from "#lib/claim";
 import { explainShortfall } from "#lib/figure";
 import { claimed, claimsAbout } from "./bid-claims";
 
@@ -45,7 +45,7 @@ describe("bestClaim", () => {
   });
 
   test("does not take a new figure for an aged field", () => {
-    const query = { property: "g-max", method: "f355-a", condition: { kind: "aged", years: 5 } } as const;
+    const query = { property: "g-max", method: "f355-a", condition: ofAge({ kind: "aged", years: 5 }) } as const;
     expect(answer([hardness("a", "95 g")], query)).toBe(
       "The bid gives G-max by ASTM F355, missile A in the condition “new”, not by ASTM F355, missile A in the condition “year 5”: A figure for “new” says nothing certain about “year 5”. Ask for a figure by ASTM F355, missile A in the condition “year 5”.",
     );
@@ -96,8 +96,8 @@ describe("bestClaim", () => {
   const query = fc.constantFrom<ClaimQuery>(
     { property: "g-max" },
     { property: "g-max", method: "f355-a" },
-    { property: "g-max", method: "f1702-clegg", condition: { kind: "new" } },
-    { property: "g-max", condition: { kind: "aged", years: 5 } },
+    { property: "g-max", method: "f1702-clegg", condition: ofAge({ kind: "new" }) },
+    { property: "g-max", condition: ofAge({ kind: "aged", years: 5 }) },
   );
 
   test("does not depend on the order of the claims", () => {
@@ -127,7 +127,7 @@ describe("bestClaim", () => {
         const best = bestClaim([...claims, guaranteed], {
           property: "g-max",
           method: "f355-a",
-          condition: { kind: "new" },
+          condition: ofAge({ kind: "new" }),
         });
         expect(best.ok && best.value.claim.evidence).toBe("guaranteed");
       }),

@@ -27,7 +27,7 @@ describe("claimSchema", () => {
     expect(claimSchema.parse(typed)).toMatchObject({
       property: "pile-height",
       method: "d5823",
-      condition: { kind: "new" },
+      condition: { age: { kind: "new" }, moisture: "not-stated", temperature: null },
       evidence: "accredited-laboratory",
       document: "Product data sheet",
       value: { kind: "quantity", quantity: { asEntered: "2-1/4 in", dimension: "length", unit: "in" } },
@@ -37,7 +37,7 @@ describe("claimSchema", () => {
   test("takes what is left out as not stated, never as something better", () => {
     expect(claimSchema.parse({ ...base, property: "g-max", figure: "95 g" })).toMatchObject({
       method: "not-stated",
-      condition: { kind: "not-stated" },
+      condition: { age: { kind: "not-stated" }, moisture: "not-stated", temperature: null },
       document: "",
       page: "",
       words: "",

@@ -5,6 +5,7 @@ import {
   evidenceLevels,
   formatCondition,
   inSentence,
+  isConditionStated,
   type MethodId,
   matchMethod,
   methodOf,
@@ -168,7 +169,7 @@ function statementOf(bid: BidEvaluation, claim: Claim, { property, reference, un
   return {
     id: claim.id,
     text: valueText(claim, property, units),
-    qualifier: condition.kind === "not-stated" ? "" : formatCondition(condition),
+    qualifier: isConditionStated(condition) ? formatCondition(condition) : "",
     evidence: shownBy(claim.evidence),
     facts: [
       ...facts,

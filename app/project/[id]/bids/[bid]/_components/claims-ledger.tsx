@@ -15,7 +15,17 @@ import { useUndo } from "./use-undo";
 
 type ClaimRowText = BidText["claims"][number];
 
-const usualConditions = ["new", "year 3", "year 5", "year 8", "after 20,000 cycles", "not stated"];
+const usualConditions = [
+  "new",
+  "new, dry",
+  "new, wet",
+  "year 3",
+  "year 5",
+  "year 8",
+  "after 2,000 h of use",
+  "after 20,000 cycles",
+  "not stated",
+];
 
 const blankClaim = (id: string, property: string): ClaimRowText => {
   const shown = { figure: "", method: "not-stated", condition: "not stated", evidence: "stated" };
