@@ -5,6 +5,10 @@ import { type Interval, measured } from "#lib/quantity";
  * @source ASTM E11, nominal openings, from memory
  */
 const openings = new Map<number, number>([
+  [4, 4.75],
+  [5, 4],
+  [6, 3.35],
+  [7, 2.8],
   [8, 2.36],
   [10, 2],
   [12, 1.7],
@@ -12,10 +16,19 @@ const openings = new Map<number, number>([
   [16, 1.18],
   [18, 1],
   [20, 0.85],
+  [25, 0.71],
   [30, 0.6],
+  [35, 0.5],
   [40, 0.425],
+  [45, 0.355],
   [50, 0.3],
+  [60, 0.25],
+  [70, 0.212],
+  [80, 0.18],
   [100, 0.15],
+  [120, 0.125],
+  [140, 0.106],
+  [170, 0.09],
   [200, 0.075],
 ]);
 

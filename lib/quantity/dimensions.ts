@@ -26,6 +26,8 @@ export type DimensionDefinition = Readonly<{
   si: string;
   /** Whether a figure below zero makes sense: a credit, a drift, a share that shrinks. */
   signed?: true;
+  /** An amount a year, which the trade also writes without "per year"; such spellings are no hint at this dimension. */
+  yearly?: true;
   us: DisplayUnit;
   metric: DisplayUnit;
   units: Readonly<Record<string, UnitDefinition>>;
@@ -90,6 +92,68 @@ export const dimensions = {
       "g/m²": unit(0.001, "gsm", "g·m⁻²"),
       "lb/ft²": unit(pound / foot ** 2, "psf"),
       "oz/yd²": unit(ounce / yard ** 2, "osy"),
+    },
+  },
+  yearlyArealDensity: {
+    label: "mass per area and year",
+    si: "kg/m²/year",
+    yearly: true,
+    us: show("lb/ft²/year", 3),
+    metric: show("kg/m²/year", 2),
+    // What is asked for is a yearly amount, so a bid that writes no "per year" means it.
+    units: {
+      "kg/m²/year": unit(1, "kg/m²", "kg/m²/y", "kg/(m²·year)"),
+      "g/m²/year": unit(0.001, "g/m²", "gsm", "g/m²/y", "g/(m²·year)"),
+      "lb/ft²/year": unit(pound / foot ** 2, "lb/ft²", "psf", "psf/year", "lb/ft²/y"),
+      "oz/yd²/year": unit(ounce / yard ** 2, "oz/yd²", "oz/yd²/y"),
+    },
+  },
+  yearlyMass: {
+    label: "mass per year",
+    si: "kg/year",
+    yearly: true,
+    us: show("lb/year", 0),
+    metric: show("kg/year", 0),
+    units: {
+      "kg/year": unit(1, "kg", "kg/y"),
+      "t/year": unit(1000, "t", "tonne", "tonnes", "t/y", "tonnes/year", "tonne/year"),
+      "lb/year": unit(pound, "lb", "lb/y"),
+      "short ton/year": unit(
+        shortTon,
+        "short ton",
+        "short tons",
+        "short tons/year",
+        "ton/year",
+        "tons/year",
+        "ton",
+        "tons",
+      ),
+    },
+  },
+  countPerLength: {
+    label: "count along a length",
+    si: "/m",
+    us: show("/in", 1),
+    metric: show("/10 cm", 1),
+    // The trade writes a bare number for stitches along an inch.
+    units: {
+      "/in": unit(1 / inch, "", "stitches/in", "stitch/in", "st/in", "tufts/in", "spi", "1/in"),
+      "/10 cm": unit(10, "stitches/10 cm", "st/10 cm", "tufts/10 cm", "/10cm", "stitches/10cm", "st/10cm", "/dm"),
+      "/cm": unit(100, "stitches/cm", "st/cm", "tufts/cm", "1/cm"),
+      "/m": unit(1, "stitches/m", "st/m", "tufts/m", "1/m"),
+    },
+  },
+  forcePerWidth: {
+    label: "force per width",
+    si: "N/m",
+    us: show("lbf/in", 1),
+    metric: show("N/100 mm", 0),
+    units: {
+      "N/m": unit(1),
+      "kN/m": unit(1000, "N/mm"),
+      "N/100 mm": unit(10, "N/100mm", "N/10 cm", "N/10cm"),
+      "lbf/in": unit(poundForce / inch, "lb/in", "pli"),
+      "lbf/ft": unit(poundForce / foot, "lb/ft", "plf"),
     },
   },
   bulkDensity: {
@@ -265,6 +329,7 @@ export const dimensions = {
       min: unit(60, "minute", "minutes"),
       h: unit(hour),
       day: unit(day, "days", "d"),
+      week: unit(7 * day),
       month: unit(year / 12, "months", "mo"),
       year: unit(year, "y"),
     },

@@ -1,14 +1,20 @@
 import { numberIn, type UnitSystem, unitDefinition } from "./convert";
-import { type DimensionName, dimensions, type SiUnit } from "./dimensions";
+import { type DimensionName, type DisplayUnit, dimensions, type SiUnit } from "./dimensions";
 import { intervalOf } from "./interval";
 import type { Reading } from "./quantity";
 import type { In, Interval } from "./unit";
+
+/** In which unit a figure is shown: the usual one of a system, or one that the trade prefers for the thing at hand. */
+export type Shown = UnitSystem | DisplayUnit;
+
+const displayOf = (dimension: DimensionName, shown: Shown): DisplayUnit =>
+  typeof shown === "string" ? dimensions[dimension][shown] : shown;
 
 /** Decimals shown beyond those of the display unit, at most, so that a small value keeps two significant digits. */
 const extraDecimals = 8;
 
 /** A value in the reader's unit: "8.90 lb/ft²". @throws RangeError if it is not a finite number */
-export function formatValue<D extends DimensionName>(dimension: D, si: In<SiUnit<D>>, system: UnitSystem): string {
+export function formatValue<D extends DimensionName>(dimension: D, si: In<SiUnit<D>>, system: Shown): string {
   const shown = shownNumber(dimension, si, system);
   return withUnit(dimension, system, [numberText(shown, decimalsFor(dimension, system, [shown]))], isOne(shown));
 }
@@ -20,7 +26,7 @@ export function formatValue<D extends DimensionName>(dimension: D, si: In<SiUnit
 export function formatInterval<D extends DimensionName>(
   dimension: D,
   { low, high }: Interval<SiUnit<D>>,
-  system: UnitSystem,
+  system: Shown,
 ): string {
   if (!(low <= high)) throw new RangeError(`no interval from ${low} to ${high}`);
   const lowKnown = Number.isFinite(low);
@@ -35,24 +41,20 @@ export function formatInterval<D extends DimensionName>(
 export function formatReading<D extends DimensionName>(
   dimension: D,
   reading: Reading<SiUnit<D>>,
-  system: UnitSystem,
+  system: Shown,
 ): string {
   if (reading.kind !== "plus-or-minus") return formatInterval(dimension, intervalOf(reading), system);
-  const unit = dimensions[dimension][system].unit;
+  const unit = displayOf(dimension, system).unit;
   const value = shownNumber(dimension, reading.value, system);
   const tolerance = reading.tolerance / unitDefinition(dimension, unit).factor;
   const decimals = decimalsFor(dimension, system, [value, tolerance]);
   return withUnit(dimension, system, [numberText(value, decimals), " ± ", numberText(tolerance, decimals)], false);
 }
 
-function formatRange<D extends DimensionName>(
-  dimension: D,
-  { low, high }: Interval<SiUnit<D>>,
-  system: UnitSystem,
-): string {
+function formatRange<D extends DimensionName>(dimension: D, { low, high }: Interval<SiUnit<D>>, system: Shown): string {
   const ends = [shownNumber(dimension, low, system), shownNumber(dimension, high, system)] as const;
   const fewest = decimalsFor(dimension, system, ends);
-  const most = dimensions[dimension][system].decimals + extraDecimals;
+  const most = displayOf(dimension, system).decimals + extraDecimals;
   for (let decimals = fewest; decimals <= most; decimals += 1) {
     const [lowText, highText] = [numberText(ends[0], decimals), numberText(ends[1], decimals)];
     if (lowText === highText) continue;
@@ -61,14 +63,14 @@ function formatRange<D extends DimensionName>(
   return formatValue(dimension, low, system);
 }
 
-function shownNumber(dimension: DimensionName, si: number, system: UnitSystem): number {
+function shownNumber(dimension: DimensionName, si: number, system: Shown): number {
   if (!Number.isFinite(si)) throw new RangeError(`no ${dimensions[dimension].label} in ${si}`);
-  return numberIn(dimension, si, dimensions[dimension][system].unit);
+  return numberIn(dimension, si, displayOf(dimension, system).unit);
 }
 
 /** Decimals that fit all the numbers: those of the display unit, more where one would keep fewer than two digits. */
-function decimalsFor(dimension: DimensionName, system: UnitSystem, numbers: readonly number[]): number {
-  const { decimals } = dimensions[dimension][system];
+function decimalsFor(dimension: DimensionName, system: Shown, numbers: readonly number[]): number {
+  const { decimals } = displayOf(dimension, system);
   const needed = numbers.map((number) => {
     const rounded = Number(number.toFixed(decimals));
     const size = Math.abs(number);
@@ -107,11 +109,12 @@ const steadied = (number: number) => Number(number.toPrecision(13));
 
 const words = new Set(["year", "month", "day", "acre", "short ton"]);
 
-function withUnit(dimension: DimensionName, system: UnitSystem, parts: readonly string[], single: boolean): string {
-  const { unit } = dimensions[dimension][system];
+function withUnit(dimension: DimensionName, system: Shown, parts: readonly string[], single: boolean): string {
+  const { unit } = displayOf(dimension, system);
   if (unit.startsWith("$")) return `${parts.map(withCurrency).join("")}${unit.slice(1)}`;
   const text = parts.join("");
   if (unit === "") return text;
+  if (unit.startsWith("/")) return `${text} per ${unit.slice(1)}`;
   if (unit.startsWith("1/")) return `${text} per ${unit.slice(2)}`;
   return `${text} ${unit}${words.has(unit) && !single ? "s" : ""}`;
 }

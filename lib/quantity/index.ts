@@ -7,7 +7,7 @@ export {
   type SiUnit,
   type UnitDefinition,
 } from "./dimensions";
-export { formatInterval, formatReading, formatValue } from "./format";
+export { formatInterval, formatReading, formatValue, type Shown } from "./format";
 export { intervalOf, likelyOf } from "./interval";
 export { formatMoney, formatMoneyExact } from "./money";
 export { parseExact, parseQuantity } from "./parse";

@@ -146,8 +146,13 @@ export function unitReading(dimension: DimensionName, written: string): UnitRead
   const [unit, ...more] = unitsFor(dimension, key);
   if (unit !== undefined)
     return more.length === 0 ? { kind: "known", unit } : { kind: "ambiguous", units: [unit, ...more] };
-  const measures = key === "" ? [] : names.filter((name) => unitsFor(name, key).length > 0);
+  const measures = key === "" ? [] : names.filter((name) => isHintAt(name, key) && unitsFor(name, key).length > 0);
   return measures.length > 0 ? { kind: "elsewhere", measures } : { kind: "unknown", near: nearUnits(dimension, key) };
+}
+
+function isHintAt(dimension: DimensionName, key: string): boolean {
+  const { yearly }: DimensionDefinition = dimensions[dimension];
+  return yearly === undefined || /\/y(?:ear)?$/.test(key);
 }
 
 /** Longer texts are sentences, not misspelt units. */

@@ -73,10 +73,11 @@ function unitEndsAt(dimension: DimensionName, text: string, start: number, at: n
   return endsUnit(word) && !(first && unitReading(dimension, word).kind === "known");
 }
 
-/** "ft2", "m^2" and the "1" of "1/in". */
+/** "ft2", "m^2", the "1" of "1/in", and the length of "per 10 cm" and "/100 mm". */
 function digitBelongsToUnit(text: string, start: number, at: number): boolean {
   const before = text.slice(start, at);
   if (/^ ?1\/[a-z]/i.test(text.slice(at, at + 3)) && before.trim() === "") return true;
+  if (/(?:\/|\bper) ?\d{0,2}$/i.test(before) && /^\d{1,3} ?[cm]m\b/i.test(text.slice(at))) return true;
   return before !== "" && /[a-z^]$/i.test(before);
 }
 
