@@ -227,6 +227,30 @@ const familyList = [
     text: "Minimum durability and performance of shock pads, type test and control on site.",
     source: "EN 15330-4 as described in trade press",
   }),
+  procedure("tongue-tear", "tears a piece of backing on from a cut", {
+    text: "The force at which a cut runs on is lower than the force that breaks a whole strip.",
+    source: memory,
+  }),
+  procedure("joint-pull", "pulls a joint apart across its width", {
+    text: "The force is stated per width of joint; hot water stands for years of rain and sun.",
+    source: memory,
+  }),
+  procedure("compression-set", "presses foam for a long time and measures what does not come back", {
+    text: "Share of compression, time and temperature belong to the figure.",
+    source: memory,
+  }),
+  procedure("tensile-pull", "pulls a cut shape of the layer until it breaks", {
+    text: "Strength is force divided by the area of the cut face.",
+    source: memory,
+  }),
+  procedure("splash-picture", "films a ball that lands and counts the infill in the picture", {
+    text: "Light, background and the wetness of the infill change the picture.",
+    source: memory,
+  }),
+  procedure("float-glass", "stirs infill into fresh water and looks at what floats", {
+    text: "A grain floats where it is lighter than the water it pushes aside; some grains sink once they are wetted.",
+    source: "derived from the principle of Archimedes",
+  }),
 ] as const satisfies readonly Family[];
 
 export type FamilyId = (typeof familyList)[number]["id"];

@@ -61,3 +61,5 @@ export {
   provenanceShape,
 } from "./schema";
 export { type ClaimsReading, readClaims } from "./shown";
+export { formatClaimed, shownIn } from "./shown-in";
+export { type Influence, variesWith } from "./varies-with";

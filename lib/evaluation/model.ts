@@ -6,7 +6,7 @@ import type { Climate, FieldShape, UseProfile } from "#lib/field";
 import type { Figure } from "#lib/figure";
 import type { AgedLevel, DepthMargin, HardnessOutlook, ImpactRequirement, Sensitivity } from "#lib/impact";
 import type { CrossSection, Placement, WeightClass } from "#lib/infill";
-import type { InfillMaterial } from "#lib/material";
+import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
 import type { Quantity } from "#lib/quantity";
 
 /** What is to be built and how money over time is counted, before any bid. */
@@ -33,6 +33,8 @@ export type InfillClaim = Provenance &
     material: string;
     arealDensity: Quantity<"arealDensity">;
     bulkDensity: Quantity<"bulkDensity"> | null;
+    particleSize: GrainSize | null;
+    shape: GrainShape;
   }>;
 
 /** One bid as written. People tell bids apart by the letter. */

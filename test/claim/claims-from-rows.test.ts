@@ -62,7 +62,7 @@ describe("claimsFromRows", () => {
     expect(first?.claim).toMatchObject({ property: "Pile hight", figure: "tall", method: "by eye", evidence: "sure" });
     expect(first?.problems.map(({ field }) => field)).toEqual(["property", "method", "evidence"]);
     expect(first?.problems[0]?.message).toBe(
-      "“Pile hight” is not a property in the catalogue. Did you mean Pile height, Free pile height or Pile mass?",
+      "“Pile hight” is not a property in the catalogue. Did you mean Pile height, Free pile height or Pile height kept after wear?",
     );
   });
 

@@ -1,6 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { familyOf, inSentence, matchProperty, properties, propertyGroups, propertyOf, testMethods } from "#lib/claim";
+import {
+  familyOf,
+  formatClaimed,
+  inSentence,
+  matchProperty,
+  properties,
+  propertyGroups,
+  propertyOf,
+  quantityOf,
+  testMethods,
+} from "#lib/claim";
 import { dimensions } from "#lib/quantity";
+import { claimed } from "./bid-claims";
 
 const ids = properties.map(({ id }) => id);
 const required =
@@ -8,7 +19,52 @@ const required =
     " ",
   );
 
+/** What an owner needs answers to, subject by subject. */
+const asked = {
+  carpet:
+    "pile-height pile-mass carpet-total-mass yarn-linear-density fibre-thickness filament-shape gauge stitch-rate tuft-bind tear-strength backing-kind seam-method seam-strength",
+  infill: "infill-top-up infill-top-up-mass infill-depth infill-placing",
+  "shock-layer":
+    "shock-layer-thickness shock-layer-density shock-layer-force-reduction shock-layer-lives shock-layer-compression-set shock-layer-infiltration",
+  impact: "g-max g-max-highest-point head-injury-criterion hic-drop-height critical-fall-height",
+  player:
+    "shock-absorption vertical-deformation energy-restitution rotational-resistance linear-traction abrasiveness-index",
+  ball: "ball-rebound ball-rebound-share angled-ball-rebound ball-roll",
+  water: "system-infiltration carpet-infiltration infill-flotation infill-splash",
+  heat: "surface-temperature-rise surface-temperature-peak heat-air-temperature",
+  wear: "conditioning-cycles weathered-strength uv-exposure pile-height-kept",
+  health:
+    "lead-content cadmium-content zinc-content metals-limits pah-sum pfas-statement microplastic-containment recycled-share end-of-life-route",
+  warranty:
+    "warranty-years warranty-hardness-limit warranty-remedy warranty-exclusions warranty-insurance warranty-hours-limit",
+  references: "reference-fields oldest-reference-field reference-addresses",
+  delivery: "lead-time installation-time base-flatness",
+  maintenance: "maintenance-hours maintenance-duties grooming-interval",
+};
+
 describe("the catalogue of properties", () => {
+  test.each(Object.entries(asked))("answers what an owner asks about %s", (_, named) => {
+    expect(ids).toEqual(expect.arrayContaining(named.split(" ")));
+  });
+
+  test("shows carpet masses in the units of the carpet trade", () => {
+    const pile = claimed({ property: "pile-mass", figure: "1490 g/m²" });
+    const quantity = quantityOf(pile, "pile-mass");
+    if (quantity === null) throw new Error("no figure");
+    // NIST SP 811: 1 oz = 28.349523125 g and 1 yd² = 0.83612736 m², so 1490 g/m² is 43.95 oz/yd²
+    expect(formatClaimed("pile-mass", quantity, "us")).toBe("43.9 oz/yd²");
+    expect(formatClaimed("pile-mass", quantity, "metric")).toBe("1,490 g/m²");
+    expect(formatClaimed("infill-total-areal-density", quantity, "metric")).toBe("1.5 kg/m²");
+  });
+
+  test.each([
+    ["stitch-rate", "4", "4 stitches/in"],
+    ["infill-top-up", "0.2 lb/ft²", "0.2 lb/ft² per year"],
+  ] as const)("reads a stored %s of “%s” as “%s”", (property, stored, full) => {
+    const read = (figure: string) => quantityOf(claimed({ property, figure }), property)?.reading;
+    expect(read(stored)).toEqual(read(full));
+  });
+
   test("holds what bids for a field are asked for", () => expect(ids).toEqual(expect.arrayContaining(required)));
 
   test("names every property once, by id and by label", () => {

@@ -101,7 +101,7 @@ describe("claimSchema", () => {
   test.each([
     [
       { ...base, property: "Pile hight", figure: "2 in" },
-      "property: “Pile hight” is not a property in the catalogue. Did you mean Pile height, Free pile height or Pile mass?",
+      "property: “Pile hight” is not a property in the catalogue. Did you mean Pile height, Free pile height or Pile height kept after wear?",
     ],
     [
       { ...base, property: "zzz", figure: "2 in" },

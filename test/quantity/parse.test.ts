@@ -136,6 +136,11 @@ const spellings: readonly [DimensionName, text: string, unit: string, ...Plain][
   ["depthSensitivity", "0.35 per inch", "1/in", "exact", 13.77952756],
   ["depthSensitivity", "0.35 1/in", "1/in", "exact", 13.77952756],
   ["rateOfChange", "5 g/yr", "g/year", "exact", 5],
+  ["countPerLength", "17.5 stitches per 10 cm", "/10 cm", "exact", 175],
+  ["countPerLength", "3-1/2", "/in", "exact", 3.5 / 0.0254],
+  ["yearlyArealDensity", "500 g/m² a year", "g/m²/year", "exact", 0.5],
+  ["yearlyMass", "2 tonnes per year", "t/year", "exact", 2000],
+  ["forcePerWidth", "1000 N/100 mm", "N/100 mm", "exact", 10_000],
   // money
   ["moneyPerArea", "$4.85/ft²", "$/ft²", "exact", 5220.496552],
   ["moneyPerArea", "$4.85/SF", "$/ft²", "exact", 5220.496552],

@@ -37,4 +37,16 @@ export const ball = [
     why: "A roll that grows from year to year shows that the pile lies down.",
     direction: "window",
   },
+  {
+    id: "ball-rebound-share",
+    group: "ball",
+    label: "Ball rebound as a share of the drop",
+    question: "Which share of its drop height does a football come back to?",
+    kind: "quantity",
+    dimension: "fraction",
+    plausible: between("fraction", 15, 75, "%"),
+    methods: ["fifa-ball-rebound", "en-12235"],
+    why: "It is the ball rebound in another form, and it is not the share held against concrete.",
+    direction: "window",
+  },
 ] as const satisfies readonly PropertyDefinition[];

@@ -1,5 +1,8 @@
 import { between, type PropertyDefinition } from "./model";
 
+/** Carpet is sold by ounces per square yard and by grams per square metre. */
+const ounces = { us: { unit: "oz/yd²", decimals: 1 }, metric: { unit: "g/m²", decimals: 0 } } as const;
+
 export const carpet = [
   {
     id: "pile-height",
@@ -21,6 +24,7 @@ export const carpet = [
     kind: "quantity",
     dimension: "arealDensity",
     plausible: between("arealDensity", 20, 90, "oz/yd²"),
+    shownIn: ounces,
     methods: ["d5848"],
     why: "More fibre holds infill in place and has more to lose before the field is worn.",
     direction: "more",
@@ -33,6 +37,7 @@ export const carpet = [
     kind: "quantity",
     dimension: "arealDensity",
     plausible: between("arealDensity", 3, 20, "oz/yd²"),
+    shownIn: ounces,
     methods: ["d5848"],
     why: "The primary backing keeps the carpet in shape when it warms up and when machines drive on it.",
     direction: "more",
@@ -45,6 +50,7 @@ export const carpet = [
     kind: "quantity",
     dimension: "arealDensity",
     plausible: between("arealDensity", 8, 45, "oz/yd²"),
+    shownIn: ounces,
     methods: ["d5848"],
     why: "The coating holds the tufts, and lost tufts open seams and bare spots.",
     direction: "more",
@@ -57,6 +63,7 @@ export const carpet = [
     kind: "quantity",
     dimension: "arealDensity",
     plausible: between("arealDensity", 40, 140, "oz/yd²"),
+    shownIn: ounces,
     methods: ["d5848"],
     why: "It has to equal pile and backings together, and it decides what is hauled away at the end of life.",
     direction: "none",
@@ -120,8 +127,8 @@ export const carpet = [
     label: "Stitch rate",
     question: "How many stitches are there along one inch of a row?",
     kind: "quantity",
-    dimension: "number",
-    plausible: between("number", 1.5, 12, ""),
+    dimension: "countPerLength",
+    plausible: between("countPerLength", 1.5, 12, "/in"),
     methods: ["d5793"],
     why: "With gauge and yarn it fixes how much fibre there can be.",
     direction: "none",

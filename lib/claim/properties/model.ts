@@ -1,4 +1,13 @@
-import { type DimensionName, type In, type Interval, measured, type SiUnit, type UnitOf } from "#lib/quantity";
+import {
+  type DimensionName,
+  type DisplayUnit,
+  type In,
+  type Interval,
+  measured,
+  type SiUnit,
+  type UnitOf,
+  type UnitSystem,
+} from "#lib/quantity";
 import type { MethodId } from "../methods";
 
 export const propertyGroups = [
@@ -14,6 +23,7 @@ export const propertyGroups = [
   { id: "health-environment", label: "Health and environment" },
   { id: "warranty", label: "Warranty" },
   { id: "references", label: "References" },
+  { id: "delivery", label: "Delivery and laying" },
   { id: "maintenance", label: "Upkeep and stated price" },
 ] as const;
 
@@ -25,7 +35,13 @@ export type Plausible<D extends DimensionName = DimensionName> = Interval<SiUnit
 export type Choice = Readonly<{ id: string; label: string }>;
 
 type QuantityKinds = {
-  [D in DimensionName]: Readonly<{ kind: "quantity"; dimension: D; plausible: Plausible<D> | null }>;
+  [D in DimensionName]: Readonly<{
+    kind: "quantity";
+    dimension: D;
+    plausible: Plausible<D> | null;
+    /** The unit that the trade writes for this property where it is not the usual one of the dimension. */
+    shownIn?: Readonly<Partial<Record<UnitSystem, DisplayUnit & Readonly<{ unit: UnitOf<D> }>>>>;
+  }>;
 }[DimensionName];
 
 /** What sort of answer a property takes. */

@@ -1,5 +1,7 @@
 import { ball } from "./ball";
 import { carpet } from "./carpet";
+import { carpetMake } from "./carpet-make";
+import { delivery } from "./delivery";
 import { healthEnvironment } from "./health-environment";
 import { heat } from "./heat";
 import { impact } from "./impact";
@@ -15,6 +17,7 @@ import { wear } from "./wear";
 
 const propertyList = [
   ...carpet,
+  ...carpetMake,
   ...infillTotals,
   ...shockLayer,
   ...impact,
@@ -26,6 +29,7 @@ const propertyList = [
   ...healthEnvironment,
   ...warranty,
   ...references,
+  ...delivery,
   ...maintenance,
 ] as const;
 

@@ -3,6 +3,7 @@ import {
   claimsFor,
   comparability,
   evidenceLevels,
+  formatClaimed,
   formatCondition,
   inSentence,
   isConditionStated,
@@ -16,7 +17,7 @@ import {
   type StatedMethod,
 } from "#lib/claim";
 import { type BidEvaluation, claimedMeasures, type Project, type Requirements } from "#lib/evaluation";
-import { formatReading, type UnitSystem } from "#lib/quantity";
+import type { UnitSystem } from "#lib/quantity";
 import { isOverClaimed, marksOnClaim } from "./finding-marks";
 import { type Cell, emptyCell, type Fact, type Row, type Statement } from "./model";
 
@@ -183,7 +184,7 @@ function statementOf(bid: BidEvaluation, claim: Claim, { property, reference, un
 function valueText({ value }: Claim, property: Property, units: UnitSystem): string {
   switch (value.kind) {
     case "quantity":
-      return formatReading(value.quantity.dimension, value.quantity.reading, units);
+      return formatClaimed(property.id, value.quantity, units);
     case "choice":
       return inSentence(
         property.kind === "choice"

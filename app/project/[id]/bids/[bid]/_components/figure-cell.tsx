@@ -1,7 +1,7 @@
 "use client";
 import { useId, useState } from "react";
 import { useWatch } from "react-hook-form";
-import type { Property } from "#lib/claim";
+import { type Property, shownIn } from "#lib/claim";
 import { type DimensionName, formatInterval, intervalOf, parseQuantity } from "#lib/quantity";
 import { unitSuggestions } from "../../../../../_components/form/unit-suggestions";
 import { usePropertyOf } from "./choice-cells";
@@ -62,7 +62,7 @@ function FigureReading({ cell, property }: { cell: Cell; property: QuantityPrope
   const words = useWatch({ control: cell.control, name: `claims.${cell.index}.words`, exact: true }) ?? "";
   if (text.trim() === "")
     return words.trim() === "" ? null : <span className={styles.reading}>The bid’s words stand for it.</span>;
-  const reading = readingText(property.dimension, text);
+  const reading = readingText(property.dimension, text, unitsOf(property));
   if (reading === null) return null;
   const unusual = outsideUsual(property, text);
   return (
@@ -73,14 +73,16 @@ function FigureReading({ cell, property }: { cell: Cell; property: QuantityPrope
   );
 }
 
+/** Both systems, each in the unit that the trade writes for the property. */
+const unitsOf = (property: QuantityProperty) => (["us", "metric"] as const).map((system) => shownIn(property, system));
+
 /** A figure far from what is usual is more likely a slip of unit or digit; it is pointed out, never refused. */
-function outsideUsual({ dimension, plausible }: QuantityProperty, text: string): string | null {
+function outsideUsual(property: QuantityProperty, text: string): string | null {
+  const { dimension, plausible } = property;
   const parsed = parseQuantity<DimensionName>(dimension, text);
   if (!parsed.ok || plausible === null) return null;
   const { low, high } = intervalOf(parsed.value.reading);
   if (high >= plausible.low && low <= plausible.high) return null;
-  const usual = (["us", "metric"] as const).map((system) =>
-    formatInterval<DimensionName>(dimension, plausible, system),
-  );
+  const usual = unitsOf(property).map((system) => formatInterval<DimensionName>(dimension, plausible, system));
   return `Outside the usual ${[...new Set(usual)].join(" (")}${usual[0] === usual[1] ? "" : ")"}: look at unit and digits once more. Source: ${plausible.source}.`;
 }

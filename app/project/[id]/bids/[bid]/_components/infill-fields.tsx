@@ -2,13 +2,14 @@
 import { useFieldArray, useFormContext } from "react-hook-form";
 import { accreditations, evidenceLevels, testedBuilds } from "#lib/claim";
 import type { BidText } from "#lib/evaluation";
+import { grainShapes } from "#lib/material";
 import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
 import { freshId } from "../../../../../_components/form/fresh-id";
 import { LongTextField } from "../../../../../_components/form/long-text-field";
 import { TextField } from "../../../../../_components/form/text-field";
 import styles from "./fields.module.css";
 import { idsOf } from "./ids-of";
-import { QuantityReading } from "./quantity-reading";
+import { GrainReading, QuantityReading } from "./quantity-reading";
 import { useUndo } from "./use-undo";
 
 const placements: readonly Choice[] = [
@@ -19,6 +20,7 @@ const asChoice = ({ id, label }: Readonly<{ id: string; label: string }>): Choic
 const evidences = evidenceLevels.map(asChoice);
 const accreditationChoices = accreditations.map(asChoice);
 const buildChoices = testedBuilds.map(asChoice);
+const shapes = grainShapes.map(asChoice);
 
 const noReport = { date: "", laboratory: "", accreditation: "not-stated", build: "not-stated" };
 
@@ -28,7 +30,14 @@ export function InfillFields({ materials }: { materials: readonly Choice[] }) {
   const { fields, append, remove, insert } = useFieldArray({ control, name: "infill.components", keyName: "key" });
   const { keep, notice } = useUndo<BidText["infill"]["components"][number]>(insert);
   const add = () => {
-    const blank = { material: "", arealDensity: "", bulkDensity: "", evidence: "stated" };
+    const blank = {
+      material: "",
+      arealDensity: "",
+      bulkDensity: "",
+      particleSize: "",
+      shape: "not-stated",
+      evidence: "stated",
+    };
     append(
       { id: freshId("component", idsOf(getValues())), ...blank, document: "", page: "", words: "", ...noReport },
       { focusName: `infill.components.${fields.length}.material` },
@@ -98,6 +107,11 @@ function Component({ name, place, materials }: { name: string; place: number; ma
         <TextField name={`${name}.bulkDensity`} label="Loose density, if stated" dimension="bulkDensity" />
         <QuantityReading name={`${name}.bulkDensity`} dimension="bulkDensity" />
       </div>
+      <div>
+        <TextField name={`${name}.particleSize`} label="Particle size, mesh or mm" />
+        <GrainReading name={`${name}.particleSize`} />
+      </div>
+      <ChoiceField name={`${name}.shape`} label="Particle shape" choices={shapes} />
       <ChoiceField name={`${name}.evidence`} label="Evidence" choices={evidences} />
       <TextField name={`${name}.document`} label="Document" />
       <TextField name={`${name}.page`} label="Page" className={styles.short} />

@@ -15,6 +15,7 @@ import {
   type PastedClaim,
   parseCondition,
   propertyOf,
+  shownIn,
   testedBuilds,
 } from "#lib/claim";
 import { Scroller } from "../../../../../_components/scroller";
@@ -191,5 +192,7 @@ function shownText(claim: ClaimText, field: ClaimField): string {
 function figureReading(claim: ClaimText): string | null {
   const id = matchProperty(claim.property);
   const property = id === null ? null : propertyOf(id);
-  return property?.kind === "quantity" ? readingText(property.dimension, claim.figure) : null;
+  return property?.kind === "quantity"
+    ? readingText(property.dimension, claim.figure, [shownIn(property, "us"), shownIn(property, "metric")])
+    : null;
 }
