@@ -1,4 +1,4 @@
-import { type Claim, formatCondition, methodOf, propertyOf } from "#lib/claim";
+import { type Claim, formatCondition, isConditionStated, methodOf, propertyOf } from "#lib/claim";
 import { type Figure, formatFigure, intervalOfFigure, type WorkingInput } from "#lib/figure";
 import { type DimensionName, formatInterval, formatReading, type Interval, type SiUnit } from "#lib/quantity";
 import type { CheckedBid } from "./model";
@@ -7,7 +7,7 @@ import type { CheckedBid } from "./model";
 export function claimInput({ id: bid }: Pick<CheckedBid, "id">, claim: Claim): WorkingInput {
   const { label } = propertyOf(claim.property);
   const method = claim.method === "not-stated" ? "" : `, ${methodOf(claim.method).designation}`;
-  const condition = claim.condition.kind === "not-stated" ? "" : `, ${formatCondition(claim.condition)}`;
+  const condition = isConditionStated(claim.condition) ? `, ${formatCondition(claim.condition)}` : "";
   return {
     label,
     text: `${valueText(claim)}${method}${condition}`,

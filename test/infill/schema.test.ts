@@ -15,6 +15,15 @@ describe("infillSystemSchema", () => {
     expect(components[0]?.bulkDensity).toBeNull();
   });
 
+  test("reads particle size and shape, and a component stored before they were kept", () => {
+    const described = { ...sand, id: "described", particleSize: "20–40 mesh", shape: "Sub-rounded" };
+    const { components } = infillSystemSchema.parse({ placement: "layered", components: [sand, described] });
+    expect(components.map(({ particleSize, shape }) => [particleSize?.text ?? null, shape])).toEqual([
+      [null, "not-stated"],
+      ["20–40 mesh", "sub-rounded"],
+    ]);
+  });
+
   test("accepts a bid that states no infill", () => {
     expect(infillSystemSchema.safeParse({ placement: "layered", components: [] }).success).toBe(true);
   });
@@ -26,6 +35,14 @@ describe("infillSystemSchema", () => {
     [
       [{ ...sand, bulkDensity: "30 bananas" }],
       "components.0.bulkDensity: The unit “bananas” is not known here. Expected density, for instance in lb/ft³, kg/m³ or g/cm³.",
+    ],
+    [
+      [{ ...sand, particleSize: "20-40" }],
+      "components.0.particleSize: “20-40” does not say whether sieves or millimetres are meant. Expected “20–40 mesh” or “0.425–0.85 mm”.",
+    ],
+    [
+      [{ ...sand, shape: "square" }],
+      "components.0.shape: “square” is not a shape of grains. Expected one of “Not stated”, “Rounded”, “Sub-rounded”, “Sub-angular”, “Angular”.",
     ],
   ])("refuses %j and says why", (components, sentence) => expect(sentences(components)).toEqual([sentence]));
 
