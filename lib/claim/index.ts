@@ -1,4 +1,5 @@
 export { type Age, formatAge } from "./age";
+export { type ClaimComparability, claimComparability } from "./claim-comparability";
 export {
   type AgedPoint,
   agedPoints,
@@ -21,8 +22,26 @@ export {
   parseCondition,
 } from "./condition";
 export { type ConditionAgreement, conditionsAgree, temperatureTolerance } from "./conditions-agree";
+export {
+  type Conversion,
+  type ConversionInput,
+  type ConversionInputs,
+  type ConversionProblem,
+  conversionBetween,
+  conversionInputNames,
+  conversions,
+  conversionsTo,
+  convertReading,
+} from "./conversions";
 export { type Drop, dropEnergy, impactSpeed } from "./drop";
 export { type Edition, readEdition } from "./edition";
+export {
+  compareEditions,
+  type EditionChange,
+  type EditionComparison,
+  type EditionHistory,
+  editionRegister,
+} from "./editions";
 export { atLeastAsStrong, type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
 export { type Fact, type Family, type FamilyId, familyOf } from "./families";
 export { claimFieldLabels } from "./field-labels";
