@@ -45,7 +45,15 @@ export {
 export { atLeastAsStrong, type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
 export { type Fact, type Family, type FamilyId, familyOf } from "./families";
 export { claimFieldLabels } from "./field-labels";
-export { inSentence, matchMethod, matchProperty, methodOf, propertyOf } from "./find";
+export {
+  completeMethod,
+  completeProperty,
+  inSentence,
+  matchMethod,
+  matchProperty,
+  methodOf,
+  propertyOf,
+} from "./find";
 export { type MethodId, type StatedMethod, type TestMethod, testMethods } from "./methods";
 export { type Claim, type ClaimField, type ClaimText, type ClaimValue, claimFields, type Provenance } from "./model";
 export { explainPaste, type PasteProblem, parsePastedRows, type Rows } from "./pasted-rows";
@@ -79,6 +87,6 @@ export {
   claimSchema,
   provenanceShape,
 } from "./schema";
-export { type ClaimsReading, readClaims } from "./shown";
+export { type ClaimGaps, type ClaimsReading, readClaims, usualReportAge } from "./shown";
 export { formatClaimed, shownIn } from "./shown-in";
 export { type Influence, variesWith } from "./varies-with";

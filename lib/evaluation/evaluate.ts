@@ -69,7 +69,7 @@ function evaluateBid(
   const { id, letter, bidder, system, claims, answers } = bid;
   return {
     ...{ id, letter, bidder, system, infill, hardness, cost, answers },
-    reading: readClaims(claims, wantedProperties(criteria)),
+    reading: readClaims(claims, wantedProperties(criteria), checked.asOf),
     findings: findings(
       checked,
       all.filter((other) => other !== checked),
