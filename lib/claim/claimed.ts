@@ -4,14 +4,18 @@ import { distanceFromNew } from "./age";
 import { comparability } from "./comparability";
 import { type Condition, formatCondition, isConditionStated, ofAge } from "./condition";
 import { conditionsAgree } from "./conditions-agree";
+import { compareEditions } from "./editions";
 import { strengthOver } from "./evidence";
 import { inSentence, methodOf, propertyOf } from "./find";
 import type { MethodId, StatedMethod } from "./methods";
 import type { Claim } from "./model";
 import type { DimensionOf, PropertyId, QuantityPropertyId } from "./properties/properties";
 
-/** What is looked for. Without a method or condition any stands, by the rules of `bestClaim`. */
-export type ClaimQuery = Readonly<{ property: PropertyId; method?: MethodId; condition?: Condition }>;
+/**
+ * What is looked for. Without a method or condition any stands, by the rules of `bestClaim`. The edition of the method is
+ * a year; without one the newest known is meant.
+ */
+export type ClaimQuery = Readonly<{ property: PropertyId; method?: MethodId; edition?: number; condition?: Condition }>;
 
 /** The claim that stands for a bid, and those that could stand as well and say something of their own. */
 export type Standing = Readonly<{ claim: Claim; others: readonly Claim[] }>;
@@ -23,7 +27,7 @@ export const claimsFor = (claims: readonly Claim[], property: PropertyId): reado
 /**
  * The claim that answers a query, whatever the order of the list:
  * 1. it is a figure or a choice, unless the property takes words;
- * 2. its method compares with the one that is wanted, its condition agrees with the one that is wanted;
+ * 2. its method and edition compare with the ones that are wanted, its condition agrees with the one that is wanted;
  * 3. where no condition is wanted, the one nearest to a new surface (a condition not stated counts as new);
  * 4. the strongest evidence; then a named method before none, a stated condition before none;
  * 5. where several still stand, the figure less favourable to the bid. Where neither way is better, the lower one.
@@ -37,7 +41,8 @@ export function bestClaim(claims: readonly Claim[], query: ClaimQuery): Result<S
   const [strongest] = answers;
   if (strongest === undefined) return failed(noAnswer(what, all));
   const { method, condition } = query;
-  const byMethod = method === undefined ? answers : answers.filter((claim) => isComparable(claim, method));
+  const byMethod =
+    method === undefined ? answers : answers.filter((claim) => isComparable(claim, method, query.edition));
   const [comparable] = byMethod;
   if (comparable === undefined) return failed(unlikeMethod(what, query, strongest));
   const inCondition =
@@ -89,13 +94,23 @@ function ageOf({ age }: Condition): number | null {
   return age.kind === "aged" ? age.years : null;
 }
 
-const isComparable = (claim: Claim, method: MethodId): boolean =>
-  comparability(claim.property, method, claim.method).kind === "comparable";
+const isComparable = (claim: Claim, method: MethodId, edition?: number): boolean =>
+  comparability(claim.property, method, claim.method).kind === "comparable" && unlikeEdition(claim, edition) === null;
+
+/** Why the edition behind a claim gives another figure than the one that is wanted; null where it does not. */
+function unlikeEdition({ method, edition: { year } }: Claim, wanted?: number): string | null {
+  const compared = method === "not-stated" ? null : compareEditions(method, wanted ?? null, year);
+  return compared?.kind === "unlike" ? compared.reason : null;
+}
 
 /** Whether two claims rest on methods that do not compare; none named on both sides counts as alike. */
 function areUnlike(one: Claim, other: Claim): boolean {
-  if (one.method === other.method) return false;
-  return one.method === "not-stated" || !isComparable(other, one.method);
+  if (one.method === "not-stated" || other.method === "not-stated") return one.method !== other.method;
+  const byMethod = one.method !== other.method;
+  return (
+    (byMethod && comparability(one.property, one.method, other.method).kind === "not-comparable") ||
+    (unlikeEdition(one) === null) !== (unlikeEdition(other) === null)
+  );
 }
 
 const statedFirst = (one: boolean, other: boolean): number => Number(other) - Number(one);
@@ -155,14 +170,14 @@ function noAnswer(what: string, all: readonly Claim[]): Shortfall {
     : { kind: "not-a-figure", what, words: first.value.kind === "words" ? first.value.words : first.words };
 }
 
-function unlikeMethod(what: string, { property, method }: ClaimQuery, got: Claim): Shortfall {
+function unlikeMethod(what: string, { property, method, edition }: ClaimQuery, got: Claim): Shortfall {
   const compared = method === undefined ? null : comparability(property, method, got.method);
   return {
     kind: "not-comparable",
     what,
     wanted: methodName(method ?? "not-stated"),
     got: methodName(got.method),
-    reason: compared?.kind === "not-comparable" ? compared.reason : "",
+    reason: compared?.kind === "not-comparable" ? compared.reason : (unlikeEdition(got, edition) ?? ""),
   };
 }
 

@@ -53,3 +53,38 @@ export const methodsLike = (text: string): readonly string[] =>
   );
 
 export { inSentence } from "#lib/figure";
+
+/**
+ * The one entry that a begun text stands for: the only one that starts with it, else the only one in which every word
+ * of it begins a word. Null where none or several do.
+ */
+function completed<Id extends string>(
+  text: string,
+  named: readonly Readonly<{ id: Id; names: readonly string[] }>[],
+): Id | null {
+  const begun = plain(text);
+  if (begun === "") return null;
+  const starting = named.filter(({ names }) => names.some((name) => plain(name).startsWith(begun)));
+  if (starting.length === 1) return starting[0]?.id ?? null;
+  const words = wordsOf(text);
+  const holding = named.filter(({ names }) => names.some((name) => beginsEach(wordsOf(name), words)));
+  return holding.length === 1 ? (holding[0]?.id ?? null) : null;
+}
+
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+const beginsEach = (words: readonly string[], begun: readonly string[]): boolean =>
+  begun.every((start) => words.some((word) => word.startsWith(start)));
+
+const propertiesByName = properties.map(({ id, label }) => ({ id, names: [label] }));
+const methodsByName = testMethods.map(({ id, designation, name }) => ({
+  id,
+  names: [designation, designation.replace(/^(?:ASTM|EN|ISO|FIFA) /, ""), name],
+}));
+
+/** The property that a text names or begins: "tuft b" for tuft bind; null where it fits none or several. */
+export const completeProperty = (text: string): PropertyId | null =>
+  matchProperty(text) ?? completed(text, propertiesByName);
+
+/** The method that a text names or begins: "F1936", "clegg"; null where it fits none or several. */
+export const completeMethod = (text: string): StatedMethod | null =>
+  matchMethod(text) ?? completed(text, methodsByName);

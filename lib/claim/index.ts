@@ -1,4 +1,5 @@
 export { type Age, formatAge } from "./age";
+export { type ClaimComparability, claimComparability } from "./claim-comparability";
 export {
   type AgedPoint,
   agedPoints,
@@ -21,12 +22,38 @@ export {
   parseCondition,
 } from "./condition";
 export { type ConditionAgreement, conditionsAgree, temperatureTolerance } from "./conditions-agree";
+export {
+  type Conversion,
+  type ConversionInput,
+  type ConversionInputs,
+  type ConversionProblem,
+  conversionBetween,
+  conversionInputNames,
+  conversions,
+  conversionsTo,
+  convertReading,
+} from "./conversions";
 export { type Drop, dropEnergy, impactSpeed } from "./drop";
 export { type Edition, readEdition } from "./edition";
+export {
+  compareEditions,
+  type EditionChange,
+  type EditionComparison,
+  type EditionHistory,
+  editionRegister,
+} from "./editions";
 export { atLeastAsStrong, type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
 export { type Fact, type Family, type FamilyId, familyOf } from "./families";
 export { claimFieldLabels } from "./field-labels";
-export { inSentence, matchMethod, matchProperty, methodOf, propertyOf } from "./find";
+export {
+  completeMethod,
+  completeProperty,
+  inSentence,
+  matchMethod,
+  matchProperty,
+  methodOf,
+  propertyOf,
+} from "./find";
 export { type MethodId, type StatedMethod, type TestMethod, testMethods } from "./methods";
 export { type Claim, type ClaimField, type ClaimText, type ClaimValue, claimFields, type Provenance } from "./model";
 export { explainPaste, type PasteProblem, parsePastedRows, type Rows } from "./pasted-rows";
@@ -60,6 +87,6 @@ export {
   claimSchema,
   provenanceShape,
 } from "./schema";
-export { type ClaimsReading, readClaims } from "./shown";
+export { type ClaimGaps, type ClaimsReading, readClaims, usualReportAge } from "./shown";
 export { formatClaimed, shownIn } from "./shown-in";
 export { type Influence, variesWith } from "./varies-with";

@@ -1,7 +1,18 @@
-import { atLeastAsStrong } from "./evidence";
+import { type PlainDate, plainDate } from "#lib/quantity";
+import { atLeastAsStrong, type EvidenceLevel, evidenceLevels } from "./evidence";
 import { inSentence, propertyOf } from "./find";
 import type { Claim } from "./model";
 import type { PropertyId } from "./properties/properties";
+
+/** Claims, by their ids, that ask for a second look. A claim can be in several of the lists. */
+export type ClaimGaps = Readonly<{
+  /** Figures that a test stands behind, without the test named. */
+  noMethod: readonly string[];
+  noDocument: readonly string[];
+  otherBuild: readonly string[];
+  /** With a report that was made before the day asked for. */
+  oldReport: readonly string[];
+}>;
 
 /** How a bid stands towards the properties that are asked for. Each of them is in exactly one of the lists. */
 export type ClaimsReading = Readonly<{
@@ -12,21 +23,40 @@ export type ClaimsReading = Readonly<{
   missing: readonly PropertyId[];
   /** The same in plain words. */
   sentence: string;
+  /** How many claims of the bid rest on each level of evidence. */
+  provenBy: Readonly<Record<EvidenceLevel, number>>;
+  gaps: ClaimGaps;
+  /** Proof and gaps in short sentences; none where there is nothing to say. */
+  remarks: readonly string[];
 }>;
 
-/** What the claims show, only say and leave out among the properties that are asked for. */
-export function readClaims(claims: readonly Claim[], wanted: readonly PropertyId[]): ClaimsReading {
+/** Reports older than this are asked about. @source common practice, no source */
+export const usualReportAge = { years: 5 };
+
+/** The day of the calendar some years earlier; 28 February for a leap day. */
+function yearsBefore(date: PlainDate, years: number): PlainDate {
+  const year = String(Number(date.slice(0, 4)) - years).padStart(4, "0");
+  const day = date.slice(4) === "-02-29" ? "-02-28" : date.slice(4);
+  return plainDate(`${year}${day}`);
+}
+
+/**
+ * What the claims show, only say and leave out among the properties that are asked for, and what their proof rests on.
+ * @param asOf the day from which the age of reports counts
+ */
+export function readClaims(claims: readonly Claim[], wanted: readonly PropertyId[], asOf: PlainDate): ClaimsReading {
   const asked = [...new Set(wanted)];
   const claimed = new Set(claims.map(({ property }) => property));
   const proven = new Set(claims.filter(isShown).map(({ property }) => property));
   const shown = asked.filter((property) => proven.has(property));
   const said = asked.filter((property) => claimed.has(property) && !proven.has(property));
   const missing = asked.filter((property) => !claimed.has(property));
+  const oldest = yearsBefore(asOf, usualReportAge.years);
+  const [provenBy, gaps] = [countByEvidence(claims), gapsOf(claims, oldest)];
   return {
-    shown,
-    said,
-    missing,
+    ...{ shown, said, missing, provenBy, gaps },
     sentence: sentence({ asked: asked.length, shown: shown.length, said: said.length, missing }),
+    remarks: [...proofSentence(claims.length, provenBy), ...gapSentences(gaps, oldest)],
   };
 }
 
@@ -42,3 +72,64 @@ function sentence({ asked, shown, said, missing }: Counts): string {
 }
 
 const are = (count: number): string => (count === 1 ? "is" : "are");
+
+function countByEvidence(claims: readonly Claim[]): Readonly<Record<EvidenceLevel, number>> {
+  const count = (level: EvidenceLevel) => claims.filter(({ evidence }) => evidence === level).length;
+  return {
+    stated: count("stated"),
+    "own-test": count("own-test"),
+    "accredited-laboratory": count("accredited-laboratory"),
+    "field-tested": count("field-tested"),
+    guaranteed: count("guaranteed"),
+  };
+}
+
+function gapsOf(claims: readonly Claim[], oldest: PlainDate): ClaimGaps {
+  const those = (isGap: (claim: Claim) => boolean) => claims.filter(isGap).map(({ id }) => id);
+  return {
+    noMethod: those(lacksMethod),
+    noDocument: those(({ document }) => document === ""),
+    otherBuild: those(({ build }) => build === "other-build"),
+    oldReport: those(({ date }) => date !== null && date.latest < oldest),
+  };
+}
+
+const lacksMethod = ({ property, method, value }: Claim): boolean =>
+  value.kind === "quantity" && method === "not-stated" && propertyOf(property).methods.length > 0;
+
+/** What a claim rests on, behind "is" or "are". */
+const restsOn: Readonly<Record<EvidenceLevel, string>> = {
+  stated: "only stated",
+  "own-test": "tested by maker or bidder",
+  "accredited-laboratory": "tested by a laboratory",
+  "field-tested": "tested on a field",
+  guaranteed: "guaranteed",
+};
+
+function proofSentence(total: number, provenBy: ClaimsReading["provenBy"]): readonly string[] {
+  const levels = evidenceLevels.map(({ id }) => id).toReversed();
+  const parts = levels.flatMap((id) =>
+    provenBy[id] === 0 ? [] : `${provenBy[id]} ${are(provenBy[id])} ${restsOn[id]}`,
+  );
+  const last = parts.at(-1);
+  if (last === undefined) return [];
+  const listed = parts.length === 1 ? last : `${parts.slice(0, -1).join(", ")} and ${last}`;
+  return [`Of ${total} ${total === 1 ? "claim" : "claims"}, ${listed}.`];
+}
+
+const longDay = new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" });
+
+function gapSentences(
+  { noMethod, noDocument, otherBuild, oldReport }: ClaimGaps,
+  oldest: PlainDate,
+): readonly string[] {
+  const day = longDay.format(new Date(`${oldest}T00:00:00Z`));
+  const told = (gap: readonly string[], one: string, many: string) =>
+    gap.length === 0 ? [] : [gap.length === 1 ? `1 ${one}.` : `${gap.length} ${many}.`];
+  return [
+    ...told(noMethod, "figure names no test method", "figures name no test method"),
+    ...told(noDocument, "claim names no document", "claims name no document"),
+    ...told(otherBuild, "report is of another build than the one bid", "reports are of another build than the one bid"),
+    ...told(oldReport, `report was made before ${day}`, `reports were made before ${day}`),
+  ];
+}

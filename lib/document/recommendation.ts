@@ -12,7 +12,7 @@ import {
   outcomeOf,
   type Project,
 } from "#lib/evaluation";
-import { formatFigure } from "#lib/figure";
+import { type Figure, formatFigure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { conventionsInWords } from "./conventions-in-words";
 import { costSentences } from "./cost-sentences";
@@ -105,21 +105,26 @@ function gatesOf(evaluation: Evaluation): readonly string[] {
 const decidingCount = 3;
 
 /** The criteria of most weight: the owner chose them, whatever the bids say. */
-function decidingFigures(project: Project, { bids }: Evaluation, units: UnitSystem): readonly DecidingFigure[] {
+function decidingFigures(project: Project, { bids, area }: Evaluation, units: UnitSystem): readonly DecidingFigure[] {
   const weighing = (bids[0]?.score.criteria ?? []).filter(({ share }) => share > 0);
   const heaviest = weighing.toSorted((one, other) => other.share - one.share).slice(0, decidingCount);
   return heaviest.map(({ criterion }) => ({
     label: criterion.label,
     reason: criterion.reason,
-    bids: bids.map((bid) => ({ letter: bid.letter, text: decidingText(project, bid, criterion.id, units) })),
+    bids: bids.map((bid) => ({ letter: bid.letter, text: decidingText(project, { bid, area }, criterion.id, units) })),
   }));
 }
 
-function decidingText({ bids }: Project, evaluated: BidEvaluation, criterion: string, units: UnitSystem): string {
+function decidingText(
+  { bids }: Project,
+  { bid: evaluated, area }: Readonly<{ bid: BidEvaluation; area: Figure<"area"> }>,
+  criterion: string,
+  units: UnitSystem,
+): string {
   const bid = bids.find(({ id }) => id === evaluated.id);
   const score = evaluated.score.criteria.find((candidate) => candidate.criterion.id === criterion);
   if (bid === undefined || score === undefined) return "not known";
-  const { figure } = measuredFigure({ ...evaluated, bid }, score.criterion.measure.id);
+  const { figure } = measuredFigure({ ...evaluated, bid, area }, score.criterion.measure.id);
   if (figure.kind === "unknown") return score.because?.kind === "not-comparable" ? "not comparable" : "not shown";
   const text = formatFigure(figure, units);
   return score.because === null ? text : `${text}, not proven as asked`;

@@ -2,65 +2,32 @@ import {
   bestClaim,
   type Claim,
   type ClaimQuery,
-  comparability,
+  claimComparability,
   type DimensionOf,
   type EvidenceLevel,
-  evidenceLevels,
-  formatCondition,
-  inSentence,
-  methodOf,
-  propertyOf,
   type QuantityPropertyId,
   quantityOf,
-  reportInWords,
 } from "#lib/claim";
-import { type Figure, figureFromInterval, unknown, type WorkingInput } from "#lib/figure";
+import { type Figure, figureFromInterval, unknown } from "#lib/figure";
 import { intervalOf, type SiUnit } from "#lib/quantity";
+import { claimInput, claimInWords } from "./claim-in-words";
+import { convertedFigure } from "./converted-figure";
+import { dimensionOf } from "./dimension-of";
+import { noEvidence } from "./weakest";
 
 /** A figure with what shows it. */
 export type EvidencedFigure = Readonly<{ figure: Figure; evidence: EvidenceLevel }>;
 
-/** The evidence of something that is not there. */
-export const noEvidence: EvidenceLevel = "stated";
-
-const evidenceLabel = (level: EvidenceLevel): string =>
-  inSentence(evidenceLevels.find(({ id }) => id === level)?.label ?? level);
-
-/** A claim as it stands in the bid: figure, method, condition, proof, report, document and page. */
-export function claimInWords(claim: Claim): string {
-  const { value, method, edition, condition, evidence, date, document, page } = claim;
-  const figure =
-    value.kind === "quantity" ? value.quantity.asEntered : value.kind === "choice" ? value.choice : value.words;
-  const parts = [
-    figure,
-    method === "not-stated" ? "method not stated" : methodOf(method).designation,
-    edition.text === "" ? "" : `edition ${edition.text}`,
-    formatCondition(condition),
-    evidenceLabel(evidence),
-    ...reportInWords({ ...claim, date: date?.text ?? "" }),
-    document,
-    page === "" ? "" : `p. ${page}`,
-  ];
-  return parts.filter((part) => part !== "").join(", ");
+/** What to look at although the figure counts; silence on the method alone is said where no method is wanted. */
+function cautions(claim: Claim, query: ClaimQuery): readonly string[] {
+  const verdict = claimComparability(query, claim);
+  return verdict.kind === "not-comparable" ? [] : verdict.cautions;
 }
 
-const claimInput = (bid: string, claim: Claim): WorkingInput => ({
-  label: propertyOf(claim.property).label,
-  text: claimInWords(claim),
-  from: { kind: "claim", bid, claim: claim.id },
-});
+const otherClaims = (others: readonly Claim[]): readonly string[] =>
+  others.map((other) => `The bid also states ${claimInWords(other)}; the less favourable figure counts.`);
 
-const methodNote = (claim: Claim, { method }: ClaimQuery): readonly string[] => {
-  if (method === undefined) return [];
-  const verdict = comparability(claim.property, method, claim.method);
-  return verdict.kind === "comparable" && verdict.note !== "" ? [verdict.note] : [];
-};
-
-function dimensionOf<P extends QuantityPropertyId>(id: P): DimensionOf<P> {
-  const property = propertyOf(id);
-  if (property.kind !== "quantity") throw new RangeError(`${id} takes no figure`);
-  return property.dimension as DimensionOf<P>; // the catalogue's own list says so; a look-up by id loses it
-}
+const sourceOf = ({ document }: Claim): string => (document === "" ? "the bid" : `the bid: ${document}`);
 
 /** What is looked for: a property that takes a figure, by which method and in which condition. */
 type FigureQuery<P extends QuantityPropertyId> = ClaimQuery & Readonly<{ property: P }>;
@@ -72,15 +39,24 @@ export type ClaimedFigure<P extends QuantityPropertyId> = Readonly<{
   claim: Claim | null;
 }>;
 
-/** The figure that a bid claims for a property, as written, or why none of its claims counts. */
+/**
+ * The figure that a bid claims for a property, as written; worked out from another of its claims where it follows from
+ * that by definition; or why none of its claims counts.
+ * @param area of the field, for what follows through it; null where none is at hand
+ */
 export function claimedFigure<P extends QuantityPropertyId>(
   bid: string,
   claims: readonly Claim[],
   query: FigureQuery<P>,
+  area: Figure<"area"> | null,
 ): ClaimedFigure<P> {
   const found = bestClaim(claims, query);
   if (!found.ok) {
-    return { figure: unknown(dimensionOf(query.property), found.problem), evidence: noEvidence, claim: null };
+    const gap = found.problem.kind === "not-claimed" || found.problem.kind === "not-a-figure";
+    const converted = gap ? convertedFigure(bid, claims, query, area) : null;
+    return (
+      converted ?? { figure: unknown(dimensionOf(query.property), found.problem), evidence: noEvidence, claim: null }
+    );
   }
   const { claim, others } = found.value;
   const quantity = quantityOf(claim, query.property);
@@ -88,11 +64,8 @@ export function claimedFigure<P extends QuantityPropertyId>(
   const figure = figureFromInterval(quantity.dimension, intervalOf<SiUnit<DimensionOf<P>>>(quantity.reading), {
     formula: "as claimed, converted exactly",
     inputs: [claimInput(bid, claim)],
-    assumptions: [
-      ...methodNote(claim, query),
-      ...others.map((other) => `The bid also states ${claimInWords(other)}; the less favourable figure counts.`),
-    ],
-    source: claim.document === "" ? "the bid" : `the bid: ${claim.document}`,
+    assumptions: [...cautions(claim, query), ...otherClaims(others)],
+    source: sourceOf(claim),
   });
   return { figure, evidence: claim.evidence, claim };
 }

@@ -1,12 +1,19 @@
 import { atLeastAsStrong } from "#lib/claim";
 import type { LifeCycleCost } from "#lib/cost";
 import type { Figure } from "#lib/figure";
-import { type EvidencedFigure, noEvidence } from "./claimed-figure";
+import type { EvidencedFigure } from "./claimed-figure";
 import type { DerivedMeasureId } from "./measures";
 import type { Bid, HardnessFigures, InfillFigures } from "./model";
+import { noEvidence } from "./weakest";
 
 /** What a derived measure is read off. */
-export type BidFacts = Readonly<{ bid: Bid; infill: InfillFigures; hardness: HardnessFigures; cost: LifeCycleCost }>;
+export type BidFacts = Readonly<{
+  bid: Bid;
+  area: Figure<"area">;
+  infill: InfillFigures;
+  hardness: HardnessFigures;
+  cost: LifeCycleCost;
+}>;
 
 type Reader = (facts: BidFacts) => EvidencedFigure;
 

@@ -57,7 +57,7 @@ function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
     studyYears: brief.money.studyPeriod.years,
     asOf: brief.money.baseDate,
   };
-  return { bid, infill, hardness, cost, checked };
+  return { bid, area, infill, hardness, cost, checked };
 }
 
 function evaluateBid(
@@ -69,7 +69,7 @@ function evaluateBid(
   const { id, letter, bidder, system, claims, answers } = bid;
   return {
     ...{ id, letter, bidder, system, infill, hardness, cost, answers },
-    reading: readClaims(claims, wantedProperties(criteria)),
+    reading: readClaims(claims, wantedProperties(criteria), checked.asOf),
     findings: findings(
       checked,
       all.filter((other) => other !== checked),
@@ -104,7 +104,8 @@ export function measuredFigure(facts: BidFacts, measure: string): EvidencedFigur
   const claimed = claimedMeasures.find(({ id }) => id === measure);
   if (claimed === undefined) throw new RangeError(`no measure ${measure}`);
   const { property, method } = claimed;
-  return claimedFigure(facts.bid.id, facts.bid.claims, method === null ? { property } : { property, method });
+  const { bid, area } = facts;
+  return claimedFigure(bid.id, bid.claims, method === null ? { property } : { property, method }, area);
 }
 
 function shownFigures(facts: BidFacts, criteria: readonly Criterion[]): BidFigures {

@@ -1,14 +1,4 @@
-import {
-  agedPoints,
-  atLeastAsStrong,
-  bestClaim,
-  type Claim,
-  comparability,
-  type EvidenceLevel,
-  type MethodId,
-  ofAge,
-  quantityOf,
-} from "#lib/claim";
+import { agedPoints, bestClaim, type Claim, comparability, type MethodId, ofAge, quantityOf } from "#lib/claim";
 import { type Figure, intervalOfFigure, type Origin, unknown } from "#lib/figure";
 import {
   applicableSensitivity,
@@ -22,8 +12,9 @@ import {
 } from "#lib/impact";
 import { type InfillSystem, polymerShare } from "#lib/infill";
 import { intervalOf } from "#lib/quantity";
-import { claimedFigure, noEvidence } from "./claimed-figure";
+import { claimedFigure } from "./claimed-figure";
 import type { Bid, HardnessFigures } from "./model";
+import { weakest } from "./weakest";
 
 /** The rule of thumb speaks of the flat missile; every method that uses it the same way will do. */
 const flatMissile: MethodId = "f355-a";
@@ -35,9 +26,6 @@ function shockLayerOf(claims: readonly Claim[]): SensitivityFacts["shockLayer"] 
   if (!found.ok || found.value.claim.value.kind !== "choice") return "not-stated";
   return found.value.claim.value.choice === "none" ? "none" : "present";
 }
-
-const weakest = (levels: readonly EvidenceLevel[]): EvidenceLevel =>
-  levels.reduce((weak, level) => (atLeastAsStrong(level, weak) ? weak : level), levels[0] ?? noEvidence);
 
 const atHorizonOf = (outlook: HardnessOutlook): Figure<"impactLevel"> =>
   outlook.kind === "unknown"
@@ -52,7 +40,12 @@ export function hardnessFigures(
   requirement: ImpactRequirement & Readonly<{ method: MethodId }>,
 ): HardnessFigures {
   const { method } = requirement;
-  const asNew = claimedFigure(bid.id, bid.claims, { property: "g-max", method, condition: ofAge({ kind: "new" }) });
+  const asNew = claimedFigure(
+    bid.id,
+    bid.claims,
+    { property: "g-max", method, condition: ofAge({ kind: "new" }) },
+    null,
+  );
   const levelAsNew = intervalOfFigure(asNew.figure);
   const statedAsNew: StatedLevel | null =
     levelAsNew === null || asNew.claim === null ? null : { level: levelAsNew, from: originOf(bid, asNew.claim) };

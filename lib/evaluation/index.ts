@@ -1,6 +1,7 @@
 export { type AnswerText, answeredBid } from "./answered-bid";
 export { bidsAtStart, bidsInWords } from "./bids-in-words";
-export { claimInWords, type EvidencedFigure } from "./claimed-figure";
+export { claimInWords } from "./claim-in-words";
+export type { EvidencedFigure } from "./claimed-figure";
 export type { BidFacts } from "./derived-measures";
 export { evaluate, measuredFigure } from "./evaluate";
 export {

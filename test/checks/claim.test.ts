@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
 import {
+  claimSchema,
   comparability,
+  conversionBetween,
+  convertReading,
   dropEnergy,
   familyOf,
   impactSpeed,
@@ -9,6 +12,8 @@ import {
   methodOf,
   type PropertyId,
   propertyOf,
+  type QuantityPropertyId,
+  quantityOf,
 } from "#lib/claim";
 import { inUnit, measured } from "#lib/quantity";
 
@@ -163,4 +168,51 @@ describe("designations", () => {
   ])("“%s” is read as %s", (text, id) => expect(matchMethod(text)).toBe(id));
 
   test("a designation that names no missile is not guessed", () => expect(matchMethod("ASTM F355")).toBeNull());
+});
+
+describe("conversions against worked figures", () => {
+  const ends = (from: QuantityPropertyId, figure: string, to: QuantityPropertyId): number => {
+    const claim = claimSchema.parse({ id: "a", property: from, figure, evidence: "stated" });
+    const [quantity, conversion] = [quantityOf(claim, from), conversionBetween(from, to)];
+    if (quantity === null || conversion === null) throw new Error(`${from} does not lead to ${to}`);
+    const area = measured("area", 80_000, "ft²");
+    const air = measured("temperature", 37, "°C");
+    const inputs = { "field-area": { low: area, high: area }, "air-temperature": { low: air, high: air } };
+    const converted = convertReading(conversion, quantity.reading, inputs);
+    if (!converted.ok) throw new Error(converted.problem.input);
+    return converted.value.low;
+  };
+
+  // NIST SP 811 (2008): 1 lb = 0.45359237 kg, 1 ft = 0.3048 m, short ton of 2000 lb. 6 lb/ft² is 29.2946 kg/m² to six digits.
+  test("240 short tons over 80,000 ft² are 6 lb/ft²", () => {
+    expect(
+      Math.abs(ends("infill-total-mass", "240 short tons", "infill-total-areal-density") - 29.2946),
+    ).toBeLessThanOrEqual(5e-5);
+    expect(Math.abs(ends("infill-total-areal-density", "6 lb/ft²", "infill-total-mass") - 217_724)).toBeLessThanOrEqual(
+      0.5,
+    );
+  });
+
+  // European Union committee benchmark as quoted in trade press, 7 g/m² a year; over 80,000 ft² that is 52.03 kg a year
+  test("7 g/m² a year over 80,000 ft² are 52.03 kg a year", () => {
+    expect(Math.abs(ends("infill-top-up", "7 g/m² per year", "infill-top-up-mass") - 52.03)).toBeLessThanOrEqual(0.005);
+  });
+
+  // Penn State University: infill turf peaked at 93 °C (199 °F) in air of 37 °C; the rounded °F figure is within half a degree
+  test("a peak of 93 °C in air of 37 °C is a rise of 56 K", () => {
+    expect(Math.abs(ends("surface-temperature-peak", "93 °C", "surface-temperature-rise") - 56)).toBeLessThanOrEqual(
+      1e-9,
+    );
+    expect(Math.abs(ends("surface-temperature-peak", "199 °F", "surface-temperature-rise") - 56)).toBeLessThanOrEqual(
+      0.5,
+    );
+  });
+
+  // World Rugby and FIFA football ranges from memory: 0.6 m to 1.0 m after a fall of 2 m, which is 30 % to 50 %
+  test.each([
+    ["0.6 m", 0.3],
+    ["1.0 m", 0.5],
+  ])("a rebound of %s from 2 m is a share of %d", (height, share) => {
+    expect(ends("ball-rebound", height, "ball-rebound-share")).toBe(share);
+  });
 });

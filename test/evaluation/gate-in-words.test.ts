@@ -11,7 +11,7 @@ function margin(claimed: Claimed, criteria = twoCriteria, units: UnitSystem = "u
   const [evaluated] = evaluation.bids;
   const score = evaluated?.score.criteria[0];
   if (bid === undefined || evaluated === undefined || score === undefined) throw new Error("no bid");
-  const { figure } = measuredFigure({ ...evaluated, bid }, score.criterion.measure.id);
+  const { figure } = measuredFigure({ ...evaluated, bid, area: evaluation.area }, score.criterion.measure.id);
   return marginInWords(score, figure, units);
 }
 

@@ -52,6 +52,7 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
           <BidLetter letter={evaluated.letter} index={index} /> {evaluated.bidder}
         </h1>
         <p className="lede">{reading.sentence}</p>
+        {reading.remarks.length === 0 ? null : <p>{reading.remarks.join(" ")}</p>}
       </header>
       <BidForm
         where={where}

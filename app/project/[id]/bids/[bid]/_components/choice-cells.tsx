@@ -2,6 +2,8 @@
 import { useWatch } from "react-hook-form";
 import {
   accreditations,
+  completeMethod,
+  completeProperty,
   evidenceLevels,
   matchAccreditation,
   matchEvidence,
@@ -17,6 +19,7 @@ import {
   testMethods,
 } from "#lib/claim";
 import { type Cell, SelectCell } from "./claim-cell";
+import { type Suggestion, TypeAheadCell } from "./type-ahead-cell";
 
 const option = ({ id, label }: Readonly<{ id: string; label: string }>) => (
   <option key={id} value={id}>
@@ -31,20 +34,26 @@ export const propertyOptions = propertyGroups.map(({ id, label }) => (
   </optgroup>
 ));
 
-const propertyIds = new Set<string>(properties.map(({ id }) => id));
+const propertySuggestions: readonly Suggestion[] = propertyGroups.flatMap(({ id: groupId, label: hint }) =>
+  properties.filter(({ group }) => group === groupId).map(({ id, label }) => ({ id, label, hint })),
+);
 
-function unlistedProperty(text: string): string {
-  if (text === "") return "Choose the property";
+function propertyLabel(text: string): string {
   const matched = matchProperty(text);
-  return matched === null ? `“${text}”, not in the catalogue` : propertyOf(matched).label;
+  return matched === null ? text : propertyOf(matched).label;
 }
 
+/** What is asked for and not claimed yet is offered first. */
 export function PropertyCell({ cell, missing }: { cell: Cell; missing: readonly Property[] }) {
+  const asked = new Set<string>(missing.map(({ id }) => id));
+  const first = missing.map(({ id, label }) => ({ id, label, hint: "Asked for, not claimed yet" }));
   return (
-    <SelectCell cell={cell} known={(text) => propertyIds.has(text)} unlisted={unlistedProperty}>
-      {missing.length === 0 ? null : <optgroup label="Asked for, not claimed yet">{missing.map(option)}</optgroup>}
-      {propertyOptions}
-    </SelectCell>
+    <TypeAheadCell
+      cell={cell}
+      suggestions={[...first, ...propertySuggestions.filter(({ id }) => !asked.has(id))]}
+      complete={completeProperty}
+      labelOf={propertyLabel}
+    />
   );
 }
 
@@ -55,25 +64,29 @@ export function usePropertyOf({ control, index }: Cell): Property | null {
   return matched === null ? null : propertyOf(matched);
 }
 
-const methodIds = new Set<string>(["not-stated", ...testMethods.map(({ id }) => id)]);
-
-function unlistedMethod(text: string): string {
+function methodLabel(text: string): string {
   const matched = matchMethod(text);
   if (matched === "not-stated") return "not stated";
-  return matched === null ? `“${text}”, not in the register` : methodOf(matched).designation;
+  return matched === null ? text : methodOf(matched).designation;
 }
 
-/** Methods that may stand behind the property come first; any other can be chosen, for bids name what they name. */
+const notStated: Suggestion = { id: "not-stated", label: "not stated", hint: "The bid names no method" };
+
+/** Methods that may stand behind the property come first; any other can be named, for bids name what they name. */
 export function MethodCell({ cell }: { cell: Cell }) {
   const fitting = new Set<string>(usePropertyOf(cell)?.methods ?? []);
-  const methods = testMethods.map(({ id, designation }) => ({ id, label: designation }));
-  const first = methods.filter(({ id }) => fitting.has(id));
+  const methods = testMethods.map(({ id, designation, name }): Suggestion => ({ id, label: designation, hint: name }));
   return (
-    <SelectCell cell={cell} known={(text) => methodIds.has(text)} unlisted={unlistedMethod}>
-      <option value="not-stated">not stated</option>
-      {first.length === 0 ? null : <optgroup label="For this property">{first.map(option)}</optgroup>}
-      <optgroup label="Others">{methods.filter(({ id }) => !fitting.has(id)).map(option)}</optgroup>
-    </SelectCell>
+    <TypeAheadCell
+      cell={cell}
+      suggestions={[
+        ...methods.filter(({ id }) => fitting.has(id)),
+        notStated,
+        ...methods.filter(({ id }) => !fitting.has(id)),
+      ]}
+      complete={completeMethod}
+      labelOf={methodLabel}
+    />
   );
 }
 

@@ -1,0 +1,51 @@
+import {
+  type Claim,
+  type EvidenceLevel,
+  evidenceLevels,
+  formatCondition,
+  inSentence,
+  methodOf,
+  propertyOf,
+  reportInWords,
+} from "#lib/claim";
+import type { WorkingInput } from "#lib/figure";
+
+const evidenceLabel = (level: EvidenceLevel): string =>
+  inSentence(evidenceLevels.find(({ id }) => id === level)?.label ?? level);
+
+function valueInWords({ property: id, value }: Claim): string {
+  switch (value.kind) {
+    case "quantity":
+      return value.quantity.asEntered;
+    case "choice": {
+      const property = propertyOf(id);
+      const choice = property.kind === "choice" ? property.choices.find((each) => each.id === value.choice) : undefined;
+      return inSentence(choice?.label ?? value.choice);
+    }
+    case "words":
+      return value.words;
+  }
+}
+
+/** A claim as it stands in the bid: figure, method, condition, proof, report, document and page. */
+export function claimInWords(claim: Claim): string {
+  const { method, edition, condition, evidence, date, document, page } = claim;
+  const parts = [
+    valueInWords(claim),
+    method === "not-stated" ? "method not stated" : methodOf(method).designation,
+    edition.text === "" ? "" : `edition ${edition.text}`,
+    formatCondition(condition),
+    evidenceLabel(evidence),
+    ...reportInWords({ ...claim, date: date?.text ?? "" }),
+    document,
+    page === "" ? "" : `p. ${page}`,
+  ];
+  return parts.filter((part) => part !== "").join(", ");
+}
+
+/** A claim as an input of a working. */
+export const claimInput = (bid: string, claim: Claim): WorkingInput => ({
+  label: propertyOf(claim.property).label,
+  text: claimInWords(claim),
+  from: { kind: "claim", bid, claim: claim.id },
+});
