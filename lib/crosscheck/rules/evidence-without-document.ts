@@ -21,7 +21,6 @@ export const evidenceWithoutDocument: Rule = {
         severity: "needs an answer",
         claims: claims.map(({ id }) => id),
         keyedBy: [],
-        overClaims: claims.map(({ id }) => id),
         sentence: say`For ${what} a test, a report or a guarantee is given as evidence, and no document is named.`,
         question: say`Which document shows your figures for ${what}, and on which page?`,
         working: {

@@ -19,6 +19,7 @@ export const fallHeightNeedsItsMissile: Rule = {
         {
           severity: "needs an answer" as const,
           claims: [claim.id, ...behind.levels.map(({ id }) => id)],
+          keyedBy: [claim.id],
           overClaims: [claim.id],
           sentence: say`The critical fall height rests on ${designation}, which ${familyOf(methodOf(behind.method).measuresLike).does}. A critical fall height takes a head-sized missile and the head injury criterion.`,
           question: say`Which test with a head-sized missile, missile E or the head-form of EN 1177, shows the stated critical fall height, and in which report?`,

@@ -43,7 +43,6 @@ function foundFor(bid: CheckedBid, accreditation: Accreditation, words: Words): 
       severity: words.severity,
       claims: claims.map(({ id }) => id),
       keyedBy: [accreditation],
-      overClaims: accreditation === "not-accredited" ? claims.map(({ id }) => id) : [],
       sentence: words.sentence(what),
       question: words.question(what),
       working: {

@@ -1,4 +1,3 @@
-import { atLeastAsStrong } from "#lib/claim";
 import { say } from "#lib/figure";
 import { propertiesOf } from "../in-words";
 import { claimInput } from "../inputs";
@@ -16,7 +15,6 @@ export const reportOfAnotherBuild: Rule = {
       severity: "needs an answer" as const,
       claims: claims.map(({ id }) => id),
       keyedBy: [key],
-      overClaims: claims.filter(({ evidence }) => atLeastAsStrong(evidence, "own-test")).map(({ id }) => id),
       sentence: say`By ${name}, another build than this bid’s was tested. What it shows for ${propertiesOf(claims)} need not hold here.`,
       question: say`What does a test of the very build you offer show for ${propertiesOf(claims)}, and in what does the build of ${name} differ?`,
       working: {

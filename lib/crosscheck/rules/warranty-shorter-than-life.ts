@@ -29,6 +29,7 @@ export const warrantyShorterThanLife: Rule = {
       {
         severity: "note",
         claims: [...terms, ...lives].map(({ claim }) => claim.id),
+        keyedBy: [],
         priceLines: chains.map(({ id }) => id),
         figures: chains.length === 0 ? [] : ["price"],
         sentence: say`The warranty ends after ${term}; the bid gives ${both.flatMap((part, at) => (at === 0 ? part : [" and ", ...part]))}.`,

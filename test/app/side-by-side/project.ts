@@ -16,6 +16,8 @@ export const claim = (property: string, figure: string, differing: Partial<Claim
   method: "",
   condition: "new",
   evidence: "accredited-laboratory",
+  document: "Report",
+  accreditation: "accredited",
   ...differing,
 });
 

@@ -16,6 +16,7 @@ describe("the test behind a critical fall height", () => {
     const [finding] = found(height("f1936"));
     expect(finding?.severity).toBe("needs an answer");
     expect(finding?.overClaims).toEqual(["claim-0"]);
+    expect(finding?.key).toBe("fall-height-needs-its-missile:claim-0");
     expect(finding && tell(finding.sentence, "us")).toBe(
       "The critical fall height rests on ASTM F1936, which drops a heavy flat missile and records the peak deceleration. A critical fall height takes a head-sized missile and the head injury criterion.",
     );

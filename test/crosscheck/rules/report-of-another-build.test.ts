@@ -15,7 +15,6 @@ describe("reports of another build", () => {
   test("asks for a test of the build on offer", () => {
     const [finding] = found(tested("other-build"), tested("other-build", { property: "tuft-bind", figure: "9 lbf" }));
     expect(finding).toMatchObject({ severity: "needs an answer", claims: ["claim-0", "claim-1"] });
-    expect(finding?.overClaims).toEqual(["claim-0", "claim-1"]);
     expect(finding && tell(finding.sentence, "us")).toBe(
       "By “Report 7”, another build than this bid’s was tested. What it shows for G-max and tuft bind need not hold here.",
     );
@@ -31,9 +30,6 @@ describe("reports of another build", () => {
     expect(found(tested("bid-build"))).toEqual([]);
     expect(found(tested(""))).toEqual([]);
   });
-
-  test("does not call a mere statement too much", () =>
-    expect(found(tested("other-build", { evidence: "stated", document: "" }))[0]?.overClaims).toEqual([]));
 
   test("does not depend on the order of the claims", () =>
     expectSameInAnyOrder(rule, bidWith(tested("other-build"), tested("other-build"), tested("bid-build"))));

@@ -18,6 +18,7 @@ describe("length of the warranty and stated lives", () => {
   test("notes a warranty that ends before carpet life and priced life", () => {
     const [finding] = found([chain("12 years")], warranty("8 years"), life("10 years"));
     expect(finding).toMatchObject({ severity: "note", claims: ["claim-0", "claim-1"], priceLines: ["turf"] });
+    expect(finding?.key).toBe(rule);
     expect(finding && tell(finding.sentence, "us")).toBe(
       "The warranty ends after 8.0 years; the bid gives a carpet life of 10.0 years and a life in its price lines of “Turf and infill” at 12.0 years.",
     );
