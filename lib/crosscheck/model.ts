@@ -12,6 +12,8 @@ export type Severity = "can't be true" | "needs an answer" | "note";
 export type CheckedBid = Readonly<{
   id: string;
   letter: string;
+  /** The kind of surface in the words of the bid's description. */
+  system: string;
   claims: readonly Claim[];
   /** The components whose material is known; figures over all of them are unknown where one is not. */
   infill: InfillSystem;

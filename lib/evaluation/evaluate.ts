@@ -49,9 +49,9 @@ function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
   const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact);
   const cost = costFigures(bid, brief, area);
   const { totalArealDensity, stabilisingMass, depth: infillDepth, mineralShare, floatProneShare } = infill;
-  const { id, letter, claims, prices } = bid;
+  const { id, letter, system, claims, prices } = bid;
   const checked: CheckedBid = {
-    ...{ id, letter, claims, prices, infill: known.system, area, impact },
+    ...{ id, letter, system, claims, prices, infill: known.system, area, impact },
     ...{ totalArealDensity, stabilisingMass, infillDepth, mineralShare, floatProneShare },
     hoursPerYear: brief.use.hoursPerYear.value,
     studyYears: brief.money.studyPeriod.years,

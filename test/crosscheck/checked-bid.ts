@@ -71,6 +71,7 @@ export function checkedBid(differing: Partial<CheckedBid> = {}): CheckedBid {
   return {
     id: "bid-a",
     letter: "A",
+    system: "",
     claims: [],
     infill: system,
     prices: [],
