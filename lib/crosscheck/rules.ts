@@ -1,6 +1,7 @@
 import type { Rule } from "./model";
 import { agedBetterThanNew } from "./rules/aged-better-than-new";
 import { carpetFigureAsSystem } from "./rules/carpet-figure-as-system";
+import { carpetMassSum } from "./rules/carpet-mass-sum";
 import { componentsAgainstTotal } from "./rules/components-against-total";
 import { copiedBetweenBids } from "./rules/copied-between-bids";
 import { deviceMixUp } from "./rules/device-mix-up";
@@ -22,6 +23,8 @@ import { singleFigureFromAverage } from "./rules/single-figure-from-average";
 import { systemDrainsFasterThanItsLayer } from "./rules/system-drains-faster-than-its-layer";
 import { warrantyHours } from "./rules/warranty-hours";
 import { warrantyShorterThanLife } from "./rules/warranty-shorter-than-life";
+import { pileMassFromYarn } from "./rules/pile-mass-from-yarn";
+import { tuftBindLow } from "./rules/tuft-bind-low";
 
 /** Every rule that is applied, in the order in which findings of one severity are told. A new rule is a file and a line here. */
 export const rules: readonly Rule[] = [
@@ -52,4 +55,7 @@ export const rules: readonly Rule[] = [
   copiedBetweenBids,
   evidenceWithoutDocument,
   methodNotStated,
+  carpetMassSum,
+  pileMassFromYarn,
+  tuftBindLow,
 ];
