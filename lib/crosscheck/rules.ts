@@ -10,6 +10,12 @@ import { fallHeightAgainstHic } from "./rules/fall-height-against-hic";
 import { fallHeightNeedsItsMissile } from "./rules/fall-height-needs-its-missile";
 import { gMaxAndHic } from "./rules/g-max-and-hic";
 import { guaranteeAgainstAged } from "./rules/guarantee-against-aged";
+import { bulkDensityImplausible } from "./rules/bulk-density-implausible";
+import { carpetMassSum } from "./rules/carpet-mass-sum";
+import { componentsAgainstTotal } from "./rules/components-against-total";
+import { depthAgainstStated } from "./rules/depth-against-stated";
+import { fillRatioUnusual } from "./rules/fill-ratio-unusual";
+import { freePileAgainstStated } from "./rules/free-pile-against-stated";
 import { impactByAnotherMethod } from "./rules/impact-by-another-method";
 import { infillBuriesPile } from "./rules/infill-buries-pile";
 import { laboratoryNotAccredited } from "./rules/laboratory-not-accredited";
@@ -56,6 +62,10 @@ export const rules: readonly Rule[] = [
   evidenceWithoutDocument,
   methodNotStated,
   carpetMassSum,
+  bulkDensityImplausible,
+  freePileAgainstStated,
+  depthAgainstStated,
   pileMassFromYarn,
   tuftBindLow,
+  fillRatioUnusual,
 ];
