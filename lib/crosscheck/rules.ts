@@ -15,7 +15,9 @@ import { carpetMassSum } from "./rules/carpet-mass-sum";
 import { componentsAgainstTotal } from "./rules/components-against-total";
 import { depthAgainstStated } from "./rules/depth-against-stated";
 import { fillRatioUnusual } from "./rules/fill-ratio-unusual";
+import { floatAgainstMigration } from "./rules/float-against-migration";
 import { freePileAgainstStated } from "./rules/free-pile-against-stated";
+import { heavyByName } from "./rules/heavy-by-name";
 import { impactByAnotherMethod } from "./rules/impact-by-another-method";
 import { infillBuriesPile } from "./rules/infill-buries-pile";
 import { laboratoryNotAccredited } from "./rules/laboratory-not-accredited";
@@ -66,6 +68,8 @@ export const rules: readonly Rule[] = [
   freePileAgainstStated,
   depthAgainstStated,
   pileMassFromYarn,
+  heavyByName,
+  floatAgainstMigration,
   tuftBindLow,
   fillRatioUnusual,
 ];

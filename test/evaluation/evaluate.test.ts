@@ -23,13 +23,13 @@ const changedBid = (letter: string, change: (bid: ProjectFile["bids"][number]) =
 describe("the demonstration project", () => {
   test("says that it is invented", () => expect(evaluation.project.notice).toMatch(/^Invented/));
 
-  test("has a sum that does not add up, an unlike method and a light infill over nothing", () => {
+  test("has a sum that does not add up, an unlike method, a light infill over nothing and cork that is said to stay", () => {
     const found = evaluation.bids.map(({ letter, findings }) => [letter, findings.map(({ rule }) => rule)]);
     expect(Object.fromEntries(found)).toEqual({
       A: ["components-against-total"],
       B: ["light-infill-without-shock-layer"],
       C: [],
-      D: ["impact-by-another-method"],
+      D: ["impact-by-another-method", "float-against-migration"],
     });
   });
 
