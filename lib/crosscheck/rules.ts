@@ -32,6 +32,10 @@ import { systemDrainsFasterThanItsLayer } from "./rules/system-drains-faster-tha
 import { warrantyHours } from "./rules/warranty-hours";
 import { warrantyShorterThanLife } from "./rules/warranty-shorter-than-life";
 import { pileMassFromYarn } from "./rules/pile-mass-from-yarn";
+import { pricePerAreaAgainstLumpSum } from "./rules/price-per-area-against-lump-sum";
+import { quantityAgainstArea } from "./rules/quantity-against-area";
+import { tonnageAgainstMass } from "./rules/tonnage-against-mass";
+import { truckLoadsAgainstMass } from "./rules/truck-loads-against-mass";
 import { tuftBindLow } from "./rules/tuft-bind-low";
 
 /** Every rule that is applied, in the order in which findings of one severity are told. A new rule is a file and a line here. */
@@ -67,6 +71,10 @@ export const rules: readonly Rule[] = [
   bulkDensityImplausible,
   freePileAgainstStated,
   depthAgainstStated,
+  tonnageAgainstMass,
+  truckLoadsAgainstMass,
+  quantityAgainstArea,
+  pricePerAreaAgainstLumpSum,
   pileMassFromYarn,
   heavyByName,
   floatAgainstMigration,
