@@ -19,6 +19,7 @@ import { floatAgainstMigration } from "./rules/float-against-migration";
 import { freePileAgainstStated } from "./rules/free-pile-against-stated";
 import { heavyByName } from "./rules/heavy-by-name";
 import { impactByAnotherMethod } from "./rules/impact-by-another-method";
+import { implausibleFigure } from "./rules/implausible-figure";
 import { infillBuriesPile } from "./rules/infill-buries-pile";
 import { laboratoryNotAccredited } from "./rules/laboratory-not-accredited";
 import { lightInfillWithoutShockLayer } from "./rules/light-infill-without-shock-layer";
@@ -80,4 +81,5 @@ export const rules: readonly Rule[] = [
   floatAgainstMigration,
   tuftBindLow,
   fillRatioUnusual,
+  implausibleFigure,
 ];
