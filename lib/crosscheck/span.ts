@@ -1,3 +1,4 @@
+import { propertyOf, type QuantityPropertyId } from "#lib/claim";
 import { type PhraseQuantity, quantityInPhrase } from "#lib/figure";
 import { type DimensionName, type Interval, measured, type SiUnit } from "#lib/quantity";
 
@@ -60,3 +61,10 @@ export const tagged = <D extends DimensionName>(dimension: D, { low, high }: Spa
 /** A span to stand in a phrase. */
 export const spanInPhrase = (dimension: DimensionName, span: Span): PhraseQuantity =>
   quantityInPhrase(dimension, tagged(dimension, span));
+
+/** The same in the units that the trade writes for a property: ounces per square yard for pile mass. */
+export function propertyInPhrase(id: QuantityPropertyId, span: Span): PhraseQuantity {
+  const property = propertyOf(id);
+  if (property.kind !== "quantity") throw new RangeError(`${id} takes no figure`);
+  return quantityInPhrase(property.dimension, tagged(property.dimension, span), property.shownIn);
+}

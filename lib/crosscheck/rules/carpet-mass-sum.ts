@@ -1,7 +1,7 @@
 import { say } from "#lib/figure";
 import { claimInput } from "../inputs";
 import type { Rule } from "../model";
-import { beside, notNegative, spanInPhrase, sumOf, widened } from "../span";
+import { beside, notNegative, propertyInPhrase, sumOf, widened } from "../span";
 import { statedAsNew } from "../stated-as-new";
 
 /** Room for four figures that were each rounded before they were written. */
@@ -23,7 +23,10 @@ export const carpetMassSum: Rule = {
     const side = beside(sum, widened(total.span, roundingShare));
     // a sum of some of the parts may well lie below the total
     if (side === "in common" || (side === "below" && stated.length < parts.length)) return [];
-    const [sumShown, totalShown] = [spanInPhrase("arealDensity", sum), spanInPhrase("arealDensity", total.span)];
+    const [sumShown, totalShown] = [
+      propertyInPhrase("carpet-total-mass", sum),
+      propertyInPhrase("carpet-total-mass", total.span),
+    ];
     const named =
       stated.length === parts.length
         ? "Pile, primary and secondary backing"

@@ -1,9 +1,9 @@
 import { inSentence, type Plausible, propertyOf } from "#lib/claim";
-import { say } from "#lib/figure";
+import { quantityInPhrase, say } from "#lib/figure";
 import { type DimensionDefinition, dimensions, intervalOf, type Quantity } from "#lib/quantity";
 import { claimInput, constantInput, inBoth } from "../inputs";
 import type { Rule } from "../model";
-import { beside, type Span, spanInPhrase, tagged } from "../span";
+import { beside, type Span, tagged } from "../span";
 
 /** A figure that is far from anything usual is more likely a slip of unit or digit than a product. */
 export const implausibleFigure: Rule = {
@@ -23,7 +23,10 @@ export const implausibleFigure: Rule = {
       const label = inSentence(property.label);
       const usual = otherUnits(quantity, stated, band).slice(0, 1);
       const hint = usual.map((unit) => ` With the unit “${unit}” it would be usual.`).join("");
-      const [statedShown, bandShown] = [spanInPhrase(dimension, stated), spanInPhrase(dimension, band)];
+      const [statedShown, bandShown] = [stated, band].map((span) =>
+        quantityInPhrase(dimension, tagged(dimension, span), property.shownIn),
+      );
+      if (statedShown === undefined || bandShown === undefined) return [];
       return [
         {
           severity: "needs an answer" as const,

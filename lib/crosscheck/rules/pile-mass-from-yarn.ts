@@ -1,15 +1,13 @@
 import { say } from "#lib/figure";
-import { measured } from "#lib/quantity";
 import { claimInput, constantInput } from "../inputs";
 import type { Rule } from "../model";
-import { beside, productOf, quotient, type Span, spanInPhrase, widened } from "../span";
+import { beside, productOf, propertyInPhrase, quotient, type Span, widened } from "../span";
 import { statedAsNew } from "../stated-as-new";
 
 /** How far a stated pile mass may lie from what gauge, stitch rate, pile height and yarn give. */
 const room = { below: 0.05, above: 0.2 } as const;
 
 const one: Span = { low: 1, high: 1 };
-const inch = measured("length", 1, "in");
 /** Each tuft has two legs of the pile height. */
 const legs: Span = { low: 2, high: 2 };
 
@@ -28,12 +26,14 @@ export const pileMassFromYarn: Rule = {
     const yarn = statedAsNew(bid, "yarn-linear-density");
     if (mass === null || gauge === null || stitches === null || pile === null || yarn === null) return [];
     const rowsPerMetre = quotient(one, gauge.span);
-    const stitchesPerMetre = quotient(stitches.span, { low: inch, high: inch });
-    const derived = productOf([rowsPerMetre, stitchesPerMetre, legs, pile.span, yarn.span]);
+    const derived = productOf([rowsPerMetre, stitches.span, legs, pile.span, yarn.span]);
     const below = beside(mass.span, widened(derived, room.below)) === "below";
     const above = beside(mass.span, widened(derived, room.above)) === "above";
     if (!below && !above) return [];
-    const [massShown, derivedShown] = [spanInPhrase("arealDensity", mass.span), spanInPhrase("arealDensity", derived)];
+    const [massShown, derivedShown] = [
+      propertyInPhrase("pile-mass", mass.span),
+      propertyInPhrase("pile-mass", derived),
+    ];
     const used = [gauge, stitches, pile, yarn].map(({ claim }) => claim);
     return [
       {
@@ -53,7 +53,7 @@ export const pileMassFromYarn: Rule = {
           ],
           assumptions: [
             "All tufts are of one yarn and one height.",
-            "The stitch rate counts stitches along one inch of a row.",
+            "The stitch rate counts stitches along a row.",
             "Yarn that is curled or lies in the backing is left out, so the pile may weigh more and hardly less.",
             "5 % below and 20 % above are rules of thumb (common practice, no source).",
           ],

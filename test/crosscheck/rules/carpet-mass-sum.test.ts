@@ -24,8 +24,8 @@ describe("pile and backings against the whole carpet", () => {
     const [finding] = found("50 oz/yd²", "7 oz/yd²", "20 oz/yd²", "70 oz/yd²");
     if (finding === undefined) throw new Error("expected a finding");
     expect(finding.severity).toBe("can't be true");
-    expect(tell(finding.sentence, "metric")).toBe(
-      "Pile, primary and secondary backing add up to 2.6 kg/m²; the bid states a carpet of 2.4 kg/m² in total. Both can’t be true.",
+    expect(tell(finding.sentence, "us")).toBe(
+      "Pile, primary and secondary backing add up to 77.0 oz/yd²; the bid states a carpet of 70.0 oz/yd² in total. Both can’t be true.",
     );
   });
 

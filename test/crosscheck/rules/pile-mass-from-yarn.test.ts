@@ -16,8 +16,8 @@ const stated = ({ gauge, stitches, pile, yarn }: Build, mass: string) =>
   );
 const found = (build: Build, mass: string) => foundBy(rule, checkedBid({ claims: stated(build, mass) }));
 
-/** Read from a published specification sheet of a carpet: 17.5 stitches in 10 cm are 4.445 in an inch. */
-const published: Build = { gauge: "3/8 in", stitches: "4.445", pile: "1.25 in", yarn: "14,600 dtex" };
+/** Read from a published specification sheet of a carpet. */
+const published: Build = { gauge: "3/8 in", stitches: "17.5 stitches/10 cm", pile: "1.25 in", yarn: "14,600 dtex" };
 const sports: Build = { gauge: "1/2 in", stitches: "4", pile: "2.25 in", yarn: "10,800 denier" };
 
 describe("pile mass from gauge, stitch rate, pile height and yarn", () => {
@@ -43,8 +43,8 @@ describe("pile mass from gauge, stitch rate, pile height and yarn", () => {
   test("says which figure the yarn gives", () => {
     const [finding] = found(sports, "40 oz/yd²");
     if (finding === undefined) throw new Error("expected a finding");
-    expect(tell(finding.sentence, "metric")).toBe(
-      "Gauge, stitch rate, pile height and yarn give a pile of at least 1.7 kg/m²; the bid states 1.4 kg/m². So much yarn can’t weigh less.",
+    expect(tell(finding.sentence, "us")).toBe(
+      "Gauge, stitch rate, pile height and yarn give a pile of at least 50.2 oz/yd²; the bid states 40.0 oz/yd². So much yarn can’t weigh less.",
     );
   });
 
@@ -57,7 +57,7 @@ describe("pile mass from gauge, stitch rate, pile height and yarn", () => {
   });
 
   test("does not depend on unit or order", () => {
-    const metric: Build = { gauge: "12.7 mm", stitches: "4", pile: "57.15 mm", yarn: "12,000 dtex" };
+    const metric: Build = { gauge: "12.7 mm", stitches: "15.748031 /10 cm", pile: "57.15 mm", yarn: "12,000 dtex" };
     fc.assert(
       fc.property(fc.integer({ min: 30, max: 80 }), (mass) => {
         expectSameFindings(
