@@ -47,7 +47,7 @@ export const quantityAgainstArea: Rule = {
           claims: [],
           priceLines: counted.map(({ id }) => id),
           figures: ["price"],
-          sentence: say`The price lines count ${pricedShown} of ${what}; our field is ${areaShown}. Usual is the field itself and up to 10 % of cutting waste, a rule of thumb (common practice, no source).`,
+          sentence: say`The price lines count ${pricedShown} of ${what}; the field is ${areaShown}. Usual is the field itself and up to 10 % of cutting waste, a rule of thumb (common practice, no source).`,
           question: say`Your price lines count ${pricedShown} of ${what}, while our field is ${areaShown}. For which area did you reckon, and does the price cover the whole field?`,
           working: {
             formula: "Σ priced areas = area of the field, from 2 % less to 10 % more",

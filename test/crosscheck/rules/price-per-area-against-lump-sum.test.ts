@@ -29,7 +29,7 @@ describe("stated price per area against the prices", () => {
     const [finding] = found("$5.00/ft²", sum("system", "$450,000"));
     if (finding === undefined) throw new Error("expected a finding");
     expect(tell(finding.sentence, "us")).toBe(
-      "The bid states $5.00/ft², which is $400,000 over our field of 80,000 ft²; its price lines at the base date come to $450,000. The stated price would suit an area of 90,000 ft².",
+      "The bid states $5.00/ft², which is $400,000 over the field of 80,000 ft²; its price lines at the base date come to $450,000. The stated price would suit an area of 90,000 ft².",
     );
   });
 

@@ -25,7 +25,7 @@ describe("priced areas against the field", () => {
     const [finding] = found(line("carpet", "Carpet, laid", "57,600 ft²"));
     if (finding === undefined) throw new Error("expected a finding");
     expect(tell(finding.sentence, "us")).toBe(
-      "The price lines count 57,600 ft² of carpet; our field is 80,000 ft². Usual is the field itself and up to 10 % of cutting waste, a rule of thumb (common practice, no source).",
+      "The price lines count 57,600 ft² of carpet; the field is 80,000 ft². Usual is the field itself and up to 10 % of cutting waste, a rule of thumb (common practice, no source).",
     );
   });
 
