@@ -32,12 +32,13 @@ import { singleFigureFromAverage } from "./rules/single-figure-from-average";
 import { systemDrainsFasterThanItsLayer } from "./rules/system-drains-faster-than-its-layer";
 import { warrantyHours } from "./rules/warranty-hours";
 import { warrantyShorterThanLife } from "./rules/warranty-shorter-than-life";
+import { particleSizeAgainstMesh } from "./rules/particle-size-against-mesh";
 import { pileMassFromYarn } from "./rules/pile-mass-from-yarn";
 import { pricePerAreaAgainstLumpSum } from "./rules/price-per-area-against-lump-sum";
 import { quantityAgainstArea } from "./rules/quantity-against-area";
+import { seamOrTuftBindLow } from "./rules/seam-or-tuft-bind-low";
 import { tonnageAgainstMass } from "./rules/tonnage-against-mass";
 import { truckLoadsAgainstMass } from "./rules/truck-loads-against-mass";
-import { tuftBindLow } from "./rules/tuft-bind-low";
 
 /** Every rule that is applied, in the order in which findings of one severity are told. A new rule is a file and a line here. */
 export const rules: readonly Rule[] = [
@@ -70,6 +71,7 @@ export const rules: readonly Rule[] = [
   methodNotStated,
   carpetMassSum,
   bulkDensityImplausible,
+  particleSizeAgainstMesh,
   freePileAgainstStated,
   depthAgainstStated,
   tonnageAgainstMass,
@@ -79,7 +81,7 @@ export const rules: readonly Rule[] = [
   pileMassFromYarn,
   heavyByName,
   floatAgainstMigration,
-  tuftBindLow,
+  seamOrTuftBindLow,
   fillRatioUnusual,
   implausibleFigure,
 ];

@@ -74,6 +74,7 @@ export function checkedBid(differing: Partial<CheckedBid> = {}): CheckedBid {
     system: "",
     claims: [],
     infill: system,
+    described: [],
     prices: [],
     totalArealDensity: totalArealDensity(system),
     stabilisingMass: stabilisingMass(system, area),

@@ -1,8 +1,8 @@
-import { claimsFor } from "#lib/claim";
+import { type Claim, propertyOf } from "#lib/claim";
 import { intervalOfFigure, say } from "#lib/figure";
-import { figureInput } from "../inputs";
+import { claimInput, figureInput } from "../inputs";
 import type { Rule } from "../model";
-import { saidIn } from "../said";
+import { type Said, saidIn } from "../said";
 import { spanInPhrase } from "../span";
 
 /** A share that is too small to see. */
@@ -22,9 +22,9 @@ export const floatAgainstMigration: Rule = {
     if (share === null || share.high <= negligible) return [];
     const surely = share.low > negligible;
     const shareShown = spanInPhrase("fraction", share);
-    return claimsFor(bid.claims, "infill-migration").flatMap((claim) => {
-      const said = saidIn(bid.id, claim);
-      if (said === null || !stays.test(said.words)) return [];
+    return bid.claims.flatMap((claim) => {
+      const said = stayingIn(bid.id, claim);
+      if (said === null) return [];
       return [
         {
           severity: surely ? ("needs an answer" as const) : ("note" as const),
@@ -48,3 +48,16 @@ export const floatAgainstMigration: Rule = {
     });
   },
 };
+
+/** A statement that infill stays where it is, or sinks; null where the claim states no such thing. */
+function stayingIn(bid: string, claim: Claim): Said | null {
+  if (claim.property === "infill-flotation") {
+    if (claim.value.kind !== "choice" || claim.value.choice !== "sinks") return null;
+    const property = propertyOf("infill-flotation");
+    const choices = property.kind === "choice" ? property.choices : [];
+    const words = choices.find(({ id }) => id === "sinks")?.label ?? "sinks";
+    return { words, claims: [claim.id], keyedBy: [claim.id], input: claimInput({ id: bid }, claim) };
+  }
+  const said = claim.property === "infill-migration" ? saidIn(bid, claim) : null;
+  return said !== null && stays.test(said.words) ? said : null;
+}

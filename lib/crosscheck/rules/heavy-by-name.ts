@@ -50,7 +50,7 @@ export const heavyByName: Rule = {
   holds: "words such as heavy, sand-filled and ballasted against the mass and the mineral share of the infill",
   tolerance: `heavy above 9 lb/ft², sand-filled from half of the mass, ballasted above 3.75 lb/ft²: rules of thumb (${usualInfillMass.source})`,
   check: (bid) =>
-    saidInBid(bid).flatMap(({ words: said, claims, input }) => {
+    saidInBid(bid).flatMap(({ words: said, claims, keyedBy, input }) => {
       const unborne = words.flatMap(({ word, pattern, unlike }) => {
         const difference = pattern.test(said) ? unlike(bid) : null;
         return difference === null ? [] : [{ word, difference }];
@@ -58,6 +58,7 @@ export const heavyByName: Rule = {
       return unborne.slice(0, 1).map(({ word, difference }) => ({
         severity: "needs an answer" as const,
         claims,
+        keyedBy,
         figures: ["infill mass" as const],
         overClaims: claims,
         sentence: say`The bid speaks of “${word}”; ${difference}. That is a rule of thumb (common practice, no source).`,

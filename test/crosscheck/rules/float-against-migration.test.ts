@@ -34,6 +34,13 @@ describe("infill that floats and is said to stay", () => {
     (words) => expect(found(words)).toEqual([]),
   );
 
+  test("asks where infill that floats is said to sink", () => {
+    const flotation = (figure: string) =>
+      foundBy(rule, checkedBid({ claims: claims({ property: "infill-flotation", figure }), infill: sandAndCork }));
+    expect(flotation("sinks")).toHaveLength(1);
+    expect(flotation("floats")).toEqual([]);
+  });
+
   test("notes what only may float", () => {
     const wood = infill("layered", ["silica-sand", "12 kg/m²"], ["wood-granule", "2 kg/m²"]);
     expect(found("Does not migrate", wood).map(({ severity }) => severity)).toEqual(["note"]);

@@ -57,6 +57,14 @@ describe("words that promise weight", () => {
     expect(foundBy(rule, checkedBid({ claims: noted, infill: rubber }))).toEqual([]);
   });
 
+  test("reads the words of an infill component", () => {
+    const [only] = rubber.components;
+    if (only === undefined) throw new Error("expected a component");
+    const described = [{ id: only.id, material: only.material, particleSize: null, words: "Heavy rubber infill" }];
+    const [finding] = foundBy(rule, checkedBid({ infill: rubber, described }));
+    expect(finding?.key).toBe("heavy-by-name:component-0");
+  });
+
   test("is silent where no infill is known", () => expect(called("Heavy infill", infill("layered"))).toEqual([]));
 
   test("does not depend on unit or order", () => {

@@ -4,7 +4,7 @@ import { tell } from "#lib/figure";
 import { checkedBid, claims, foundBy } from "../checked-bid";
 import { expectSameFindings, orderNeverMatters } from "../laws";
 
-const rule = "tuft-bind-low";
+const rule = "seam-or-tuft-bind-low";
 const bid = (figure: string, method = "d1335") =>
   checkedBid({ claims: claims({ property: "tuft-bind", figure, method }) });
 const severities = (figure: string, method?: string) =>
@@ -53,5 +53,31 @@ describe("tuft bind", () => {
       { property: "tuft-bind", figure: "5 lbf", method: "d1335", condition: "year 5" },
     );
     orderNeverMatters(rule, checkedBid({ claims: two }));
+  });
+});
+
+describe("seam strength", () => {
+  const seam = (figure: string, sewn = "sewn", method = "en-12228") =>
+    foundBy(
+      rule,
+      checkedBid({
+        claims: claims({ property: "seam-strength", figure, method }, { property: "seam-method", figure: sewn }),
+      }),
+    );
+
+  // from memory: EN 15330-1 asks sewn seams for 1000 N/100 mm
+  test("is noted below 1000 N over 100 mm, and not at it", () => {
+    expect(seam("1000 N/100 mm")).toEqual([]);
+    expect(seam("10 kN/m")).toEqual([]);
+    expect(seam("999 N/100 mm").map(({ severity }) => severity)).toEqual(["note"]);
+    expect(seam("57.2 lbf/in")).toEqual([]); // 1000 N/100 mm are 57.10 lbf/in (NIST SP 811)
+    expect(seam("57.0 lbf/in")).toHaveLength(1);
+  });
+
+  test("is silent for glued seams, for another method or none, and where the joint is not stated", () => {
+    expect(seam("500 N/100 mm", "glued")).toEqual([]);
+    expect(seam("500 N/100 mm", "sewn", "")).toEqual([]);
+    const alone = claims({ property: "seam-strength", figure: "500 N/100 mm", method: "en-12228" });
+    expect(foundBy(rule, checkedBid({ claims: alone }))).toEqual([]);
   });
 });
