@@ -16,7 +16,7 @@ export const floatAgainstMigration: Rule = {
   id: "float-against-migration",
   title: "Infill that floats is said to stay in place",
   holds: "the share of the infill that floats in fresh water against statements that it stays in place",
-  tolerance: "1 % of the infill’s mass",
+  tolerance: "1 % of the infill’s mass, too little to see (common practice, no source)",
   check: (bid) => {
     const share = intervalOfFigure(bid.floatProneShare);
     if (share === null || share.high <= negligible) return [];

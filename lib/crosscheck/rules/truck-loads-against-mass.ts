@@ -26,7 +26,7 @@ export const truckLoadsAgainstMass: Rule = {
   id: "truck-loads-against-mass",
   title: "The truck loads do not fit the infill mass",
   holds: "truck loads of infill in price lines and in quoted words against the infill mass on the field",
-  tolerance: `${bandText} a truck, a rule of thumb (common practice; gross weight of trucks by 23 U.S.C. 127)`,
+  tolerance: `${bandText} a truck, a rule of thumb (common practice, no source; gross weight of trucks: 23 U.S.C. 127)`,
   check: (bid) => {
     const onField = infillOnField(bid, bid.infill.components);
     const mass = intervalOfFigure(onField);
