@@ -1,6 +1,6 @@
-import { type Claim, formatCondition, isConditionStated, methodOf, propertyOf } from "#lib/claim";
+import { type Claim, formatClaimed, formatCondition, isConditionStated, methodOf, propertyOf } from "#lib/claim";
 import { type Figure, formatFigure, intervalOfFigure, type WorkingInput } from "#lib/figure";
-import { type DimensionName, formatInterval, formatReading, type Interval, type SiUnit } from "#lib/quantity";
+import { type DimensionName, formatInterval, type Interval, type SiUnit } from "#lib/quantity";
 import type { CheckedBid } from "./model";
 
 /** A claim as an input of a working: as entered, how it was read, by which method and in which condition. */
@@ -15,11 +15,14 @@ export function claimInput({ id: bid }: Pick<CheckedBid, "id">, claim: Claim): W
   };
 }
 
-function valueText({ value }: Claim): string {
+function valueText({ property, value }: Claim): string {
   switch (value.kind) {
     case "quantity": {
-      const { asEntered, dimension, reading } = value.quantity;
-      return `${asEntered} = ${formatReading(dimension, reading, "us")} = ${formatReading(dimension, reading, "metric")}`;
+      const [us, metric] = [
+        formatClaimed(property, value.quantity, "us"),
+        formatClaimed(property, value.quantity, "metric"),
+      ];
+      return `${value.quantity.asEntered} = ${us} = ${metric}`;
     }
     case "choice":
       return value.choice;

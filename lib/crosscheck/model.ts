@@ -3,18 +3,31 @@ import type { PriceLine } from "#lib/cost";
 import type { Figure, Phrase, Working } from "#lib/figure";
 import type { ImpactRequirement } from "#lib/impact";
 import type { InfillSystem } from "#lib/infill";
+import type { GrainSize, InfillMaterial } from "#lib/material";
 import type { In, PlainDate } from "#lib/quantity";
 
 /** How serious a finding is: statements exclude each other, something needs an answer, or it is worth knowing. */
 export type Severity = "can't be true" | "needs an answer" | "note";
 
+/** What a bid says of a component of its infill beside mass and density: grain size and its own words. */
+export type DescribedComponent = Readonly<{
+  id: string;
+  material: InfillMaterial;
+  particleSize: GrainSize | null;
+  words: string;
+}>;
+
 /** What the rules look at: one bid with what it amounts to, and the owner's side of it. Nothing else is known to them. */
 export type CheckedBid = Readonly<{
   id: string;
   letter: string;
+  /** The kind of surface in the words of the bid's description. */
+  system: string;
   claims: readonly Claim[];
   /** The components whose material is known; figures over all of them are unknown where one is not. */
   infill: InfillSystem;
+  /** The same components as the bid describes them. */
+  described: readonly DescribedComponent[];
   prices: readonly PriceLine[];
   totalArealDensity: Figure<"arealDensity">;
   stabilisingMass: Figure<"mass">;

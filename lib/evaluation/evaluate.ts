@@ -6,6 +6,7 @@ import { fieldArea } from "#lib/field";
 import type { Figure } from "#lib/figure";
 import { intervalOfFigure } from "#lib/figure";
 import { type ImpactRequirement, impactCaution } from "#lib/impact";
+import type { InfillSystem } from "#lib/infill";
 import { claimedFigure, type EvidencedFigure } from "./claimed-figure";
 import { type BidFacts, derivedReaders } from "./derived-measures";
 import { hardnessFigures } from "./hardness-figures";
@@ -49,9 +50,10 @@ function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
   const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact);
   const cost = costFigures(bid, brief, area);
   const { totalArealDensity, stabilisingMass, depth: infillDepth, mineralShare, floatProneShare } = infill;
-  const { id, letter, claims, prices } = bid;
+  const { id, letter, system, claims, prices } = bid;
   const checked: CheckedBid = {
-    ...{ id, letter, claims, prices, infill: known.system, area, impact },
+    ...{ id, letter, system, claims, prices, area, impact },
+    ...{ infill: known.system, described: describedComponents(bid, known.system) },
     ...{ totalArealDensity, stabilisingMass, infillDepth, mineralShare, floatProneShare },
     hoursPerYear: brief.use.hoursPerYear.value,
     studyYears: brief.money.studyPeriod.years,
@@ -77,6 +79,11 @@ function evaluateBid(
     score: scoreBid(criteria, shownFigures(facts, criteria)),
   };
 }
+
+const describedComponents = (bid: Bid, { components }: InfillSystem): CheckedBid["described"] =>
+  bid.infill.components.flatMap(({ id, particleSize, words }) =>
+    components.filter((known) => known.id === id).map(({ material }) => ({ id, material, particleSize, words })),
+  );
 
 /** The schema lets only methods of the register through; here the compiler learns it. */
 function withMethod(impact: ImpactRequirement): ImpactRequirement & Readonly<{ method: MethodId }> {

@@ -1,5 +1,6 @@
 import {
   type DimensionName,
+  type DisplayUnit,
   formatInterval,
   type In,
   type Interval,
@@ -7,9 +8,12 @@ import {
   type UnitSystem,
 } from "#lib/quantity";
 
+/** Units that the trade prefers for the thing at hand; the usual unit of a system that is left out. */
+export type PreferredUnits = Readonly<Partial<Record<UnitSystem, DisplayUnit>>>;
+
 /** A quantity inside a sentence, kept in SI until somebody reads it. */
 export type PhraseQuantity = {
-  [D in DimensionName]: Readonly<{ dimension: D; interval: Interval<SiUnit<D>> }>;
+  [D in DimensionName]: Readonly<{ dimension: D; interval: Interval<SiUnit<D>>; shownIn: PreferredUnits }>;
 }[DimensionName];
 
 /** Words with quantities between them, as plain data: each reader is told it in units of their own. */
@@ -19,9 +23,11 @@ export type Phrase = readonly (string | PhraseQuantity)[];
 export const quantityInPhrase = <D extends DimensionName>(
   dimension: D,
   quantity: Interval<SiUnit<D>> | In<SiUnit<D>>,
+  shownIn: PreferredUnits = {},
 ): PhraseQuantity =>
   ({
     dimension,
+    shownIn,
     interval: typeof quantity === "object" ? quantity : { low: quantity, high: quantity },
   }) as unknown as PhraseQuantity; // the union can't be narrowed by a type that is still open
 
@@ -41,6 +47,7 @@ export const say = (
 
 /** The phrase in the reader's units. */
 export const tell = (phrase: Phrase, units: UnitSystem): string =>
-  phrase
-    .map((part) => (typeof part === "string" ? part : formatInterval(part.dimension, part.interval, units)))
-    .join("");
+  phrase.map((part) => (typeof part === "string" ? part : shown(part, units))).join("");
+
+const shown = ({ dimension, interval, shownIn }: PhraseQuantity, units: UnitSystem): string =>
+  formatInterval(dimension, interval, shownIn[units] ?? units);

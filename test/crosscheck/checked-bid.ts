@@ -71,8 +71,10 @@ export function checkedBid(differing: Partial<CheckedBid> = {}): CheckedBid {
   return {
     id: "bid-a",
     letter: "A",
+    system: "",
     claims: [],
     infill: system,
+    described: [],
     prices: [],
     totalArealDensity: totalArealDensity(system),
     stabilisingMass: stabilisingMass(system, area),

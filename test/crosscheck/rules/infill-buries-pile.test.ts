@@ -12,6 +12,18 @@ describe("infill and pile", () => {
   test("is silent where the depth may still fit", () =>
     expect(foundBy(rule, checkedBid({ claims: pile, infillDepth: written("length", "2–2.3 in") }))).toEqual([]));
 
+  test("fires for a stated depth as well, and not where both are equal", () => {
+    const stated = (figure: string) =>
+      foundBy(
+        rule,
+        checkedBid({
+          claims: claims({ property: "pile-height", figure: "50.8 mm" }, { property: "infill-depth", figure }),
+        }),
+      );
+    expect(stated("2 in")).toEqual([]);
+    expect(stated("2.01 in").map(({ severity }) => severity)).toEqual(["can't be true"]);
+  });
+
   test("is silent where either is missing", () => {
     expect(foundBy(rule, checkedBid({ claims: pile }))).toEqual([]);
     expect(foundBy(rule, checkedBid({ infillDepth: written("length", "3 in") }))).toEqual([]);
