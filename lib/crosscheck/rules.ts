@@ -4,6 +4,7 @@ import { carpetFigureAsSystem } from "./rules/carpet-figure-as-system";
 import { componentsAgainstTotal } from "./rules/components-against-total";
 import { copiedBetweenBids } from "./rules/copied-between-bids";
 import { deviceMixUp } from "./rules/device-mix-up";
+import { editionSuperseded } from "./rules/edition-superseded";
 import { evidenceWithoutDocument } from "./rules/evidence-without-document";
 import { fallHeightAgainstHic } from "./rules/fall-height-against-hic";
 import { fallHeightNeedsItsMissile } from "./rules/fall-height-needs-its-missile";
@@ -47,6 +48,7 @@ export const rules: readonly Rule[] = [
   // reports and evidence
   reportTooOld,
   reportOfAnotherBuild,
+  editionSuperseded,
   laboratoryNotAccredited,
   sameReportTwoProducts,
   copiedBetweenBids,
