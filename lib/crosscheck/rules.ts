@@ -7,6 +7,7 @@ import { componentsAgainstTotal } from "./rules/components-against-total";
 import { copiedBetweenBids } from "./rules/copied-between-bids";
 import { depthAgainstStated } from "./rules/depth-against-stated";
 import { deviceMixUp } from "./rules/device-mix-up";
+import { editionSuperseded } from "./rules/edition-superseded";
 import { evidenceWithoutDocument } from "./rules/evidence-without-document";
 import { fallHeightAgainstHic } from "./rules/fall-height-against-hic";
 import { fallHeightNeedsItsMissile } from "./rules/fall-height-needs-its-missile";
@@ -62,6 +63,7 @@ export const rules: readonly Rule[] = [
   // reports and evidence
   reportTooOld,
   reportOfAnotherBuild,
+  editionSuperseded,
   laboratoryNotAccredited,
   sameReportTwoProducts,
   copiedBetweenBids,
