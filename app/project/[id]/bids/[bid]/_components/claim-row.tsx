@@ -47,7 +47,7 @@ export const ClaimRow = memo(function ClaimRow({
             aria-controls={second}
             onClick={() => setOpen(!isOpen)}
           >
-            Report and words<span className="visually-hidden"> of claim {index + 1}</span>
+            Report<span className="visually-hidden"> and words of claim {index + 1}</span>
           </button>
           <button type="button" className="plain" onClick={() => remove(index)}>
             Remove<span className="visually-hidden"> claim {index + 1}</span>

@@ -12,9 +12,8 @@ import { readingText } from "./reading-text";
 /** What is claimed: a figure with its unit, one of the property's answers, or words. */
 export function FigureCell({ cell }: { cell: Cell }) {
   const property = usePropertyOf(cell);
-  if (property === null || property.kind === "words") return <TextCell cell={cell} />;
-  if (property.kind === "quantity") return <QuantityCell cell={cell} property={property} />;
-  return <AnswerCell cell={cell} choices={property.choices} />;
+  if (property?.kind === "choice") return <AnswerCell cell={cell} choices={property.choices} />;
+  return <WrittenCell cell={cell} property={property?.kind === "quantity" ? property : null} />;
 }
 
 function AnswerCell({ cell, choices }: { cell: Cell; choices: Extract<Property, { kind: "choice" }>["choices"] }) {
@@ -37,15 +36,16 @@ function AnswerCell({ cell, choices }: { cell: Cell; choices: Extract<Property, 
 
 type QuantityProperty = Extract<Property, { kind: "quantity" }>;
 
-function QuantityCell({ cell, property }: { cell: Cell; property: QuantityProperty }) {
+/** One control for figures and words, so that it keeps the focus when the property beside it becomes known. */
+function WrittenCell({ cell, property }: { cell: Cell; property: QuantityProperty | null }) {
   const list = useId();
   const [suggestions, setSuggestions] = useState<readonly string[]>([]);
   return (
     <TextCell
       cell={cell}
       list={list}
-      onInput={(text) => setSuggestions(unitSuggestions(text, property.dimension))}
-      reading={<FigureReading cell={cell} property={property} />}
+      onInput={(text) => setSuggestions(property === null ? [] : unitSuggestions(text, property.dimension))}
+      reading={property === null ? null : <FigureReading cell={cell} property={property} />}
     >
       <datalist id={list}>
         {suggestions.map((suggestion) => (

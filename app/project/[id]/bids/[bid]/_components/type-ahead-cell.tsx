@@ -31,6 +31,11 @@ export function TypeAheadCell({
   const problem = fieldState.error?.message ?? null;
   const words = { name, label: cell.label };
   const stored = field.value ?? "";
+  const settle = (text: string) => {
+    const completed = complete(text);
+    if (completed !== null && completed !== stored) field.onChange(completed);
+    return completed;
+  };
   return (
     <FieldFrame id={id} words={words} problem={problem}>
       <input
@@ -48,10 +53,15 @@ export function TypeAheadCell({
           const whole = suggestions.find(({ label }) => label === target.value);
           field.onChange(whole?.id ?? target.value);
         }}
+        // before the focus moves on: the next cell is drawn for the property that was typed
+        onKeyDown={({ key, currentTarget }) => {
+          if (key !== "Tab" && key !== "Enter") return;
+          const completed = settle(currentTarget.value);
+          if (completed !== null) setTyped(labelOf(completed));
+        }}
         onBlur={({ target }) => {
           setTyped(null);
-          const completed = complete(target.value);
-          if (completed !== null && completed !== stored) field.onChange(completed);
+          settle(target.value);
           field.onBlur();
         }}
         {...fieldAttributes(id, words, problem)}
