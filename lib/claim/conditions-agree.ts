@@ -5,7 +5,7 @@ import { type Condition, formatCondition, isConditionStated } from "./condition"
 export type ConditionAgreement = Readonly<{ kind: "agree" } | { kind: "differ"; reason: string }>;
 
 /** Surfaces further apart than this are not held against each other. @source common practice, no source */
-export const temperatureTolerance = measured("temperatureDifference", 10, "K");
+const temperatureTolerance = measured("temperatureDifference", 10, "K");
 
 /**
  * Whether a figure got in one condition answers for another. An age that is not stated answers for none. Wetness and

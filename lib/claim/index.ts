@@ -1,4 +1,4 @@
-export { type Age, formatAge } from "./age";
+export type { Age } from "./age";
 export { type ClaimComparability, claimComparability } from "./claim-comparability";
 export {
   type AgedPoint,
@@ -11,6 +11,7 @@ export {
 } from "./claimed";
 export { type CellProblem, claimsFromRows, type PastedClaim, type PastedClaims } from "./claims-from-rows";
 export { type Comparability, comparability } from "./comparability";
+export { comparesBy } from "./compares-by";
 export {
   type Condition,
   type ConditionProblem,
@@ -21,7 +22,7 @@ export {
   ofAge,
   parseCondition,
 } from "./condition";
-export { type ConditionAgreement, conditionsAgree, temperatureTolerance } from "./conditions-agree";
+export { type ConditionAgreement, conditionsAgree } from "./conditions-agree";
 export {
   type Conversion,
   type ConversionInput,
@@ -87,6 +88,5 @@ export {
   claimSchema,
   provenanceShape,
 } from "./schema";
-export { type ClaimGaps, type ClaimsReading, readClaims, usualReportAge } from "./shown";
+export { type ClaimGaps, type ClaimsReading, readClaims } from "./shown";
 export { formatClaimed, shownIn } from "./shown-in";
-export { type Influence, variesWith } from "./varies-with";

@@ -31,7 +31,7 @@ export type ClaimsReading = Readonly<{
 }>;
 
 /** Reports older than this are asked about. @source common practice, no source */
-export const usualReportAge = { years: 5 };
+const usualReportAge = { years: 5 };
 
 /** The day of the calendar some years earlier; 28 February for a leap day. */
 function yearsBefore(date: PlainDate, years: number): PlainDate {

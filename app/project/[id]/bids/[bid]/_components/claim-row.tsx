@@ -1,7 +1,14 @@
 "use client";
 import { memo, useId, useState } from "react";
 import { type Control, type UseFormGetValues, useWatch } from "react-hook-form";
-import { type ClaimField, matchAccreditation, matchTestedBuild, type Property, reportInWords } from "#lib/claim";
+import {
+  type ClaimField,
+  comparesBy,
+  matchAccreditation,
+  matchTestedBuild,
+  type Property,
+  reportInWords,
+} from "#lib/claim";
 import type { BidText } from "#lib/evaluation";
 import { AccreditationCell, BuildCell, EvidenceCell, MethodCell, PropertyCell, usePropertyOf } from "./choice-cells";
 import { type Cell, TextCell } from "./claim-cell";
@@ -109,7 +116,7 @@ function Question({ cell }: { cell: Cell }) {
   if (property === null) return null;
   return (
     <p className={styles.question}>
-      {property.question} {property.why}
+      {property.question} {property.why} {comparesBy(property)}
     </p>
   );
 }
