@@ -1,4 +1,4 @@
-export type { Age } from "./age";
+export { type Age, formatAge } from "./age";
 export { type ClaimComparability, claimComparability } from "./claim-comparability";
 export {
   type AgedPoint,
