@@ -3,11 +3,11 @@ import { useRouter } from "next/navigation";
 import { useEffect, useState } from "react";
 import { type FieldPath, FormProvider, useForm } from "react-hook-form";
 import { evidenceLevels, matchEvidence, matchMethod, methodOf } from "#lib/claim";
-import { type AnswerText, answeredBid, type BidText } from "#lib/evaluation";
+import { type AnswerText, answeredBid, type BidText, bidSchema } from "#lib/evaluation";
 import { ChoiceField } from "../../../../../../_components/form/choice-field";
 import { freshId } from "../../../../../../_components/form/fresh-id";
 import { LongTextField } from "../../../../../../_components/form/long-text-field";
-import type { DocumentAddress, FieldProblem } from "../../../../../../_components/form/save-outcome";
+import type { DocumentAddress } from "../../../../../../_components/form/save-outcome";
 import { TextField } from "../../../../../../_components/form/text-field";
 import { forgetUnsent, keepUnsent, unsentLeftBehind } from "../../../../../../_components/form/unsent-text";
 import { saveDocument } from "../../../../_actions/save-document";
@@ -63,6 +63,16 @@ export function AnswerForm({
     );
     const claims = draft.claims.map((claim) => ({ ...claim, fields: asStored(claim.fields) }));
     const next = answeredBid(bid, id, { ...draft, claims, finding: asked.key, asked: asked.question });
+    const read = bidSchema.safeParse(next);
+    if (!read.success) {
+      // Sent like this the whole bid would be kept as a draft; the answer alone has to be put right.
+      for (const { path, message } of read.error.issues) {
+        const field = fieldOf(path, next, draft);
+        if (field !== null) setError(field, { message });
+      }
+      const messages = read.error.issues.map(({ message }) => message).join(" ");
+      return setSaid(`Not recorded: ${messages} What you typed is kept.`);
+    }
     const outcome = await saveDocument({ ...where, version }, next).catch(() => null);
     switch (outcome?.kind) {
       case undefined:
@@ -71,13 +81,7 @@ export function AnswerForm({
         forgetUnsent(kept);
         return router.replace(`?recorded=${encodeURIComponent(asked.key)}`);
       case "rejected":
-        for (const problem of outcome.problems) {
-          const field = fieldOf(problem, next, draft);
-          if (field !== null) setError(field, { type: "server", message: problem.message });
-        }
-        return setSaid(
-          `Not recorded: ${outcome.problems.map(({ message }) => message).join(" ")} What you typed is kept.`,
-        );
+        return setSaid(`Not recorded: ${outcome.problems.map(({ message }) => message).join(" ")}`);
       case "conflict":
         router.refresh();
         return setSaid(
@@ -164,8 +168,8 @@ function asStored(fields: Fields): Record<string, string> {
 }
 
 /** Where the form shows a problem of the bid: in the answer itself or in a claim that it amends. */
-function fieldOf({ field }: FieldProblem, next: BidText, { claims }: Draft): FieldPath<Draft> | null {
-  const [list, at, name] = field.split(".");
+function fieldOf(path: readonly PropertyKey[], next: BidText, { claims }: Draft): FieldPath<Draft> | null {
+  const [list, at, name] = path.map(String);
   if (list === "answers" && (name === "answer" || name === "received" || name === "outcome")) return name;
   const row = list === "claims" ? next.claims[Number(at)] : undefined;
   const index = claims.findIndex(({ id }) => id === row?.id);
