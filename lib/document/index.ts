@@ -18,3 +18,4 @@ export type { Question } from "./questions";
 export { letterText, type QuestionsLetter, questionsLetter } from "./questions-letter";
 export { type DecidingFigure, type Recommendation, recommendation } from "./recommendation";
 export type { Support } from "./support";
+export { formFileBytes } from "./workbook/limits";

@@ -20,3 +20,6 @@ export const limits = {
   cellCharacters: 32_767,
   characters: 500_000,
 } as const;
+
+/** Bytes of the largest form that is read. */
+export const formFileBytes: number = limits.fileBytes;
