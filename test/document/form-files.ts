@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from "fflate";
-import type { PropertyId } from "#lib/claim";
+import { type PropertyId, properties } from "#lib/claim";
 import { blankBidForm, type FormSetting } from "#lib/document";
 
 export const setting: FormSetting = {
@@ -15,6 +15,9 @@ export const blank = await blankBidForm(setting);
 const parts = { Instructions: 1, Claims: 2, Infill: 3, Prices: 4, Lists: 5 } as const;
 export type FormSheet = keyof typeof parts;
 export const partOf = (sheet: FormSheet): string => `xl/worksheets/sheet${parts[sheet]}.xml`;
+
+/** The first row of the claims that belongs to no property. */
+export const freeRow = properties.length + 2;
 
 const escaped = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { claimSchema, type PropertyId, properties } from "#lib/claim";
 import { type FilledForm, mergedBid, readBidForm, type Unmentioned } from "#lib/document";
 import { type BidText, startingBid } from "#lib/evaluation";
-import { expected, typed } from "./form-files";
+import { expected, freeRow, typed } from "./form-files";
 
 const idFor = (stem: string, taken: readonly string[]): string => {
   let number = 1;
@@ -22,7 +22,15 @@ function formOf(sheets: Parameters<typeof typed>[0]): FilledForm {
 
 const full = {
   Instructions: { B7: "First bidder", B8: "Sand and cork" },
-  Claims: { D2: "118 g", E2: "ASTM F1936", F2: "new", D3: "2-1/4 in", B107: "G-max", D107: "150 g", F107: "year 5" },
+  Claims: {
+    D2: "118 g",
+    E2: "ASTM F1936",
+    F2: "new",
+    D3: "2-1/4 in",
+    [`B${freeRow}`]: "G-max",
+    [`D${freeRow}`]: "150 g",
+    [`F${freeRow}`]: "year 5",
+  },
   Infill: { B1: "In layers, one on the other", A4: "Cork", B4: "1 lb/ft²" },
   Prices: { A2: "Carpet", B2: "Once, at the base date", C2: "Investment", E2: "$4.85/ft²" },
 };
@@ -78,7 +86,15 @@ describe("mergedBid", () => {
     const once = laidOver(startingBid("A", "Somebody"), formOf(full)).bid;
     const swapped = formOf({
       ...full,
-      Claims: { ...full.Claims, D2: "150 g", F2: "year 5", E2: "", D107: "119 g", F107: "new", E107: "ASTM F1936" },
+      Claims: {
+        ...full.Claims,
+        D2: "150 g",
+        F2: "year 5",
+        E2: "",
+        [`D${freeRow}`]: "119 g",
+        [`F${freeRow}`]: "new",
+        [`E${freeRow}`]: "ASTM F1936",
+      },
     });
     expect(laidOver(once, swapped).changes.filter(({ kind }) => kind !== "unchanged")).toEqual([
       { part: "Claims", what: "G-max, new", kind: "changed", texts: [{ field: "Figure", from: "118 g", to: "119 g" }] },
@@ -133,7 +149,7 @@ describe("mergedBid", () => {
     };
     const label = properties.findIndex(({ id }) => id === "seam-method");
     expect(label).toBeGreaterThan(0);
-    const form = formOf({ Claims: { B107: "Seam method", D107: "Sewn" } });
+    const form = formOf({ Claims: { [`B${freeRow}`]: "Seam method", [`D${freeRow}`]: "Sewn" } });
     expect(laidOver(bid, form).changes.map(({ kind }) => kind)).toEqual(["unchanged"]);
     expect(laidOver(bid, form).bid.claims).toEqual(bid.claims);
   });
@@ -158,7 +174,7 @@ test("every claim of a form reaches the bid as typed, whatever it says", () => {
       const cells = claims.flatMap((claim, index) =>
         Object.entries(addressed).flatMap(([field, column]) => {
           const written = claim[field as keyof typeof addressed];
-          return written === "" ? [] : [[`${column}${107 - index}`, written] as const];
+          return written === "" ? [] : [[`${column}${freeRow + 20 - index}`, written] as const];
         }),
       );
       const { bid } = laidOver(startingBid("A", "Somebody"), formOf({ Claims: Object.fromEntries(cells) }));

@@ -1,6 +1,7 @@
 import {
   type ClaimText,
   claimFields,
+  claimsFromRows,
   evidenceLevels,
   matchEvidence,
   matchMethod,
@@ -133,8 +134,16 @@ function noteOf(before: string | undefined, after: string | undefined): string {
 
 const trimmed = (text: string | undefined): string => (text ?? "").trim();
 
+/** A claim with the entries that an empty field stands for, as pasted rows are read. */
+function completed(claim: StandingClaim): StandingClaim {
+  const held: Readonly<Record<string, unknown>> = claim;
+  const row = claimFields.map((field) => (typeof held[field] === "string" ? held[field] : ""));
+  return claimsFromRows([claimFields, row]).claims[0]?.claim ?? claim;
+}
+
 /** A claim in the words of the ledger, so that an id and a label are no difference. */
-function claimTexts(claim: StandingClaim): EntryTexts {
+function claimTexts(standing: StandingClaim): EntryTexts {
+  const claim = completed(standing);
   const method = matchMethod(claim.method ?? "");
   const property = matchProperty(claim.property);
   const label = property === null ? undefined : propertyOf(property);
@@ -163,10 +172,11 @@ const key = (texts: EntryTexts, ...fields: readonly string[]): string =>
   JSON.stringify(fields.map((field) => texts[field] ?? ""));
 
 function claimList(before: readonly StandingClaim[], after: readonly ClaimText[]): List<StandingClaim> {
+  const texts = new Map([...before, ...after].map((claim) => [claim, claimTexts(claim)] as const));
   const by =
     (...fields: readonly (keyof ClaimText)[]) =>
     (claim: StandingClaim) =>
-      key(claimTexts(claim), ...fields.map((field) => headingOf(claimsTable, field as "property")));
+      key(texts.get(claim) ?? {}, ...fields.map((field) => headingOf(claimsTable, field as "property")));
   const all = claimFields.filter((field) => field !== "note");
   return {
     part: "Claims",

@@ -6,7 +6,7 @@ import { type BidText, startingBid } from "#lib/evaluation";
 import { type DimensionDefinition, dimensions } from "#lib/quantity";
 import { freshId } from "../../../app/_components/form/fresh-id";
 import { pastedBlock } from "../../../app/project/[id]/bids/[bid]/_components/pasted-claims";
-import { expected, typed } from "../../document/form-files";
+import { expected, freeRow, typed } from "../../document/form-files";
 
 type Claims = BidText["claims"];
 
@@ -68,7 +68,7 @@ const cellsOf = (claims: readonly Entered[]): Readonly<Record<string, string>> =
     claims.flatMap((each, index) =>
       Object.entries(columns).flatMap(([field, column]) => {
         const text = each[field as keyof Entered];
-        return text === "" ? [] : [[`${column}${68 + index}`, text] as const];
+        return text === "" ? [] : [[`${column}${freeRow + index}`, text] as const];
       }),
     ),
   );
@@ -112,7 +112,7 @@ describe("claims", () => {
       },
     ];
     expect(claimsCsv(claims)).toBe(
-      "\uFEFFProperty,Figure,Test method,Condition,Evidence,Document,Page,Words,Note\r\nG-max,118 g,ASTM F1936,new,Stated,'=HYPERLINK(1),'-0.5,'+ soft,\r\n",
+      "\uFEFFProperty,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build\r\nG-max,118 g,ASTM F1936,new,Stated,'=HYPERLINK(1),'-0.5,'+ soft,,,,,,\r\n",
     );
     expect(meant(pasted(claimsCsv(claims)))).toEqual(meant(claims));
     // copied out of a spreadsheet the cells come with tabs between them
@@ -125,7 +125,7 @@ describe("claims", () => {
     const bid = startingBid("B", "Bidder, second");
     const claims: Claims = [{ id: "pile", property: "pile-height", figure: '2"', evidence: "stated" }];
     expect(claimsOfBidsCsv([startingBid("A", "First"), { ...bid, claims }])).toBe(
-      '\uFEFFBid,Bidder,Property,Figure,Test method,Condition,Evidence,Document,Page,Words,Note\r\nB,"Bidder, second",Pile height,"2""",not stated,,Stated,,,,\r\n',
+      '\uFEFFBid,Bidder,Property,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build\r\nB,"Bidder, second",Pile height,"2""",not stated,,Stated,,,,,,,,,\r\n',
     );
   });
 });
