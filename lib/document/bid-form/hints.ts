@@ -5,7 +5,7 @@ import { type DimensionDefinition, type DimensionName, dimensions } from "#lib/q
 const unitsNamed = 8;
 
 /** The units in which a figure may be written: "in, mm, ft, m". Empty for plain numbers. */
-export function unitsOf(dimension: DimensionName): string {
+function unitsOf(dimension: DimensionName): string {
   const { us, metric, units }: DimensionDefinition = dimensions[dimension];
   return [...new Set([us.unit, metric.unit, ...Object.keys(units)])]
     .filter((unit) => unit !== "" && unit !== "1")

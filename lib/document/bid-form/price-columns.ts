@@ -90,17 +90,6 @@ export const priceColumns: readonly PriceColumn[] = [
   { field: "page", heading: "Page", width: 8, hint: "", fills: ["page"] },
 ];
 
-/** Fields of a line that are not the bidder's to fill: who gives a figure, and the owner's rules at the study's end. */
-export const ownersPriceFields: readonly string[] = [
-  "id",
-  "givenBy",
-  "note",
-  "lifeGivenBy",
-  "removalGivenBy",
-  "removalAtStudyEnd",
-  "residual",
-];
-
 /** Whether a line of this kind takes what stands in a column. */
 export const takes = (kind: PriceLineKind, field: PriceField): boolean =>
   priceColumns.some(
