@@ -10,6 +10,7 @@ export {
   type Standing,
 } from "./claimed";
 export { type CellProblem, claimsFromRows, type PastedClaim, type PastedClaims } from "./claims-from-rows";
+export { commaSeparated, parseCommaSeparated, unguarded } from "./comma-separated";
 export { type Comparability, comparability } from "./comparability";
 export { comparesBy } from "./compares-by";
 export {

@@ -32,6 +32,6 @@ export type {
 } from "./model";
 export { fisherNominalRate, fisherRateWithout } from "./nominal-rate";
 export { type Discounting, flowPresentValue, presentValue } from "./present-value";
-export { costConventionsSchema, priceLineSchema, priceLinesSchema } from "./schema";
+export { costConventionsSchema, priceFields, priceLineSchema, priceLinesSchema } from "./schema";
 export { shownCents } from "./shown-cents";
 export { type RateComparison, type TyingRates, tyingRates } from "./tying-rates";

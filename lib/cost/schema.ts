@@ -185,6 +185,17 @@ const terms = {
   }),
 } as const satisfies Record<PriceLineKind, z.ZodType>;
 
+const namesIn = ({ shape }: Readonly<{ shape: object }>): readonly string[] => Object.keys(shape);
+
+/** The names of the texts that each kind of line takes, its kind among them. */
+export const priceFields: Readonly<Record<PriceLineKind, readonly string[]>> = {
+  "at-base-date": namesIn(terms["at-base-date"]),
+  "in-year": namesIn(terms["in-year"]),
+  yearly: namesIn(terms.yearly),
+  periodic: namesIn(terms.periodic),
+  "replacement-chain": namesIn(terms["replacement-chain"]),
+};
+
 /** One price line, from text. Issues name the field they belong to. */
 export const priceLineSchema = z
   .discriminatedUnion(

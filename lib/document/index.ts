@@ -1,3 +1,10 @@
+export { blankBidForm, type FormSetting } from "./bid-form/blank-form";
+export type { FormChange, TextChange } from "./bid-form/change";
+export { type FormExpected, readBidForm } from "./bid-form/filled-form";
+export { type MergedBid, type MergeSetting, mergedBid, type Unmentioned } from "./bid-form/merged-bid";
+export type { FilledForm, FormCell, FormOwner, NamedMaterial } from "./bid-form/model";
+export { explainForm, type FormProblem } from "./bid-form/problem";
+export { claimsCsv, claimsOfBidsCsv } from "./claims-csv";
 export {
   explainProjectFile,
   type ProjectFileProblem,
@@ -11,3 +18,4 @@ export type { Question } from "./questions";
 export { letterText, type QuestionsLetter, questionsLetter } from "./questions-letter";
 export { type DecidingFigure, type Recommendation, recommendation } from "./recommendation";
 export type { Support } from "./support";
+export { formFileBytes } from "./workbook/limits";

@@ -40,4 +40,5 @@ export {
 } from "./schema";
 export { startingBid, startingProject } from "./starting-project";
 export { totalWorking } from "./total-working";
+export { wantedProperties } from "./wanted-properties";
 export { withoutNames } from "./without-names";

@@ -13,6 +13,8 @@ const pages = [
   "project/requirements",
   "project/bids",
   "project/bids/bid-a",
+  "project/bids/bid-a/import",
+  "project/bid-form/import",
   "project/side-by-side",
   "project/infill",
   "project/hardness",

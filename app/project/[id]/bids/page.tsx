@@ -108,6 +108,21 @@ export default async function BidsPage({ params, searchParams }: PageProps<"/pro
           Add a bid
         </h2>
         <AddBid project={id} letter={nextLetter(letters)} />
+        <p className="screen-only">
+          <Link href={`/project/${id}/bid-form/import`}>Add bid {nextLetter(letters)} from a filled form</Link>
+        </p>
+      </section>
+      <section aria-labelledby="bid-form" className="screen-only">
+        <h2 id="bid-form">Bid form</h2>
+        <p>
+          A workbook that bidders fill: what the criteria ask for first, then every other property, the infill and the
+          prices. A filled form is shown cell by cell before it becomes a bid.
+        </p>
+        <p>
+          <a href={`/project/${id}/bid-form`} className="button" download>
+            Save the blank bid form
+          </a>
+        </p>
       </section>
       <WhatIsChecked />
       <section aria-labelledby="file" className="screen-only">
@@ -119,6 +134,11 @@ export default async function BidsPage({ params, searchParams }: PageProps<"/pro
         <p>
           <a href={`/project/${id}/export`} className="button" download>
             Save the project file
+          </a>
+        </p>
+        <p>
+          <a href={`/project/${id}/claims`} download>
+            Save the claims of all bids for a spreadsheet
           </a>
         </p>
       </section>

@@ -53,6 +53,12 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
         </h1>
         <p className="lede">{reading.sentence}</p>
         {reading.remarks.length === 0 ? null : <p>{reading.remarks.join(" ")}</p>}
+        <p className="row screen-only">
+          <Link href={`/project/${id}/bids/${bid}/import`}>Import a filled form</Link>
+          <a href={`/project/${id}/claims?bid=${encodeURIComponent(bid)}`} download>
+            Save the claims for a spreadsheet
+          </a>
+        </p>
       </header>
       <BidForm
         where={where}

@@ -4,8 +4,10 @@ import {
   claimsFromRows,
   explainPaste,
   type PastedClaim,
+  parseCommaSeparated,
   parsePastedRows,
   type Rows,
+  unguarded,
 } from "#lib/claim";
 
 /** A pasted block as it would go into the ledger, or the sentence that says why it is not read. */
@@ -17,12 +19,13 @@ export type PastedBlock = Readonly<
 
 export function pastedBlock(text: string): PastedBlock {
   if (text.trim() === "") return { kind: "nothing" };
-  const rows = parsePastedRows(text);
-  if (!rows.ok) return { kind: "not-read", message: explainPaste(rows.problem) };
-  const { claims, unreadHeadings, blankRows } = claimsFromRows(rows.value);
-  const headings = rows.value.length > claims.length + blankRows ? (rows.value[0] ?? []) : null;
+  const read = parsePastedRows(text);
+  if (!read.ok) return { kind: "not-read", message: explainPaste(read.problem) };
+  const rows = isCommaSeparated(text) ? parseCommaSeparated(text) : read.value.map((cells) => cells.map(unguarded));
+  const { claims, unreadHeadings, blankRows } = claimsFromRows(rows);
+  const headings = rows.length > claims.length + blankRows ? (rows[0] ?? []) : null;
   const kept = claims.map((pasted) => {
-    const rest = restOf(rows.value[pasted.row - 1] ?? [], headings, unreadHeadings);
+    const rest = restOf(rows[pasted.row - 1] ?? [], headings, unreadHeadings);
     if (rest === "") return pasted;
     return {
       ...pasted,
@@ -31,6 +34,13 @@ export function pastedBlock(text: string): PastedBlock {
     };
   });
   return { kind: "read", claims: kept, unreadHeadings, blankRows };
+}
+
+/** A file of claims as it is exported: its first line has headings between commas, a property among them. */
+function isCommaSeparated(text: string): boolean {
+  const [first = ""] = text.split(/[\r\n]/, 1);
+  if (first.includes("\t") || !first.includes(",")) return false;
+  return (parseCommaSeparated(first)[0] ?? []).some((heading) => heading.trim().toLowerCase() === "property");
 }
 
 /** The cells of a row that no field takes, with their headings: they go into the note, so that nothing is dropped. */

@@ -1,0 +1,54 @@
+import { evidenceLevels } from "#lib/claim";
+import { priceColumns } from "./price-columns";
+import { claimsTable, infillTable, pricesTable } from "./sheets";
+
+/** What a bidder reads before filling the form: a subject and what is to be known about it. */
+export const instructions: readonly (readonly [subject: string, text: string])[] = [
+  [
+    "What to fill",
+    "Fill the white cells. Grey cells belong to the form and are locked, so that every bid can be read alike. Leave a cell empty where you have nothing to say; do not write zero for it.",
+  ],
+  [
+    "Typed text only",
+    "Write every entry as you would on paper: 2-1/4 in, ≥ 8 lbf, 3 lb/ft² ± 5 %, $4.85/ft². Formulas, links to other files and programs are not read.",
+  ],
+  [
+    `Sheet ${claimsTable.sheet}`,
+    "One figure a row, with its unit. What the owner asks for stands first and is marked; other properties follow by subject. For a second figure of a property, such as the same level in year 5, use the free rows at the end and choose the property there.",
+  ],
+  [
+    "Units",
+    "Write any of the units that are named beside a property. A number without a unit is not read, as nobody should have to guess it.",
+  ],
+  [
+    "Test method",
+    "Choose the method by which the figure was obtained. Figures by unlike methods are not compared. If none is known, choose “not stated”.",
+  ],
+  ["Condition", "The state of the surface that the figure is for: new, year 5, after 20,000 cycles."],
+  ...evidenceLevels.map(({ label, definition }) => [`Evidence: ${label}`, definition] as const),
+  ["Evidence left empty", "Then the claim counts as stated, the lowest level."],
+  ["Document and page", "Where in your bid the figure can be read."],
+  [
+    "In the bid's words",
+    "The sentence of the bid itself. Where a property has no figure in your bid, its words stand for it.",
+  ],
+  [
+    "A claim that is missing",
+    "A property that is left empty counts as not shown. It is never guessed: in the comparison it may be anything from worst to best, it leaves a gate open, and the owner may ask you for it.",
+  ],
+  [
+    `Sheet ${infillTable.sheet}`,
+    "Each material of the infill, from the bottom up, with its mass per area of field. Give the loose density if a data sheet states it.",
+  ],
+  [
+    `Sheet ${pricesTable.sheet}`,
+    "One price a row. Fill the columns that its way of payment needs; the others stay empty.",
+  ],
+  ...priceColumns
+    .filter(({ hint }) => hint !== "")
+    .map(({ heading, hint }) => [`${pricesTable.sheet}: ${heading}`, hint] as const),
+  [
+    "What this form is not",
+    "Filling it certifies nothing. Figures on impact do not predict or rule out injury; the finished field is tested, and local codes and licensed practice decide.",
+  ],
+];
