@@ -7,7 +7,7 @@ const startsFormula = /^'*[=+\-@\t\r\n]/;
  * A text as it may stand in a file for spreadsheets: one that would run as a formula gets an apostrophe in front, so
  * "-0.5" is written as "'-0.5". A text that looks so already gets one more, so that reading takes away exactly one.
  */
-export const guarded = (text: string): string => (startsFormula.test(text) ? `'${text}` : text);
+const guarded = (text: string): string => (startsFormula.test(text) ? `'${text}` : text);
 
 /** The text that was guarded; any other text stays as it is. */
 export const unguarded = (text: string): string =>

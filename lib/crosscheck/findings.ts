@@ -2,7 +2,7 @@ import type { CheckedBid, Finding, Found, Rule, Severity } from "./model";
 import { rules } from "./rules";
 
 /** From what excludes itself to what is worth knowing. */
-export const severities = ["can't be true", "needs an answer", "note"] as const satisfies readonly Severity[];
+const severities = ["can't be true", "needs an answer", "note"] as const satisfies readonly Severity[];
 
 const named = ({ id, title }: Rule, found: Found): Finding => {
   const { claims, priceLines = [], figures = [], overClaims = [], severity, sentence, question, working } = found;

@@ -19,7 +19,7 @@ const earlierClaimSchema = z.strictObject({
 });
 
 /** What a bidder answered to a question, and the claims that were amended through it. */
-export const answerSchema = z.strictObject({
+const answerSchema = z.strictObject({
   id,
   /** The key of the finding that was asked about. */
   finding: text("the finding", 400).min(1, "Say which finding is answered."),
