@@ -7,6 +7,7 @@ import { componentsAgainstTotal } from "./rules/components-against-total";
 import { copiedBetweenBids } from "./rules/copied-between-bids";
 import { depthAgainstStated } from "./rules/depth-against-stated";
 import { deviceMixUp } from "./rules/device-mix-up";
+import { driftAgainstOwnPoints } from "./rules/drift-against-own-points";
 import { editionSuperseded } from "./rules/edition-superseded";
 import { evidenceWithoutDocument } from "./rules/evidence-without-document";
 import { fallHeightAgainstHic } from "./rules/fall-height-against-hic";
@@ -48,6 +49,7 @@ export const rules: readonly Rule[] = [
   // impact and footfall
   guaranteeAgainstAged,
   agedBetterThanNew,
+  driftAgainstOwnPoints,
   gMaxAndHic,
   fallHeightAgainstHic,
   fallHeightNeedsItsMissile,

@@ -27,7 +27,7 @@ describe("the demonstration project", () => {
     const found = evaluation.bids.map(({ letter, findings }) => [letter, findings.map(({ rule }) => rule)]);
     expect(Object.fromEntries(found)).toEqual({
       A: ["components-against-total", "warranty-shorter-than-life"],
-      B: ["light-infill-without-shock-layer", "single-figure-from-average"],
+      B: ["light-infill-without-shock-layer", "drift-against-own-points", "single-figure-from-average"],
       C: ["warranty-shorter-than-life"],
       D: [
         "impact-by-another-method",

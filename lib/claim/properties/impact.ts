@@ -28,6 +28,18 @@ export const impact = [
     direction: "none",
   },
   {
+    id: "g-max-change-per-year",
+    group: "impact",
+    label: "Change of G-max a year",
+    question: "By how much does the bid say that the surface hardens in a year of use?",
+    kind: "quantity",
+    dimension: "rateOfChange",
+    plausible: between("rateOfChange", 0, 15, "g/year"),
+    methods: ["f355-a", "f1936", "f1702-clegg", "clegg-on-turf", "f355-e", "f1292", "f3146"],
+    why: "A field that hardens fast is at the limit long before its carpet is worn.",
+    direction: "less",
+  },
+  {
     id: "head-injury-criterion",
     group: "impact",
     label: "Head injury criterion",
