@@ -26,7 +26,10 @@ describe("completeProperty", () => {
     fc.assert(
       fc.property(begun, ({ id, label, at }) => {
         const found = completeProperty(label.slice(0, at));
-        const isWhole = properties.some((other) => other.id === found && other.label === label.slice(0, at));
+        const typed = label.slice(0, at).trim().toLowerCase();
+        const isWhole = properties.some(
+          (other) => other.id === found && [other.label.toLowerCase(), other.id.replaceAll("-", " ")].includes(typed),
+        );
         expect(found === null || found === id || isWhole).toBe(true);
       }),
     );
