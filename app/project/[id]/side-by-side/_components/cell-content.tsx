@@ -1,106 +1,121 @@
-import Link from "next/link";
-import { Status } from "../../../../_components/status";
-import { ShowWorking } from "../../../../_components/working";
-import type { Cell, Mark, Statement } from "../_comparison/model";
-import styles from "./cell-content.module.css";
+"use client";
+import { memo } from "react";
+import type { Said, ShownCell, ShownMark } from "../_comparison/model";
+import { BehindCell, type Part } from "./behind-cell";
+import { MarkOf } from "./mark-sheet";
 
-type Place = Readonly<{ project: string; of: string; cell: Cell }>;
+/** Where a cell stands. `at` is short, since every button of the table carries it. */
+export type CellPlace = Readonly<{ row: string; bid: string; of: string; at: string; evidence: readonly string[] }>;
 
-/** All that stands in a cell, readable without script: what is shown, and what lies behind it in native details. */
-export function CellContent({ project, of, cell }: Place) {
-  const { bid, text, status, working, statements, lines, marks } = cell;
-  return (
-    <div className={styles.cell}>
-      {status === null ? null : <Status word={status} />}
-      {statements.length === 0 ? <CellText text={text} isBare={status === null && marks.length === 0} /> : null}
-      {working === null ? null : <ShowWorking project={project} of={of} working={working} />}
-      {statements.map((statement) => (
-        <StatementText
-          key={statement.id}
-          of={of}
-          address={`/project/${project}/bids/${bid}#${statement.id}`}
-          statement={statement}
-        />
-      ))}
-      {lines.length === 0 ? null : <Why of={of} lines={lines} />}
-      {marks.map((mark) => (
-        <FindingMark key={mark.title} mark={mark} />
-      ))}
-    </div>
-  );
-}
+type Shown = Readonly<{ place: CellPlace; cell: ShownCell; isPinned: boolean; opened: string }>;
 
-function CellText({ text, isBare }: { text: string; isBare: boolean }) {
-  if (text !== "") return <span className={styles.value}>{text}</span>;
-  return isBare ? (
-    <span className={styles.nothing}>
-      <span aria-hidden="true">–</span>
-      <span className="visually-hidden">nothing here</span>
-    </span>
-  ) : null;
-}
+/** The name of a button's part in the form: the row and bid by number, then what is opened. */
+export const partKey = (at: string, part: Part): string => `${at}.${part}`;
 
-function StatementText({ of, address, statement }: { of: string; address: string; statement: Statement }) {
-  const { text, qualifier, evidence, facts, marks } = statement;
-  return (
-    <div className={styles.statement}>
-      <span className={styles.value}>{text}</span>
-      {qualifier === "" ? null : <span className={styles.qualifier}> {qualifier}</span>}
-      <details className={styles.behind}>
-        <summary>
-          {evidence}
-          <span className="visually-hidden">
-            : what stands behind {of}, {text}
+/**
+ * All that stands in a cell, in plain elements that the table's styles name: with some thousand cells every class and
+ * wrapper counts. The hidden parts (i) say the unit and what a button belongs to.
+ */
+export const CellContent = memo(
+  function CellContent({ place, cell: { status, said, marks, hasWorking, hasReasons }, isPinned, opened }: Shown) {
+    const isBare = status === null && said.length === 0 && marks.length === 0;
+    const opens = { place, opened };
+    return (
+      <td data-pinned={isPinned || undefined}>
+        {status === null ? null : (
+          <span data-tone={status === "over-claimed" || status === "falls short" ? "trouble" : undefined}>
+            <MarkOf word={status} />
+            {status}
           </span>
-        </summary>
-        <dl className={styles.facts}>
-          {facts.map((fact) => (
-            <div key={fact.label}>
-              <dt>{fact.label}</dt>
-              <dd>{fact.text}</dd>
-            </div>
-          ))}
-        </dl>
-        <p className="screen-only">
-          <Link href={address} prefetch={false}>
-            where entered
-            <span className="visually-hidden">
-              : {of}, {text}
-            </span>
-          </Link>
-        </p>
-      </details>
-      {marks.map((mark) => (
-        <FindingMark key={mark.title} mark={mark} />
-      ))}
+        )}
+        {said.map((one, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the statements of a cell never change places
+          <SaidText key={index} said={one} index={index} {...opens} />
+        ))}
+        {isBare ? <Nothing /> : null}
+        {hasWorking ? <Opener part="working" label="Show working" of={` of ${place.of}`} {...opens} /> : null}
+        {hasReasons ? <Opener part="why" label="Why" of={`: ${place.of}`} {...opens} /> : null}
+        {marks.length === 0 ? null : <Marks marks={marks} {...opens} />}
+      </td>
+    );
+  },
+  (before, after) =>
+    before.cell === after.cell &&
+    before.isPinned === after.isPinned &&
+    before.opened === after.opened &&
+    before.place.at === after.place.at &&
+    before.place.of === after.place.of,
+);
+
+const Nothing = () => (
+  <>
+    <span aria-hidden="true">–</span>
+    <i>nothing here</i>
+  </>
+);
+
+type Opens = Readonly<{ place: CellPlace; opened: string }>;
+
+function SaidText({ said, index, ...opens }: Opens & { said: Said; index: number }) {
+  const { text, unit, qualifier, level } = said;
+  const figure = (
+    <b>
+      {text}
+      {unit === "" ? null : <i>{unit}</i>}
+    </b>
+  );
+  if (level === 0) return figure;
+  const { evidence, of } = opens.place;
+  return (
+    <div>
+      {figure}
+      {qualifier === "" ? null : <small>{` ${qualifier}`}</small>}
+      <Opener part={index} label={evidence[level - 1] ?? ""} of={`: ${of}`} level={level} {...opens} />
     </div>
   );
 }
 
-function Why({ of, lines }: { of: string; lines: readonly string[] }) {
+type OpenerParts = Opens & Readonly<{ part: Part; label: string; of: string; level?: number }>;
+
+/** A button that opens what lies behind, by the table's form: without script the server lays it out. */
+function Opener({ part, label, of, level, place, opened }: OpenerParts) {
+  const key = partKey(place.at, part);
+  const isOpen = isOpened(opened, key);
   return (
-    <details className={styles.behind}>
-      <summary>
-        Why<span className="visually-hidden">: {of}</span>
-      </summary>
-      {lines.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
-    </details>
+    <>
+      {/* biome-ignore lint/a11y/useButtonType: submitting is what a button does by itself; said in each cell it would weigh */}
+      <button name="open" value={key} aria-expanded={isOpen} data-level={level}>
+        {label}
+        <i>{of}</i>
+      </button>
+      {isOpen ? <BehindCell row={place.row} bid={place.bid} part={part} /> : null}
+    </>
   );
 }
 
-function FindingMark({ mark: { severity, title, sentence, question } }: { mark: Mark }) {
+const isOpened = (opened: string, key: string): boolean => opened !== "" && opened.split(" ").includes(key);
+
+/** The most serious finding by its title, and how many more there are. */
+function Marks({ marks, place, opened }: Opens & { marks: readonly ShownMark[] }) {
+  const [first, ...more] = marks;
+  if (first === undefined) return null;
+  const key = partKey(place.at, "findings");
+  const isOpen = isOpened(opened, key);
+  const lead = first.isSettled ? `settled: ${first.title}` : `${first.severity}: ${first.title}`;
   return (
-    <details className={styles.mark} data-severity={severity}>
-      <summary>
-        <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
-          <path d="M3.5 15V1.5h9L10 5l2.5 3.5h-9" fill="none" stroke="currentColor" strokeWidth="1.5" />
-        </svg>{" "}
-        {severity}: {title}
-      </summary>
-      <p>{sentence}</p>
-      <p>Ask: {question}</p>
-    </details>
+    <>
+      {/* biome-ignore lint/a11y/useButtonType: as above */}
+      <button
+        name="open"
+        value={key}
+        aria-expanded={isOpen}
+        data-mark={first.isSettled || first.severity === "note" ? "quiet" : "loud"}
+      >
+        <MarkOf word="finding" />
+        {more.length === 0 ? lead : `${lead}, and ${more.length} more`}
+        <i>{`: ${place.of}`}</i>
+      </button>
+      {isOpen ? <BehindCell row={place.row} bid={place.bid} part="findings" /> : null}
+    </>
   );
 }
