@@ -1,17 +1,31 @@
 import { expect, test } from "vitest";
-import { openedIn, placeIn } from "../../../app/project/[id]/side-by-side/_comparison/opened-parts";
+import {
+  isOpened,
+  openedIn,
+  openedInRow,
+  partKey,
+  wholeRow,
+} from "../../../app/project/[id]/side-by-side/_comparison/opened-parts";
 
-const opened = (address: string) => [...openedIn(new URLSearchParams(address))];
+test("an address opens the rows it names", () =>
+  expect([...openedIn(new URLSearchParams("open=3&rows=gaps&open=12"))]).toEqual(["3", "12"]));
 
-test("an address opens what it names", () => expect(opened("open=3.1.0&open=4.0.why")).toEqual(["3.1.0", "4.0.why"]));
-
-test("what is named twice is closed again", () =>
-  expect(opened("open=3.1.0&open=4.0.why&open=3.1.0")).toEqual(["4.0.why"]));
+test("a row knows what of it is open, and takes no other row's for its own", () =>
+  expect(openedInRow(new Set(["1", "1.0.why", "12", "12.3.0"]), 1)).toBe("1 1.0.why"));
 
 test.each([
-  ["12.3.working", { row: 12, bid: 3 }],
+  ["12", 12],
   ["12.3", null],
-  ["a.b.c", null],
-  ["-1.0.0", null],
-  ["1.2.<b>", null],
-])("%j stands for a place or none", (key, place) => expect(placeIn(key)).toEqual(place));
+  ["", null],
+  ["-1", null],
+  ["<b>", null],
+])("%j stands for a whole row or none", (key, row) => expect(wholeRow(key)).toBe(row));
+
+test("a part is open by itself or with its row, and closed again in an open row", () => {
+  const key = partKey("3.1", "working");
+  expect(isOpened("", key)).toBe(false);
+  expect(isOpened("3.1.working", key)).toBe(true);
+  expect(isOpened("3.1.why", key)).toBe(false);
+  expect(isOpened("3", key)).toBe(true);
+  expect(isOpened("3 3.1.working", key)).toBe(false);
+});

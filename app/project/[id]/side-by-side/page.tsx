@@ -10,7 +10,7 @@ import { pageOf } from "../_contents";
 import { ordersOf } from "./_comparison/bid-order";
 import { comparison } from "./_comparison/comparison";
 import type { Cell, Group } from "./_comparison/model";
-import { openedIn, placeIn } from "./_comparison/opened-parts";
+import { wholeRow } from "./_comparison/opened-parts";
 import { packedTable } from "./_comparison/packed-table";
 import { fields } from "./_comparison/table-choice";
 import { whatStandsOut } from "./_comparison/what-stands-out";
@@ -55,15 +55,12 @@ export default async function SideBySidePage({ params, searchParams }: PageProps
   );
 }
 
-/** The cells that the address opens: without script they have to come with the page. */
+/** The cells of rows that the address opens: without script they have to come with the page. */
 function givenCells(groups: readonly Group[], open: string | readonly string[] | undefined) {
   const rows = groups.flatMap((group) => group.rows);
-  const address = new URLSearchParams([open ?? []].flat().map((key) => [fields.open, key]));
-  return [...openedIn(address)].flatMap((key): readonly (readonly [string, Cell])[] => {
-    const place = placeIn(key);
-    const row = rows[place?.row ?? -1];
-    const cell = row?.cells[place?.bid ?? -1];
-    return row === undefined || cell === undefined ? [] : [[`${row.id} ${cell.bid}`, cell]];
+  return [open ?? []].flat().flatMap((key) => {
+    const row = rows[wholeRow(key) ?? -1];
+    return (row?.cells ?? []).map((cell): readonly [string, Cell] => [`${row?.id} ${cell.bid}`, cell]);
   });
 }
 

@@ -1,17 +1,24 @@
 import { fields } from "./table-choice";
 
-/**
- * What an address opens, as names of buttons. One that is named twice is closed again: without script a press sends
- * what is open and the button that was pressed.
- */
-export function openedIn(address: URLSearchParams): ReadonlySet<string> {
-  const opened = new Set<string>();
-  for (const key of address.getAll(fields.open)) if (!opened.delete(key)) opened.add(key);
-  return opened;
-}
+/** What of a cell is opened: one of its statements, the working, the reasons of its status, or its findings. */
+export type Part = number | "working" | "why" | "findings";
 
-/** The place of a row and of a bid in a button's name, each counted from 0; null where the name is no such thing. */
-export function placeIn(key: string): Readonly<{ row: number; bid: number }> | null {
-  const [, row, bid] = /^(\d{1,6})\.(\d{1,6})\.[\w-]+$/.exec(key) ?? [];
-  return row === undefined || bid === undefined ? null : { row: Number(row), bid: Number(bid) };
+/** The name of a button: row and bid by number, as in "12.3", and what it opens. */
+export const partKey = (at: string, part: Part): string => `${at}.${part}`;
+
+/** What an address opens: whole rows by number, as the links do that stand there without script. */
+export const openedIn = (address: URLSearchParams): ReadonlySet<string> => new Set(address.getAll(fields.open));
+
+/** The number of a whole row that is opened; null where a name stands for something else. */
+export const wholeRow = (key: string): number | null => (/^\d{1,6}$/.test(key) ? Number(key) : null);
+
+/** What is opened in a row, as names parted by spaces: the row as a whole, or single parts. */
+export const openedInRow = (opened: ReadonlySet<string>, row: number): string =>
+  [...opened].filter((key) => key === `${row}` || key.startsWith(`${row}.`)).join(" ");
+
+/** Whether a part is open, by itself or with its whole row. One that is named in an open row is closed there. */
+export function isOpened(opened: string, key: string): boolean {
+  if (opened === "") return false;
+  const names = opened.split(" ");
+  return names.some((name) => wholeRow(name) !== null) !== names.includes(key);
 }

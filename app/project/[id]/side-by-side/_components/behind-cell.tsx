@@ -3,10 +3,8 @@ import Link from "next/link";
 import { createContext, useContext, useEffect, useState } from "react";
 import { WorkingText } from "../../../../_components/working";
 import type { Cell, Mark, Statement } from "../_comparison/model";
+import type { Part } from "../_comparison/opened-parts";
 import styles from "./behind-cell.module.css";
-
-/** What of a cell is opened: one of its statements, the working, the reasons of its status, or its findings. */
-export type Part = number | "working" | "why" | "findings";
 
 type Place = Readonly<{ row: string; bid: string }>;
 

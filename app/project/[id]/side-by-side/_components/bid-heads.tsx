@@ -9,12 +9,14 @@ type Heads = Readonly<{
   columns: readonly number[];
   choice: TableChoice;
   orders: BidOrders;
+  /** The id of the form that the buttons belong to. */
+  form: string;
 }>;
 
 const arrows: Readonly<Record<Side, string>> = { left: "M10 3 5 8l5 5", right: "M6 3l5 5-5 5" };
 
 /** The head row: who bids, with a way to move each bid. */
-export function BidHeads({ bids, columns, choice, orders }: Heads) {
+export function BidHeads({ bids, columns, choice, orders, form }: Heads) {
   return columns.map((index) => {
     const bid = bids[index];
     if (bid === undefined) return null;
@@ -28,6 +30,7 @@ export function BidHeads({ bids, columns, choice, orders }: Heads) {
             <button
               key={side}
               type="submit"
+              form={form}
               name={fields.move}
               value={`${side}.${bid.id}`}
               aria-label={`Move bid ${bid.letter} ${side}`}

@@ -1,27 +1,40 @@
 "use client";
 import { memo } from "react";
 import type { Said, ShownCell, ShownMark } from "../_comparison/model";
-import { BehindCell, type Part } from "./behind-cell";
+import { isOpened, type Part, partKey } from "../_comparison/opened-parts";
+import { BehindCell } from "./behind-cell";
 import { MarkOf } from "./mark-sheet";
 
-/** Where a cell stands. `at` is short, since every button of the table carries it. */
-export type CellPlace = Readonly<{ row: string; bid: string; of: string; at: string; evidence: readonly string[] }>;
+/** What all cells of the table share. */
+export type CellSetting = Readonly<{
+  /** Names of the levels of evidence, weakest first. */
+  evidence: readonly string[];
+  toggle: (event: React.MouseEvent<HTMLButtonElement>) => void;
+}>;
 
-type Shown = Readonly<{ place: CellPlace; cell: ShownCell; isPinned: boolean; opened: string }>;
-
-/** The name of a button's part in the form: the row and bid by number, then what is opened. */
-export const partKey = (at: string, part: Part): string => `${at}.${part}`;
+type Shown = Readonly<{
+  cell: ShownCell;
+  row: string;
+  bid: string;
+  /** Row and bid in words, for the names of buttons. */
+  of: string;
+  /** Row and bid by number, short, since every button of the table carries it. */
+  at: string;
+  isPinned: boolean;
+  opened: string;
+  setting: CellSetting;
+}>;
 
 /**
  * All that stands in a cell, in plain elements that the table's styles name: with some thousand cells every class and
- * wrapper counts. The hidden parts (i) say the unit and what a button belongs to.
+ * wrapper counts. The parts that are only heard (i) say the unit, and what a button belongs to.
  */
-export const CellContent = memo(
-  function CellContent({ place, cell: { status, said, marks, hasWorking, hasReasons }, isPinned, opened }: Shown) {
-    const isBare = status === null && said.length === 0 && marks.length === 0;
-    const opens = { place, opened };
-    return (
-      <td data-pinned={isPinned || undefined}>
+export const CellContent = memo(function CellContent({ cell, isPinned, ...place }: Shown) {
+  const { status, said, marks, hasWorking, hasReasons } = cell;
+  const isBare = status === null && said.length === 0 && marks.length === 0;
+  return (
+    <td data-pinned={isPinned || undefined}>
+      <div>
         {status === null ? null : (
           <span data-tone={status === "over-claimed" || status === "falls short" ? "trouble" : undefined}>
             <MarkOf word={status} />
@@ -30,22 +43,16 @@ export const CellContent = memo(
         )}
         {said.map((one, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the statements of a cell never change places
-          <SaidText key={index} said={one} index={index} {...opens} />
+          <SaidText key={index} said={one} index={index} {...place} />
         ))}
         {isBare ? <Nothing /> : null}
-        {hasWorking ? <Opener part="working" label="Show working" of={` of ${place.of}`} {...opens} /> : null}
-        {hasReasons ? <Opener part="why" label="Why" of={`: ${place.of}`} {...opens} /> : null}
-        {marks.length === 0 ? null : <Marks marks={marks} {...opens} />}
-      </td>
-    );
-  },
-  (before, after) =>
-    before.cell === after.cell &&
-    before.isPinned === after.isPinned &&
-    before.opened === after.opened &&
-    before.place.at === after.place.at &&
-    before.place.of === after.place.of,
-);
+        {hasWorking ? <Opener part="working" label="Show working" name={` of ${place.of}`} {...place} /> : null}
+        {hasReasons ? <Opener part="why" label="Why" name={`: ${place.of}`} {...place} /> : null}
+        {marks.length === 0 ? null : <Marks marks={marks} {...place} />}
+      </div>
+    </td>
+  );
+});
 
 const Nothing = () => (
   <>
@@ -54,62 +61,61 @@ const Nothing = () => (
   </>
 );
 
-type Opens = Readonly<{ place: CellPlace; opened: string }>;
+type Place = Omit<Shown, "cell" | "isPinned">;
 
-function SaidText({ said, index, ...opens }: Opens & { said: Said; index: number }) {
-  const { text, unit, qualifier, level } = said;
-  const figure = (
-    <b>
-      {text}
-      {unit === "" ? null : <i>{unit}</i>}
-    </b>
-  );
-  if (level === 0) return figure;
-  const { evidence, of } = opens.place;
+function SaidText({ said: { text, unit, qualifier, level }, index, ...place }: Place & { said: Said; index: number }) {
   return (
-    <div>
-      {figure}
-      {qualifier === "" ? null : <small>{` ${qualifier}`}</small>}
-      <Opener part={index} label={evidence[level - 1] ?? ""} of={`: ${of}`} level={level} {...opens} />
-    </div>
+    <>
+      <b>
+        {text}
+        {unit === "" ? null : <i>{unit}</i>}
+        {qualifier === "" ? null : <small>{` ${qualifier}`}</small>}
+      </b>
+      {level === 0 ? null : (
+        <Opener
+          part={index}
+          label={place.setting.evidence[level - 1] ?? ""}
+          name={`: ${place.of}`}
+          level={level}
+          {...place}
+        />
+      )}
+    </>
   );
 }
 
-type OpenerParts = Opens & Readonly<{ part: Part; label: string; of: string; level?: number }>;
+type Opens = Place & Readonly<{ part: Part; label: string; name: string; level?: number }>;
 
-/** A button that opens what lies behind, by the table's form: without script the server lays it out. */
-function Opener({ part, label, of, level, place, opened }: OpenerParts) {
+/** A button that opens what lies behind the cell, right below itself. */
+function Opener({ part, label, name, level, ...place }: Opens) {
   const key = partKey(place.at, part);
-  const isOpen = isOpened(opened, key);
+  const isOpen = isOpened(place.opened, key);
   return (
     <>
-      {/* biome-ignore lint/a11y/useButtonType: submitting is what a button does by itself; said in each cell it would weigh */}
-      <button name="open" value={key} aria-expanded={isOpen} data-level={level}>
+      <button type="button" value={key} aria-expanded={isOpen} data-level={level} onClick={place.setting.toggle}>
         {label}
-        <i>{of}</i>
+        <i>{name}</i>
       </button>
       {isOpen ? <BehindCell row={place.row} bid={place.bid} part={part} /> : null}
     </>
   );
 }
 
-const isOpened = (opened: string, key: string): boolean => opened !== "" && opened.split(" ").includes(key);
-
 /** The most serious finding by its title, and how many more there are. */
-function Marks({ marks, place, opened }: Opens & { marks: readonly ShownMark[] }) {
+function Marks({ marks, ...place }: Place & { marks: readonly ShownMark[] }) {
   const [first, ...more] = marks;
   if (first === undefined) return null;
   const key = partKey(place.at, "findings");
-  const isOpen = isOpened(opened, key);
+  const isOpen = isOpened(place.opened, key);
   const lead = first.isSettled ? `settled: ${first.title}` : `${first.severity}: ${first.title}`;
   return (
     <>
-      {/* biome-ignore lint/a11y/useButtonType: as above */}
       <button
-        name="open"
+        type="button"
         value={key}
         aria-expanded={isOpen}
         data-mark={first.isSettled || first.severity === "note" ? "quiet" : "loud"}
+        onClick={place.setting.toggle}
       >
         <MarkOf word="finding" />
         {more.length === 0 ? lead : `${lead}, and ${more.length} more`}

@@ -1,10 +1,10 @@
 "use client";
 import { useSearchParams } from "next/navigation";
-import { useMemo, useState } from "react";
+import { useCallback, useId, useMemo, useState } from "react";
 import { Scroller } from "../../../../_components/scroller";
 import type { BidOrders } from "../_comparison/bid-order";
 import type { Cell } from "../_comparison/model";
-import { openedIn } from "../_comparison/opened-parts";
+import { openedIn, openedInRow } from "../_comparison/opened-parts";
 import { type PackedTable, unpackedTable } from "../_comparison/packed-table";
 import { gistsOf, rowsKept } from "../_comparison/rows-kept";
 import {
@@ -37,8 +37,9 @@ type Comparison = Readonly<{
 }>;
 
 /**
- * The table of all bids, laid out as the address asks on the server, and by the reader's choices in the browser. It is
- * one form: without script each choice and each opening is a request that the server answers with the same table.
+ * The table of all bids, laid out as the address asks on the server, and by the reader's choices in the browser. The
+ * choices are a form: without script each is a request that the server answers with the same table. The table stands
+ * outside that form, as a browser looks through all buttons of a form whenever one comes or goes.
  */
 export function ComparisonTable({ project, table, bids, orders, evidence, given }: Comparison) {
   const address = useSearchParams();
@@ -56,10 +57,13 @@ export function ComparisonTable({ project, table, bids, orders, evidence, given 
     [project, table, given],
   );
 
+  // for links that only stand there without script, so it need not follow the choice
+  const [query] = useState(() => addressOf(choice, orders));
+
   function choose(next: TableChoice) {
     setChoice(next);
-    const query = addressOf(next, orders);
-    window.history.replaceState(null, "", query === "" ? window.location.pathname : `?${query}`);
+    const chosen = addressOf(next, orders);
+    window.history.replaceState(null, "", chosen === "" ? window.location.pathname : `?${chosen}`);
   }
   function move(bid: string, side: Side) {
     const next = movedBid(choice, orders, bid, side);
@@ -69,11 +73,15 @@ export function ComparisonTable({ project, table, bids, orders, evidence, given 
     const letter = bids.find(({ id }) => id === bid)?.letter ?? "";
     setSaid(`Bid ${letter} is now bid ${shown.indexOf(bid) + 1} of ${shown.length}.`);
   }
+  const toggle = useCallback(({ currentTarget }: React.MouseEvent<HTMLButtonElement>) => {
+    setOpened((before) => toggled(before, currentTarget.value));
+  }, []);
+  const setting = useMemo(() => ({ evidence, toggle }), [evidence, toggle]);
+  const form = useId();
   function submitted(event: React.SyntheticEvent<HTMLFormElement, SubmitEvent>) {
     event.preventDefault();
     const button = event.nativeEvent.submitter;
     if (!(button instanceof HTMLButtonElement)) return;
-    if (button.name === fields.open) setOpened(toggled(opened, button.value));
     const [, side, bid] = /^(left|right)\.(.*)$/.exec(button.name === fields.move ? button.value : "") ?? [];
     if (bid !== undefined && (side === "left" || side === "right")) move(bid, side);
   }
@@ -90,8 +98,8 @@ export function ComparisonTable({ project, table, bids, orders, evidence, given 
   let number = -1;
   return (
     <BehindContext value={source}>
-      <form method="get" onSubmit={submitted}>
-        <MarkSheet />
+      <MarkSheet />
+      <form id={form} method="get" onSubmit={submitted}>
         {[...openedIn(address)].map((key) => (
           <input key={key} type="hidden" name={fields.open} value={key} />
         ))}
@@ -103,70 +111,68 @@ export function ComparisonTable({ project, table, bids, orders, evidence, given 
           areAllOpen={closed.size === 0}
           openAll={(open) => setClosed(new Set(open ? [] : groups.map(({ id }) => id)))}
         />
-        <p role="status" className={styles.count}>
-          {kept.size === rows.length ? `All ${rows.length} rows.` : `${kept.size} of ${rows.length} rows.`}
-        </p>
-        <p role="status" className="visually-hidden">
-          {said}
-        </p>
-        <div className={styles.frame}>
-          <Scroller label="All bids side by side">
-            <table className={`${styles.table} ${cells.cells}`}>
-              <caption className="visually-hidden">Claims and derived figures of all bids</caption>
-              <thead>
-                <tr>
-                  <th scope="col" className={styles.corner}>
-                    Property or figure
-                  </th>
-                  <BidHeads bids={bids} columns={columns} choice={choice} orders={orders} />
-                </tr>
-              </thead>
-              {groups.map((group) => {
-                const isOpen = !closed.has(group.id);
-                return (
-                  <tbody key={group.id} hidden={!group.rows.some(({ id }) => kept.has(id))}>
-                    <tr className={styles.group}>
-                      <th scope="rowgroup" colSpan={columns.length + 1}>
-                        <button
-                          type="button"
-                          className="plain"
-                          aria-expanded={isOpen}
-                          onClick={() => setClosed(toggled(closed, group.id))}
-                        >
-                          {group.label}
-                        </button>
-                      </th>
-                    </tr>
-                    {group.rows.map((row) => {
-                      number += 1;
-                      return (
-                        <TableRow
-                          key={row.id}
-                          row={row}
-                          number={number}
-                          bids={bids}
-                          columns={columns}
-                          pinned={choice.pinned}
-                          evidence={evidence}
-                          opened={openedOf(opened, number)}
-                          state={kept.has(row.id) ? (isOpen ? "shown" : "closed") : "left-out"}
-                        />
-                      );
-                    })}
-                  </tbody>
-                );
-              })}
-            </table>
-          </Scroller>
-        </div>
-        <CopyTable rows={copied} />
       </form>
+      <p role="status" className={styles.count}>
+        {kept.size === rows.length ? `All ${rows.length} rows.` : `${kept.size} of ${rows.length} rows.`}
+      </p>
+      <p role="status" className="visually-hidden">
+        {said}
+      </p>
+      <div className={styles.frame}>
+        <Scroller label="All bids side by side">
+          <table className={`${styles.table} ${cells.cells}`}>
+            <caption className="visually-hidden">Claims and derived figures of all bids</caption>
+            <thead>
+              <tr>
+                <th scope="col" className={styles.corner}>
+                  Property or figure
+                </th>
+                <BidHeads bids={bids} columns={columns} choice={choice} orders={orders} form={form} />
+              </tr>
+            </thead>
+            {groups.map((group) => {
+              const isOpen = !closed.has(group.id);
+              return (
+                <tbody key={group.id} hidden={!group.rows.some(({ id }) => kept.has(id))}>
+                  <tr className={styles.group}>
+                    <th scope="rowgroup" colSpan={columns.length + 1}>
+                      <button
+                        type="button"
+                        className="plain"
+                        aria-expanded={isOpen}
+                        onClick={() => setClosed(toggled(closed, group.id))}
+                      >
+                        {group.label}
+                      </button>
+                    </th>
+                  </tr>
+                  {group.rows.map((row) => {
+                    number += 1;
+                    return (
+                      <TableRow
+                        key={row.id}
+                        row={row}
+                        number={number}
+                        bids={bids}
+                        columns={columns}
+                        pinned={choice.pinned}
+                        setting={setting}
+                        opened={openedInRow(opened, number)}
+                        openRow={`?${query === "" ? "" : `${query}&`}open=${number}`}
+                        state={kept.has(row.id) ? (isOpen ? "shown" : "closed") : "left-out"}
+                      />
+                    );
+                  })}
+                </tbody>
+              );
+            })}
+          </table>
+        </Scroller>
+      </div>
+      <CopyTable rows={copied} />
     </BehindContext>
   );
 }
-
-const openedOf = (opened: ReadonlySet<string>, row: number): string =>
-  [...opened].filter((key) => key.startsWith(`${row}.`)).join(" ");
 
 function toggled(set: ReadonlySet<string>, entry: string): ReadonlySet<string> {
   const next = new Set(set);

@@ -1,7 +1,8 @@
 "use client";
 import { memo } from "react";
+import { wholeRow } from "../_comparison/opened-parts";
 import type { ShownRow } from "../_comparison/packed-table";
-import { CellContent } from "./cell-content";
+import { CellContent, type CellSetting } from "./cell-content";
 import styles from "./comparison-table.module.css";
 
 export type BidHead = Readonly<{ id: string; letter: string; bidder: string; system: string }>;
@@ -14,9 +15,11 @@ type Cells = Readonly<{
   /** Places of the bids, from the first column to the last. */
   columns: readonly number[];
   pinned: string;
-  evidence: readonly string[];
-  /** What is opened in this row, as names of buttons parted by spaces. */
+  setting: CellSetting;
+  /** What is opened in this row, as names parted by spaces. */
   opened: string;
+  /** The address at which all that lies behind the row is open. */
+  openRow: string;
 }>;
 
 type TableRowProps = Cells & Readonly<{ state: "shown" | "closed" | "left-out" }>;
@@ -32,32 +35,43 @@ export const TableRow = memo(function TableRow({ state, ...cells }: TableRowProp
 });
 
 /** Apart from the row, so that showing and leaving out a row does not draw its cells again. */
-const RowCells = memo(function RowCells({ row, number, bids, columns, pinned, evidence, opened }: Cells) {
+const RowCells = memo(function RowCells({ row, number, bids, columns, pinned, setting, opened, openRow }: Cells) {
   return (
     <>
       <th scope="row">
         {row.unit === "" ? row.label : `${row.label}, ${row.unit}`}
         {row.under === "" ? null : <small>{row.under}</small>}
+        <a href={openRow} className={styles.scriptless}>
+          open this row
+        </a>
       </th>
       {columns.map((column) => {
         const bid = bids[column];
         const cell = row.cells[column];
         if (bid === undefined || cell === undefined) return null;
-        const at = `${number}.${column}`;
-        const place = { row: row.id, bid: bid.id, of: `${row.label}, bid ${bid.letter}`, at, evidence };
         return (
           <CellContent
             key={bid.id}
-            place={place}
             cell={cell}
+            row={row.id}
+            bid={bid.id}
+            of={`${row.label}, bid ${bid.letter}`}
+            at={`${number}.${column}`}
             isPinned={bid.id === pinned}
-            opened={opened
-              .split(" ")
-              .filter((key) => key.startsWith(`${at}.`))
-              .join(" ")}
+            opened={openedInCell(opened, `${number}.${column}`)}
+            setting={setting}
           />
         );
       })}
     </>
   );
 });
+
+/** Only what concerns the cell, so that the others of its row are not drawn again. */
+const openedInCell = (opened: string, at: string): string =>
+  opened === ""
+    ? ""
+    : opened
+        .split(" ")
+        .filter((key) => wholeRow(key) !== null || key.startsWith(`${at}.`))
+        .join(" ");
