@@ -7,8 +7,11 @@ const demo = demonstration as ProjectFile;
 type BidInFile = ProjectFile["bids"][number];
 type ClaimInFile = BidInFile["claims"][number];
 
-/** A plausible claim for a property: the middle of its usual band, a choice, or words. */
-function plausibleClaim(property: Property, id: string, condition: string): ClaimInFile {
+/** How much the figures of one bid differ from those of the bid before, so that no two bids say the same. */
+const step = 0.001;
+
+/** A plausible claim for a property: near the middle of its usual band, a choice, or words. */
+function plausibleClaim(property: Property, id: string, condition: string, bid: number): ClaimInFile {
   const text = { id, property: property.id as PropertyId, method: property.methods[0] ?? "", evidence: "stated" };
   switch (property.kind) {
     case "choice":
@@ -18,7 +21,7 @@ function plausibleClaim(property: Property, id: string, condition: string): Clai
     case "quantity": {
       const unit = unitFor(property.dimension, "us");
       const band = property.plausible;
-      const middle = band === null ? 1 : (band.low + band.high) / 2;
+      const middle = (band === null ? 1 : (band.low + band.high) / 2) * (1 + bid * step);
       const written = inUnit(property.dimension, middle as never, unit);
       return { ...text, figure: `${Number(written.toPrecision(4))} ${unit}`, condition };
     }
@@ -32,8 +35,8 @@ function filledBid(index: number, claimCount: number): BidInFile {
   const claimed = new Set(model.claims.map(({ property }) => property));
   const asNew = properties
     .filter(({ id }) => !claimed.has(id))
-    .map((property) => plausibleClaim(property, `more-${property.id}`, "new"));
-  const aged = properties.map((property) => plausibleClaim(property, `aged-${property.id}`, "year 5"));
+    .map((property) => plausibleClaim(property, `more-${property.id}`, "new", index));
+  const aged = properties.map((property) => plausibleClaim(property, `aged-${property.id}`, "year 5", index));
   const claims = [...model.claims, ...asNew, ...aged].slice(0, claimCount);
   if (claims.length < claimCount) throw new RangeError(`only ${claims.length} claims to give`);
   const letter = index < 26 ? String.fromCharCode(65 + index) : `${String.fromCharCode(39 + index)}2`;

@@ -60,3 +60,19 @@ test("an empty cell stays one", () => {
   const [group] = unpackedTable(packedTable([{ id: "group", label: "Group", rows: [row] }]));
   expect(group?.rows[0]?.cells).toEqual([{ status: null, said: [], marks: [], hasWorking: false, hasReasons: false }]);
 });
+
+test("findings of one title stand once with their number", () => {
+  const mark = {
+    key: "",
+    severity: "note",
+    title: "Same figures",
+    isSettled: false,
+    sentence: "",
+    question: "",
+  } as const;
+  const cell = { ...emptyCell("bid-a"), marks: [mark, { ...mark, key: "other" }, { ...mark, isSettled: true }] };
+  expect(shownCell(cell).marks.map(({ isSettled, count }) => [isSettled, count])).toEqual([
+    [false, 2],
+    [true, 1],
+  ]);
+});

@@ -82,7 +82,7 @@ describe("laws of the choices", () => {
 describe("what a cell comes to", () => {
   const cell = { status: null, said: [], marks: [], hasWorking: false, hasReasons: false } as const;
   const said = [{ text: "2.00", unit: " in", qualifier: "new", level: 1 }];
-  const mark = { severity: "note", title: "Light infill", isSettled: false } as const;
+  const mark = { severity: "note", title: "Light infill", isSettled: false, count: 1 } as const;
 
   test("is its figure with the unit, the status and the open findings", () =>
     expect(gistOf({ ...cell, said, status: "over-claimed", marks: [mark] })).toEqual({

@@ -10,7 +10,7 @@ import { pageOf } from "../_contents";
 import { ordersOf } from "./_comparison/bid-order";
 import { comparison } from "./_comparison/comparison";
 import type { Cell, Group } from "./_comparison/model";
-import { wholeRow } from "./_comparison/opened-parts";
+import { placeKey, wholeRow } from "./_comparison/opened-parts";
 import { packedTable } from "./_comparison/packed-table";
 import { fields } from "./_comparison/table-choice";
 import { whatStandsOut } from "./_comparison/what-stands-out";
@@ -60,7 +60,8 @@ function givenCells(groups: readonly Group[], open: string | readonly string[] |
   const rows = groups.flatMap((group) => group.rows);
   return [open ?? []].flat().flatMap((key) => {
     const row = rows[wholeRow(key) ?? -1];
-    return (row?.cells ?? []).map((cell): readonly [string, Cell] => [`${row?.id} ${cell.bid}`, cell]);
+    if (row === undefined) return [];
+    return row.cells.map((cell): readonly [string, Cell] => [placeKey({ row: row.id, bid: cell.bid }), cell]);
   });
 }
 

@@ -20,11 +20,14 @@ export type Fact = Readonly<{ label: string; text: string }>;
 /** A statement with what stands behind it. `id` is where it was entered; empty for what is worked out. */
 export type Statement = Said & Readonly<{ id: string; facts: readonly Fact[] }>;
 
-/** A finding as a cell shows it. One that an answer settled is no question any more. */
-export type ShownMark = Readonly<{ severity: Severity; title: string; isSettled: boolean }>;
+/** A finding as its title tells. One that an answer settled is no question any more. */
+type MarkTitle = Readonly<{ severity: Severity; title: string; isSettled: boolean }>;
 
 /** A finding where it belongs, in the reader's words. */
-export type Mark = ShownMark & Readonly<{ key: string; sentence: string; question: string }>;
+export type Mark = MarkTitle & Readonly<{ key: string; sentence: string; question: string }>;
+
+/** Findings of one title as a cell shows them. A rule that holds a bid against many others finds the same many times. */
+export type ShownMark = MarkTitle & Readonly<{ count: number }>;
 
 /** What stands where a row and a bid meet, before anything is opened. */
 export type ShownCell = Readonly<{
@@ -79,11 +82,21 @@ export const emptyCell = (bid: string): Cell => ({
 export const workedOut = (text: string, unit = ""): readonly Statement[] =>
   text === "" ? [] : [{ id: "", text, unit, qualifier: "", level: 0, facts: [] }];
 
+/** Each title once, in the order of the findings, and how often it stands. */
+function shownMarks(marks: readonly Mark[]): readonly ShownMark[] {
+  const counted = new Map<string, ShownMark>();
+  for (const { severity, title, isSettled } of marks) {
+    const key = `${severity} ${isSettled} ${title}`;
+    counted.set(key, { severity, title, isSettled, count: (counted.get(key)?.count ?? 0) + 1 });
+  }
+  return [...counted.values()];
+}
+
 /** A cell without what only opens. */
 export const shownCell = ({ status, statements, working, lines, marks }: Cell): ShownCell => ({
   status,
   said: statements.map(({ text, unit, qualifier, level }) => ({ text, unit, qualifier, level })),
-  marks: marks.map(({ severity, title, isSettled }) => ({ severity, title, isSettled })),
+  marks: shownMarks(marks),
   hasWorking: working !== null,
   hasReasons: lines.length > 0,
 });

@@ -3,6 +3,11 @@ import { fields } from "./table-choice";
 /** What of a cell is opened: one of its statements, the working, the reasons of its status, or its findings. */
 export type Part = number | "working" | "why" | "findings";
 
+/** A cell by the ids of its row and its bid. */
+export type Place = Readonly<{ row: string; bid: string }>;
+
+export const placeKey = ({ row, bid }: Place): string => `${row} ${bid}`;
+
 /** The name of a button: row and bid by number, as in "12.3", and what it opens. */
 export const partKey = (at: string, part: Part): string => `${at}.${part}`;
 

@@ -23,10 +23,10 @@ const severities = ["can't be true", "needs an answer", "note"] as const satisfi
 const hasWorking = 1;
 const hasReasons = 2;
 
-/** Numbers before the statements: status, what opens, how many statements. Then four a statement and three a mark. */
+/** Numbers before the statements: status, what opens, how many statements. Then four a statement and four a mark. */
 const headLength = 3;
 const saidLength = 4;
-const markLength = 3;
+const markLength = 4;
 
 /** The groups without what only opens. */
 export function packedTable(groups: readonly Group[]): PackedTable {
@@ -46,10 +46,11 @@ export function packedTable(groups: readonly Group[]): PackedTable {
       placeOf(qualifier),
       level,
     ]),
-    ...cell.marks.flatMap(({ severity, title, isSettled }) => [
+    ...cell.marks.flatMap(({ severity, title, isSettled, count }) => [
       severities.indexOf(severity),
       placeOf(title),
       Number(isSettled),
+      count,
     ]),
   ];
   const packed = groups.map(({ id, label, rows }) => ({
@@ -90,6 +91,7 @@ function unpackedCell(numbers: readonly number[], words: readonly string[]): Sho
         severity: severities[at(start)] ?? "note",
         title: word(start + 1),
         isSettled: at(start + 2) === 1,
+        count: at(start + 3),
       }),
     ),
   };

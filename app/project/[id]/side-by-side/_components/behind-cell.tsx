@@ -3,10 +3,8 @@ import Link from "next/link";
 import { createContext, useContext, useEffect, useState } from "react";
 import { WorkingText } from "../../../../_components/working";
 import type { Cell, Mark, Statement } from "../_comparison/model";
-import type { Part } from "../_comparison/opened-parts";
+import { type Part, type Place, placeKey } from "../_comparison/opened-parts";
 import styles from "./behind-cell.module.css";
-
-type Place = Readonly<{ row: string; bid: string }>;
 
 /** Where cells come from with all that lies behind them. A new source stands for new figures or other units. */
 export type BehindSource = Readonly<{
@@ -16,8 +14,6 @@ export type BehindSource = Readonly<{
   /** Asked for since, so that no cell is asked for twice. */
   asked: Map<string, Promise<Cell>>;
 }>;
-
-export const placeKey = ({ row, bid }: Place): string => `${row} ${bid}`;
 
 export const BehindContext = createContext<BehindSource>({ project: "", given: new Map(), asked: new Map() });
 

@@ -9,7 +9,7 @@ import { MarkOf } from "./mark-sheet";
 export type CellSetting = Readonly<{
   /** Names of the levels of evidence, weakest first. */
   evidence: readonly string[];
-  toggle: (event: React.MouseEvent<HTMLButtonElement>) => void;
+  toggle: (key: string) => void;
 }>;
 
 type Shown = Readonly<{
@@ -86,13 +86,17 @@ function SaidText({ said: { text, unit, qualifier, level }, index, ...place }: P
 
 type Opens = Place & Readonly<{ part: Part; label: string; name: string; level?: number }>;
 
-/** A button that opens what lies behind the cell, right below itself. */
+/**
+ * A button that opens what lies behind the cell, right below itself. It belongs to no form, so it needs no type, and its
+ * name in the table is no attribute: each word of it would be sent some thousand times.
+ */
 function Opener({ part, label, name, level, ...place }: Opens) {
   const key = partKey(place.at, part);
   const isOpen = isOpened(place.opened, key);
   return (
     <>
-      <button type="button" value={key} aria-expanded={isOpen} data-level={level} onClick={place.setting.toggle}>
+      {/* biome-ignore lint/a11y/useButtonType: see above */}
+      <button aria-expanded={isOpen} data-level={level} onClick={() => place.setting.toggle(key)}>
         {label}
         <i>{name}</i>
       </button>
@@ -103,23 +107,21 @@ function Opener({ part, label, name, level, ...place }: Opens) {
 
 /** The most serious finding by its title, and how many more there are. */
 function Marks({ marks, ...place }: Place & { marks: readonly ShownMark[] }) {
-  const [first, ...more] = marks;
+  const [first] = marks;
+  const more = marks.reduce((sum, { count }) => sum + count, -1);
   if (first === undefined) return null;
   const key = partKey(place.at, "findings");
   const isOpen = isOpened(place.opened, key);
   const lead = first.isSettled ? `settled: ${first.title}` : `${first.severity}: ${first.title}`;
   return (
     <>
+      {/* biome-ignore lint/a11y/useButtonType: as of every opener */}
       <button
-        type="button"
-        value={key}
         aria-expanded={isOpen}
         data-mark={first.isSettled || first.severity === "note" ? "quiet" : "loud"}
-        onClick={place.setting.toggle}
+        onClick={() => place.setting.toggle(key)}
       >
-        <MarkOf word="finding" />
-        {more.length === 0 ? lead : `${lead}, and ${more.length} more`}
-        <i>{`: ${place.of}`}</i>
+        {more === 0 ? lead : `${lead}, and ${more} more`}
       </button>
       {isOpen ? <BehindCell row={place.row} bid={place.bid} part="findings" /> : null}
     </>

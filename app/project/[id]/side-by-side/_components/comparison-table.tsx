@@ -73,9 +73,7 @@ export function ComparisonTable({ project, table, bids, orders, evidence, given 
     const letter = bids.find(({ id }) => id === bid)?.letter ?? "";
     setSaid(`Bid ${letter} is now bid ${shown.indexOf(bid) + 1} of ${shown.length}.`);
   }
-  const toggle = useCallback(({ currentTarget }: React.MouseEvent<HTMLButtonElement>) => {
-    setOpened((before) => toggled(before, currentTarget.value));
-  }, []);
+  const toggle = useCallback((key: string) => setOpened((before) => toggled(before, key)), []);
   const setting = useMemo(() => ({ evidence, toggle }), [evidence, toggle]);
   const form = useId();
   function submitted(event: React.SyntheticEvent<HTMLFormElement, SubmitEvent>) {

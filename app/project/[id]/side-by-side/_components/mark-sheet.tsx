@@ -1,6 +1,5 @@
 import { type StatusWord, statusMarks, statusWords } from "../../../../_components/status";
 
-const findingMark = "mark-finding";
 const idOf = (word: StatusWord) => `mark-${word.replaceAll(" ", "-")}`;
 
 /** The drawings of all marks, once for the page: some thousand cells point to them. */
@@ -12,17 +11,14 @@ export function MarkSheet() {
           {statusMarks[word]}
         </symbol>
       ))}
-      <symbol id={findingMark} viewBox="0 0 16 16">
-        <path d="M3.5 15V1.5h9L10 5l2.5 3.5h-9" fill="none" stroke="currentColor" strokeWidth="1.5" />
-      </symbol>
     </svg>
   );
 }
 
-export function MarkOf({ word }: { word: StatusWord | "finding" }) {
+export function MarkOf({ word }: { word: StatusWord }) {
   return (
     <svg aria-hidden="true">
-      <use href={`#${word === "finding" ? findingMark : idOf(word)}`} />
+      <use href={`#${idOf(word)}`} />
     </svg>
   );
 }
