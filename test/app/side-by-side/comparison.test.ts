@@ -109,7 +109,7 @@ describe("figures by unlike methods", () => {
 describe("derived figures side by side", () => {
   test("carry their working", () => {
     const { groups } = sideBySide([bid("A", [])]);
-    const [cell] = rowOf(groups, "stabilising-mass").cells;
+    const [cell] = rowOf(groups, "derived.stabilising-mass").cells;
     // 6 lb/ft² × 80,000 ft² = 480,000 lb, derived
     expect(textOf(cell)).toBe("480,000 lb");
     expect(cell?.working?.inputs.length).toBeGreaterThan(1);
@@ -117,7 +117,7 @@ describe("derived figures side by side", () => {
 
   test("say why where there is none", () => {
     const { groups } = sideBySide([bid("A", [claim("g-max", "68 g", { method: "clegg-on-turf" })])]);
-    const [cell] = rowOf(groups, "impact-level-as-new").cells;
+    const [cell] = rowOf(groups, "derived.impact-level-as-new").cells;
     expect(cell?.status).toBe("not comparable");
     expect(cell?.lines.join(" ")).toContain("Ask for a figure by");
   });
@@ -125,13 +125,16 @@ describe("derived figures side by side", () => {
   test("mark a finding that speaks of no single claim at the mass of the infill, and list it below", () => {
     const { groups } = sideBySide([bid("A", [claim("shock-layer", "none")], "3 lb/ft²")]);
     const titles = (id: string) => rowOf(groups, id).cells[0]?.marks.map(({ title }) => title);
-    expect(titles("infill-mass-per-area")).toEqual(["Light infill and no shock layer"]);
-    expect(titles("findings")).toEqual(["Light infill and no shock layer"]);
+    expect(titles("derived.infill-mass-per-area")).toEqual(["Light infill and no shock layer"]);
+    expect(titles("derived.findings")).toEqual(["Light infill and no shock layer"]);
   });
 });
 
 test("one cell stands for each bid in every row, and no row comes twice", () => {
-  const { groups } = sideBySide([bid("A", [claim("g-max", "118 g")]), bid("B", [claim("pile-height", "2 in")])]);
+  const { groups } = sideBySide([
+    bid("A", [claim("g-max", "118 g"), claim("infill-depth", "1 in")]),
+    bid("B", [claim("pile-height", "2 in")]),
+  ]);
   expect(groups.flatMap(({ rows }) => rows).every(({ cells }) => cells.length === 2)).toBe(true);
   expect(new Set(ids(groups)).size).toBe(ids(groups).length);
 });
@@ -153,7 +156,7 @@ describe("units in the heads of rows", () => {
     const row = rowOf(groups, "pile-height");
     expect([row.label, row.unit]).toEqual(["Pile height", "in"]);
     expect(row.cells[0]?.statements[0]).toMatchObject({ text: "2.00", unit: " in", qualifier: "new" });
-    expect(rowOf(groups, "stabilising-mass").unit).toBe("lb");
+    expect(rowOf(groups, "derived.stabilising-mass").unit).toBe("lb");
     expect(rowOf(groups, "shock-layer").unit).toBe("");
   });
 
@@ -211,7 +214,7 @@ test("findings in a cell stand from the most serious to the notes", () => {
       "3 lb/ft²",
     ),
   ]);
-  const severities = rowOf(groups, "findings").cells[0]?.marks.map(({ severity }) => severity) ?? [];
+  const severities = rowOf(groups, "derived.findings").cells[0]?.marks.map(({ severity }) => severity) ?? [];
   const order = ["can't be true", "needs an answer", "note"];
   expect(severities.length).toBeGreaterThan(1);
   expect(severities).toEqual(severities.toSorted((one, other) => order.indexOf(one) - order.indexOf(other)));
