@@ -1,10 +1,18 @@
 import styles from "./status.module.css";
 
 /** The words a figure or a gate can be marked with. Each has a mark of its own shape, so colour carries nothing alone. */
-const statusWords = ["meets", "falls short", "not shown", "not comparable", "not decided", "over-claimed"] as const;
+export const statusWords = [
+  "meets",
+  "falls short",
+  "not shown",
+  "not comparable",
+  "not decided",
+  "over-claimed",
+] as const;
 export type StatusWord = (typeof statusWords)[number];
 
-const marks: Record<StatusWord, React.ReactNode> = {
+/** The mark of each word, drawn in a square of 16. */
+export const statusMarks: Record<StatusWord, React.ReactNode> = {
   meets: <path d="M2 8.5 6 12.5 14 3.5" fill="none" stroke="currentColor" strokeWidth="2" />,
   "falls short": <path d="M2 3.5h12M8 4v9M4.5 9.5 8 13l3.5-3.5" fill="none" stroke="currentColor" strokeWidth="2" />,
   "not shown": (
@@ -34,7 +42,7 @@ export function Status({ word }: { word: StatusWord }) {
   return (
     <span className={`${styles.status} ${tone}`}>
       <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
-        {marks[word]}
+        {statusMarks[word]}
       </svg>
       {word}
     </span>

@@ -31,40 +31,47 @@ export function ShowWorking({ project, of, working }: { project: string; of: str
       <summary>
         Show working<span className="visually-hidden"> of {of}</span>
       </summary>
-      <div className={styles.body}>
-        <p className={styles.formula}>{working.formula}</p>
-        {working.inputs.length === 0 ? null : (
-          <dl className={styles.inputs}>
-            {working.inputs.map(({ label, text, from }) => {
-              const address = originAddress(project, from);
-              return (
-                <div key={`${label} ${text}`}>
-                  <dt>{label}</dt>
-                  <dd>
-                    {text}
-                    {address === null ? null : (
-                      <>
-                        {" "}
-                        <Link href={address} className="screen-only" prefetch={false}>
-                          where entered<span className="visually-hidden">: {label}</span>
-                        </Link>
-                      </>
-                    )}
-                  </dd>
-                </div>
-              );
-            })}
-          </dl>
-        )}
-        {working.assumptions.length === 0 ? null : (
-          <ul>
-            {working.assumptions.map((assumption) => (
-              <li key={assumption}>{assumption}</li>
-            ))}
-          </ul>
-        )}
-        <p className="soft">Source: {working.source}</p>
-      </div>
+      <WorkingText project={project} working={working} />
     </details>
+  );
+}
+
+/** The working itself, for places that open it in a way of their own. */
+export function WorkingText({ project, working }: { project: string; working: Working }) {
+  return (
+    <div className={styles.body}>
+      <p className={styles.formula}>{working.formula}</p>
+      {working.inputs.length === 0 ? null : (
+        <dl className={styles.inputs}>
+          {working.inputs.map(({ label, text, from }) => {
+            const address = originAddress(project, from);
+            return (
+              <div key={`${label} ${text}`}>
+                <dt>{label}</dt>
+                <dd>
+                  {text}
+                  {address === null ? null : (
+                    <>
+                      {" "}
+                      <Link href={address} className="screen-only" prefetch={false}>
+                        where entered<span className="visually-hidden">: {label}</span>
+                      </Link>
+                    </>
+                  )}
+                </dd>
+              </div>
+            );
+          })}
+        </dl>
+      )}
+      {working.assumptions.length === 0 ? null : (
+        <ul>
+          {working.assumptions.map((assumption) => (
+            <li key={assumption}>{assumption}</li>
+          ))}
+        </ul>
+      )}
+      <p className="soft">Source: {working.source}</p>
+    </div>
   );
 }

@@ -21,7 +21,7 @@ test("a board member compares the bids, opens a working, and reads what the figu
   for (const letter of ["A", "B", "C", "D"])
     await expect(comparison(page).getByRole("columnheader", { name: new RegExp(`^Bid ${letter}\\b`) })).toBeVisible();
 
-  const fallHeight = row(page, /^Critical fall height ?Method:/);
+  const fallHeight = row(page, /^Critical fall height, ft ?Method:/);
   const stabilisingMass = row(page, /^Total stabilising mass/);
   const all = await rowsShown(page);
   await expect(fallHeight).toContainText("not shown");
@@ -50,7 +50,7 @@ test("a board member compares the bids, opens a working, and reads what the figu
   // 380 ft × 212 ft × (6.5 + 3) lb/ft² = 765,320 lb, derived; × 0.45359237 kg/lb (NIST SP 811) = 347,143 kg
   const massOfA = figureOf(0, stabilisingMass);
   await expect(massOfA).toContainText("765,320 lb");
-  await massOfA.getByText("Show working of Total stabilising mass, bid A").click();
+  await massOfA.getByRole("button", { name: "Show working of Total stabilising mass, bid A" }).click();
   await expect(massOfA.getByText(/^Source: /)).toBeVisible();
   await expect(massOfA.getByRole("term").first()).toBeVisible();
   await expect(massOfA).toContainText("80,560 ft²");

@@ -1,5 +1,6 @@
 // Speed as ratios within one run: `npm run bench`. Prints figures and judges nothing; the machine decides the rest.
 import { evaluate } from "#lib/evaluation";
+import { measureLargeTable } from "./large-table";
 import { manyBids } from "./many-bids";
 import { measurePages } from "./pages";
 import { workbookOf } from "./spreadsheet";
@@ -46,4 +47,21 @@ for (const { name, script, html, milliseconds } of pages) {
   console.log(
     `  ${name.padEnd(16)} ${(script / 1000).toFixed(1).padStart(6)} kB script (${above.padStart(5)} above empty)  ${(html / 1000).toFixed(0).padStart(4)} kB page  ${milliseconds.toFixed(0).padStart(4)} ms (× ${times} of empty)`,
   );
+}
+
+const [bids, claims] = [40, 120];
+const table = await measureLargeTable(bids, claims);
+if (table === null) console.log("\nThe table of many bids was not measured: no Chromium was found.");
+else {
+  const { html, cells, ours: own, plain } = table;
+  console.log(
+    `\nSide by side with ${bids} bids × ${claims} claims (${cells} cells), against a plain HTML table of the same texts`,
+  );
+  console.log(`  page ${(html / 1e6).toFixed(2)} MB, not compressed; usable after ${own.interactive.toFixed(0)} ms`);
+  for (const [name, milliseconds] of Object.entries(own.each)) {
+    const reference = plain.each[name as keyof typeof plain.each];
+    console.log(
+      `  ${name.padEnd(16)} ${milliseconds.toFixed(0).padStart(5)} ms  plain ${reference.toFixed(0).padStart(5)} ms  ratio ${(milliseconds / reference).toFixed(2)}`,
+    );
+  }
 }

@@ -7,8 +7,11 @@ const demo = demonstration as ProjectFile;
 type BidInFile = ProjectFile["bids"][number];
 type ClaimInFile = BidInFile["claims"][number];
 
-/** A plausible claim for a property: the middle of its usual band, a choice, or words. */
-function plausibleClaim(property: Property, id: string): ClaimInFile {
+/** How much the figures of one bid differ from those of the bid before, so that no two bids say the same. */
+const step = 0.001;
+
+/** A plausible claim for a property: near the middle of its usual band, a choice, or words. */
+function plausibleClaim(property: Property, id: string, condition: string, bid: number): ClaimInFile {
   const text = { id, property: property.id as PropertyId, method: property.methods[0] ?? "", evidence: "stated" };
   switch (property.kind) {
     case "choice":
@@ -18,29 +21,30 @@ function plausibleClaim(property: Property, id: string): ClaimInFile {
     case "quantity": {
       const unit = unitFor(property.dimension, "us");
       const band = property.plausible;
-      const middle = band === null ? 1 : (band.low + band.high) / 2;
+      const middle = (band === null ? 1 : (band.low + band.high) / 2) * (1 + bid * step);
       const written = inUnit(property.dimension, middle as never, unit);
-      return { ...text, figure: `${Number(written.toPrecision(4))} ${unit}`, condition: "new" };
+      return { ...text, figure: `${Number(written.toPrecision(4))} ${unit}`, condition };
     }
   }
 }
 
-/** One of the demonstration's bids filled up with plausible claims. */
+/** One of the demonstration's bids filled up with plausible claims, each property as new and then after five years. */
 function filledBid(index: number, claimCount: number): BidInFile {
   const model = demo.bids[index % demo.bids.length];
   if (model === undefined) throw new RangeError("the demonstration has bids");
   const claimed = new Set(model.claims.map(({ property }) => property));
-  const more = properties
+  const asNew = properties
     .filter(({ id }) => !claimed.has(id))
-    .map((property) => plausibleClaim(property, `more-${property.id}`));
-  const claims = [...model.claims, ...more].slice(0, claimCount);
+    .map((property) => plausibleClaim(property, `more-${property.id}`, "new", index));
+  const aged = properties.map((property) => plausibleClaim(property, `aged-${property.id}`, "year 5", index));
+  const claims = [...model.claims, ...asNew, ...aged].slice(0, claimCount);
   if (claims.length < claimCount) throw new RangeError(`only ${claims.length} claims to give`);
   const letter = index < 26 ? String.fromCharCode(65 + index) : `${String.fromCharCode(39 + index)}2`;
   return { ...model, id: `bid-${index}`, letter, claims };
 }
 
 /** The demonstration with as many bids and claims as asked for, as a file. */
-const manyBidsFile = (bids: number, claims: number): ProjectFile => ({
+export const manyBidsFile = (bids: number, claims: number): ProjectFile => ({
   ...demo,
   bids: Array.from({ length: bids }, (_, index) => filledBid(index, claims)),
 });

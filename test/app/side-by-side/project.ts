@@ -1,7 +1,7 @@
 import { evaluate, type Project, type ProjectFile, projectFileSchema } from "#lib/evaluation";
 import type { UnitSystem } from "#lib/quantity";
 import { comparison } from "../../../app/project/[id]/side-by-side/_comparison/comparison";
-import type { Group, Row } from "../../../app/project/[id]/side-by-side/_comparison/model";
+import { type Cell, type Group, type Row, saidInWords } from "../../../app/project/[id]/side-by-side/_comparison/model";
 import { whatStandsOut } from "../../../app/project/[id]/side-by-side/_comparison/what-stands-out";
 import { component, workedProject } from "../../evaluation/worked-project";
 
@@ -42,8 +42,11 @@ export function sideBySide(bids: readonly BidText[], units: UnitSystem = "us") {
   const project = projectOf(bids);
   const evaluation = evaluate(project);
   const groups = comparison(project, evaluation, units);
-  return { groups, sentences: whatStandsOut({ project, evaluation, groups, units }) };
+  return { evaluation, groups, sentences: whatStandsOut({ project, evaluation, groups, units }) };
 }
+
+/** What a cell says on one line. */
+export const textOf = (cell: Cell | undefined): string => saidInWords(cell?.statements ?? []);
 
 /** The row of this id. */
 export function rowOf(groups: readonly Group[], id: string): Row {

@@ -1,23 +1,25 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { BidLetter } from "../../../_components/bid-letter";
+import { evidenceLevels } from "#lib/claim";
 import { Caution } from "../../../_components/caution";
 import { PageHead } from "../../../_components/page-head";
 import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
+import { ordersOf } from "./_comparison/bid-order";
 import { comparison } from "./_comparison/comparison";
-import type { Cell, Group, Row } from "./_comparison/model";
+import type { Cell, Group } from "./_comparison/model";
+import { placeKey, wholeRow } from "./_comparison/opened-parts";
+import { packedTable } from "./_comparison/packed-table";
+import { fields } from "./_comparison/table-choice";
 import { whatStandsOut } from "./_comparison/what-stands-out";
-import { CellContent } from "./_components/cell-content";
 import { ComparisonTable } from "./_components/comparison-table";
-import type { BidHead, Line } from "./_components/table-model";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: pageOf("side-by-side").title };
 
-export default async function SideBySidePage({ params }: PageProps<"/project/[id]/side-by-side">) {
+export default async function SideBySidePage({ params, searchParams }: PageProps<"/project/[id]/side-by-side">) {
   const { id } = await params;
   const loaded = await loadEvaluation(id);
   if (loaded === null) notFound();
@@ -26,20 +28,6 @@ export default async function SideBySidePage({ params }: PageProps<"/project/[id
   if (evaluation.bids.length === 0) return <NoBids head={head} project={id} />;
   const units = await readersUnits();
   const groups = comparison(project, evaluation, units);
-  const bids = evaluation.bids.map(
-    ({ id: bid, letter, bidder, system }, index): BidHead => ({
-      id: bid,
-      letter,
-      name: `Bid ${letter}, ${bidder}`,
-      head: (
-        <>
-          <span className="visually-hidden">Bid </span>
-          <BidLetter letter={letter} index={index} /> <span className={styles.bidder}>{bidder}</span>
-          <span className={styles.system}>{system}</span>
-        </>
-      ),
-    }),
-  );
   return (
     <>
       {head}
@@ -55,9 +43,26 @@ export default async function SideBySidePage({ params }: PageProps<"/project/[id
       {evaluation.cautions.map((caution) => (
         <Caution key={caution}>{caution}</Caution>
       ))}
-      <ComparisonTable lines={groups.map((group) => groupLine(id, group, bids))} bids={bids} />
+      <ComparisonTable
+        project={id}
+        table={packedTable(groups)}
+        bids={evaluation.bids.map(({ id: bid, letter, bidder, system }) => ({ id: bid, letter, bidder, system }))}
+        orders={ordersOf(evaluation)}
+        evidence={evidenceLevels.map(({ label }) => label)}
+        given={givenCells(groups, (await searchParams)[fields.open])}
+      />
     </>
   );
+}
+
+/** The cells of rows that the address opens: without script they have to come with the page. */
+function givenCells(groups: readonly Group[], open: string | readonly string[] | undefined) {
+  const rows = groups.flatMap((group) => group.rows);
+  return [open ?? []].flat().flatMap((key) => {
+    const row = rows[wholeRow(key) ?? -1];
+    if (row === undefined) return [];
+    return row.cells.map((cell): readonly [string, Cell] => [placeKey({ row: row.id, bid: cell.bid }), cell]);
+  });
 }
 
 function NoBids({ head, project }: { head: React.ReactNode; project: string }) {
@@ -70,44 +75,4 @@ function NoBids({ head, project }: { head: React.ReactNode; project: string }) {
       </p>
     </>
   );
-}
-
-const groupLine = (project: string, { id, label, rows }: Group, bids: readonly BidHead[]): Line => ({
-  id,
-  label,
-  apart: false,
-  cells: [],
-  head: null,
-  slots: [],
-  lines: rows.map((row) => rowLine(project, row, bids)),
-});
-
-function rowLine(project: string, row: Row, bids: readonly BidHead[]): Line {
-  return {
-    id: row.id,
-    label: row.label,
-    apart: row.apart,
-    cells: row.cells.map(gistOf),
-    head: (
-      <>
-        {row.label}
-        {row.under === "" ? null : <span className={styles.under}>{row.under}</span>}
-      </>
-    ),
-    slots: row.cells.map((cell, index) => (
-      <CellContent key={cell.bid} project={project} of={`${row.label}, bid ${bids[index]?.letter ?? ""}`} cell={cell} />
-    )),
-    lines: [],
-  };
-}
-
-/** A status and the titles of findings are copied along, since a figure without them would say too much. */
-function gistOf({ text, status, marks, statements }: Cell) {
-  const found = [...marks, ...statements.flatMap((statement) => statement.marks)];
-  const words = [text, status ?? "", ...found.map(({ title }) => title)].filter((part) => part !== "");
-  return {
-    text: words.join(" – "),
-    isGap: status === "not shown",
-    isInQuestion: status === "not comparable" || status === "over-claimed" || found.length > 0,
-  };
 }

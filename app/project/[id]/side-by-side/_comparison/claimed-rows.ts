@@ -1,5 +1,6 @@
 import {
   type Claim,
+  claimFieldLabels,
   claimsFor,
   comparability,
   evidenceLevels,
@@ -14,23 +15,40 @@ import {
   type PropertyGroup,
   type Provenance,
   properties,
+  reportInWords,
   type StatedMethod,
+  shownIn,
 } from "#lib/claim";
+import { type Answer, earlierVersions } from "#lib/crosscheck";
 import { type BidEvaluation, claimedMeasures, type Project, type Requirements } from "#lib/evaluation";
 import type { UnitSystem } from "#lib/quantity";
-import { isOverClaimed, marksOnClaim } from "./finding-marks";
+import { isOverClaimed, marksOnClaims } from "./finding-marks";
 import { type Cell, emptyCell, type Fact, type Row, type Statement } from "./model";
+import { type NumberAndUnit, numberAndUnit, unitInHead } from "./number-and-unit";
 
-export const shownBy = (level: Provenance["evidence"]): string =>
-  evidenceLevels.find(({ id }) => id === level)?.label ?? level;
+/** The place of a level of evidence in their order, counted from 1. */
+export const levelOf = (level: Provenance["evidence"]): number =>
+  evidenceLevels.findIndex(({ id }) => id === level) + 1;
 
 /** What shows a statement and where it can be read. */
-export const provenanceFacts = ({ evidence, document, page, words }: Provenance): readonly Fact[] =>
+export const provenanceFacts = ({ evidence, document, page, words, date, ...report }: Provenance): readonly Fact[] =>
   [
     { label: "Evidence", text: evidenceLevels.find(({ id }) => id === evidence)?.definition ?? "" },
+    { label: "Report", text: reportInWords({ ...report, date: date?.text ?? "" }).join(", ") },
     { label: "Document", text: [document, page === "" ? "" : `p. ${page}`].filter((part) => part !== "").join(", ") },
     { label: "In the bid’s words", text: words },
   ].filter(({ text }) => text !== "");
+
+/** What a claim said before answers amended it, the earliest first. */
+export const earlierFacts = (claim: string, answers: readonly Answer[]): readonly Fact[] =>
+  earlierVersions(claim, answers).map(({ fields }) => ({
+    label: "Before an answer",
+    text: Object.entries(fields)
+      .map(([field, text]) => `${labels[field] ?? field} ${text === "" ? "not given" : `“${text}”`}`)
+      .join("; "),
+  }));
+
+const labels: Readonly<Record<string, string | undefined>> = claimFieldLabels;
 
 const methodName = (method: StatedMethod): string =>
   method === "not-stated" ? "a method that is not stated" : methodOf(method).designation;
@@ -78,11 +96,13 @@ function rowsOf(
 ): readonly Row[] {
   const all = bids.flatMap(({ claims }) => claims);
   const setting: Setting = { property, reference: referenceMethod(property, requirements, all), units };
+  const unit = property.kind === "quantity" ? unitInHead(property.dimension, shownIn(property, units)) : "";
   const strangers = unlikeMethods(all.filter((claim) => isUnlike(claim, setting)));
   return [
     {
       id: property.id,
       label: property.label,
+      unit,
       under: setting.reference === null ? "" : `Method: ${methodName(setting.reference)}, or alike.`,
       apart: false,
       cells: bids.map((bid) => mainCell(bid, setting)),
@@ -91,6 +111,7 @@ function rowsOf(
       (method): Row => ({
         id: `${property.id}.${method}`,
         label: `${property.label}, by ${methodName(method)}`,
+        unit,
         under: "Not comparable with the line above.",
         apart: true,
         cells: bids.map((bid) => apartCell(bid, method, setting)),
@@ -129,12 +150,15 @@ function apartCell({ bid, claims }: BidClaims, method: StatedMethod, setting: Se
 }
 
 function stated(bid: BidEvaluation, claims: readonly Claim[], setting: Setting): Cell {
-  const statements = claims.map((claim) => statementOf(bid, claim, setting));
   return {
     ...emptyCell(bid.id),
-    text: statements.map(({ text, qualifier }) => (qualifier === "" ? text : `${text} (${qualifier})`)).join("; "),
     status: statedStatus(bid, claims, setting),
-    statements,
+    statements: claims.map((claim) => statementOf(bid, claim, setting)),
+    marks: marksOnClaims(
+      bid,
+      claims.map(({ id }) => id),
+      setting.units,
+    ),
   };
 }
 
@@ -169,30 +193,30 @@ function statementOf(bid: BidEvaluation, claim: Claim, { property, reference, un
   ].filter(({ text }) => text !== "");
   return {
     id: claim.id,
-    text: valueText(claim, property, units),
+    ...claimedValue(claim, property, units),
     qualifier: isConditionStated(condition) ? formatCondition(condition) : "",
-    evidence: shownBy(claim.evidence),
+    level: levelOf(claim.evidence),
     facts: [
       ...facts,
       ...provenanceFacts(value.kind === "words" ? { ...claim, words: "" } : claim),
       ...(claim.note === "" ? [] : [{ label: "Owner’s note", text: claim.note }]),
+      ...earlierFacts(claim.id, bid.answers),
     ],
-    marks: marksOnClaim(bid, claim.id, units),
   };
 }
 
-function valueText({ value }: Claim, property: Property, units: UnitSystem): string {
+function claimedValue({ value }: Claim, property: Property, units: UnitSystem): NumberAndUnit {
   switch (value.kind) {
-    case "quantity":
-      return formatClaimed(property.id, value.quantity, units);
-    case "choice":
-      return inSentence(
-        property.kind === "choice"
-          ? (property.choices.find(({ id }) => id === value.choice)?.label ?? value.choice)
-          : value.choice,
-      );
+    case "quantity": {
+      const { quantity } = value;
+      return numberAndUnit(formatClaimed(property.id, quantity, units), quantity.dimension, shownIn(property, units));
+    }
+    case "choice": {
+      const choices = property.kind === "choice" ? property.choices : [];
+      return { text: inSentence(choices.find(({ id }) => id === value.choice)?.label ?? value.choice), unit: "" };
+    }
     case "words":
-      return `“${value.words}”`;
+      return { text: `“${value.words}”`, unit: "" };
   }
 }
 

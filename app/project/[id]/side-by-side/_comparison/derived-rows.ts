@@ -1,24 +1,27 @@
 import { type BidEvaluation, derivedMeasures, type Project } from "#lib/evaluation";
 import { explainShortfall, type Figure, formatFigure } from "#lib/figure";
 import { formatReading, type UnitSystem } from "#lib/quantity";
-import { provenanceFacts, shownBy } from "./claimed-rows";
-import { marksOnInfill } from "./finding-marks";
-import { type Cell, emptyCell, type Mark, type Row, type Statement } from "./model";
+import { earlierFacts, levelOf, provenanceFacts } from "./claimed-rows";
+import { marksOnFigure } from "./finding-marks";
+import { type Cell, emptyCell, type Mark, type Row, type RowHead, type Statement, workedOut } from "./model";
+import { numberAndUnit, unitInHead } from "./number-and-unit";
 
 type DerivedMeasureId = (typeof derivedMeasures)[number]["id"];
 type Reader = (bid: BidEvaluation) => Figure;
 
 /** A derived figure as a cell: the figure, or the status and the sentence that say why there is none. */
 function figureCell(bid: string, figure: Figure, units: UnitSystem, marks: readonly Mark[] = []): Cell {
-  if (figure.kind !== "unknown")
-    return { ...emptyCell(bid), text: formatFigure(figure, units), working: figure.working, marks };
+  if (figure.kind !== "unknown") {
+    const { text, unit } = numberAndUnit(formatFigure(figure, units), figure.dimension, units);
+    return { ...emptyCell(bid), statements: workedOut(text, unit), working: figure.working, marks };
+  }
   const status = figure.because.kind === "not-comparable" ? "not comparable" : "not shown";
   return { ...emptyCell(bid), status, lines: [explainShortfall(figure.because)], marks };
 }
 
-const textCell = (bid: string, text: string): Cell => ({ ...emptyCell(bid), text });
+const textCell = (bid: string, text: string): Cell => ({ ...emptyCell(bid), statements: workedOut(text) });
 
-type Head = Readonly<{ id: string; label: string; under: string }>;
+type Head = Omit<RowHead, "unit" | "apart">;
 
 /** Name and note of a measure, as criteria know it. */
 function measured(id: DerivedMeasureId): Head {
@@ -27,11 +30,23 @@ function measured(id: DerivedMeasureId): Head {
   return { id, label: measure.label, under: measure.note };
 }
 
-const figureRow = (head: Head, bids: readonly BidEvaluation[], units: UnitSystem, read: Reader): Row => ({
-  ...head,
-  apart: false,
-  cells: bids.map((bid) => figureCell(bid.id, read(bid), units)),
-});
+/** The figures of all bids, one dimension, with what was found beside them. */
+function figureRow(
+  head: Head,
+  bids: readonly BidEvaluation[],
+  units: UnitSystem,
+  read: Reader,
+  marksOn: (bid: BidEvaluation) => readonly Mark[] = () => [],
+): Row {
+  const figures = bids.map((bid) => ({ bid, figure: read(bid) }));
+  const [first] = figures;
+  return {
+    ...head,
+    unit: first === undefined ? "" : unitInHead(first.figure.dimension, units),
+    apart: false,
+    cells: figures.map(({ bid, figure }) => figureCell(bid.id, figure, units, marksOn(bid))),
+  };
+}
 
 const weightWords = {
   heavy: "heavy",
@@ -42,23 +57,26 @@ const weightWords = {
 
 /** The components of the infill as the bids write them, and what they amount to. */
 export function infillRows(project: Project, bids: readonly BidEvaluation[], units: UnitSystem): readonly Row[] {
-  const row = (head: Head, read: Reader) => figureRow(head, bids, units, read);
+  const row = (head: Head, read: Reader, marksOn?: (bid: BidEvaluation) => readonly Mark[]) =>
+    figureRow(head, bids, units, read, marksOn);
   return [
     {
       id: "infill-components",
       label: "Infill as written",
+      unit: unitInHead("arealDensity", units),
       under: "Mass per area of each component.",
       apart: false,
       cells: bids.map((bid) => componentsCell(bid, project, units)),
     },
-    {
-      ...measured("infill-mass-per-area"),
-      apart: false,
-      cells: bids.map((bid) => figureCell(bid.id, bid.infill.totalArealDensity, units, marksOnInfill(bid, units))),
-    },
+    row(
+      measured("infill-mass-per-area"),
+      ({ infill }) => infill.totalArealDensity,
+      (bid) => marksOnFigure(bid, "infill mass", units),
+    ),
     {
       id: "weight-class",
       label: "Weight of the infill",
+      unit: "",
       under: "As the trade calls it (common practice, no source).",
       apart: false,
       cells: bids.map(({ id, infill }) => textCell(id, weightWords[infill.weightClass])),
@@ -67,7 +85,11 @@ export function infillRows(project: Project, bids: readonly BidEvaluation[], uni
     row(measured("mineral-share"), ({ infill }) => infill.mineralShare),
     row(measured("submerged-mass"), ({ infill }) => infill.submergedMass),
     row(measured("float-prone-share"), ({ infill }) => infill.floatProneShare),
-    row(measured("infill-depth"), ({ infill }) => infill.depth),
+    row(
+      measured("infill-depth"),
+      ({ infill }) => infill.depth,
+      (bid) => marksOnFigure(bid, "infill depth", units),
+    ),
     row(measured("free-pile"), ({ infill }) => infill.freePile),
     row(
       { id: "fill-ratio", label: "Infill depth as a share of the pile", under: "Infill depth ÷ pile height." },
@@ -87,18 +109,18 @@ function componentsCell(bid: BidEvaluation, project: Project, units: UnitSystem)
   const statements = entered.map(
     (component): Statement => ({
       id: component.id,
-      text: formatReading("arealDensity", component.arealDensity.reading, units),
+      ...numberAndUnit(formatReading("arealDensity", component.arealDensity.reading, units), "arealDensity", units),
       qualifier: bid.infill.components.find(({ id }) => id === component.id)?.label ?? component.material,
-      evidence: shownBy(component.evidence),
-      facts: [{ label: "As entered", text: component.arealDensity.asEntered }, ...provenanceFacts(component)],
-      marks: [],
+      level: levelOf(component.evidence),
+      facts: [
+        { label: "As entered", text: component.arealDensity.asEntered },
+        { label: "Bulk density as entered", text: component.bulkDensity?.asEntered ?? "" },
+        ...provenanceFacts(component),
+        ...earlierFacts(component.id, bid.answers),
+      ].filter(({ text }) => text !== ""),
     }),
   );
-  return {
-    ...emptyCell(bid.id),
-    text: statements.map(({ qualifier, text }) => `${qualifier} ${text}`).join("; "),
-    statements,
-  };
+  return { ...emptyCell(bid.id), statements };
 }
 
 /** How hard the surfaces start and may become, by the method of the requirement. */
@@ -110,6 +132,7 @@ export function impactRows(bids: readonly BidEvaluation[], units: UnitSystem): r
     {
       id: "year-at-limit",
       label: "First year likely at the limit",
+      unit: "",
       under: "The likely level of the hardness outlook.",
       apart: false,
       cells: bids.map(yearAtLimitCell),
@@ -131,11 +154,13 @@ function yearAtLimitCell({ id, hardness: { outlook, sentences } }: BidEvaluation
 }
 
 export function costRows(bids: readonly BidEvaluation[], units: UnitSystem): readonly Row[] {
-  const row = (head: Head, read: Reader) => figureRow(head, bids, units, read);
+  const row = (head: Head, read: Reader, marksOn?: (bid: BidEvaluation) => readonly Mark[]) =>
+    figureRow(head, bids, units, read, marksOn);
   return [
     row(
       { id: "price-as-bid", label: "Price as bid", under: "The bidder’s own prices at the base date." },
       ({ cost }) => cost.priceAsBid,
+      (bid) => marksOnFigure(bid, "price", units),
     ),
     row(measured("price-at-base-date"), ({ cost }) => cost.priceAtBaseDate),
     row(measured("present-value"), ({ cost }) => cost.presentValue),

@@ -9,15 +9,15 @@ import {
 } from "#lib/evaluation";
 import { explainShortfall } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
-import { markOf } from "./finding-marks";
-import { type Cell, emptyCell, type Row } from "./model";
+import { marksOf } from "./finding-marks";
+import { type Cell, emptyCell, type Row, workedOut } from "./model";
 
 /** A figure that counts meets something only where a limit is set. */
 function criterionCell(bid: string, { criterion, status, share, contribution, because }: CriterionScore): Cell {
   return {
     ...emptyCell(bid),
     status: status === "meets" && criterion.gate.kind === "none" ? null : status,
-    text: share > 0 ? `${formatPointSpan(contribution)} points` : "",
+    statements: share > 0 ? workedOut(formatPointSpan(contribution), " points") : [],
     lines: because === null ? [] : [explainShortfall(because)],
   };
 }
@@ -36,6 +36,7 @@ function criterionRows(bids: readonly BidEvaluation[], units: UnitSystem): reado
   return first.score.criteria.map((named, index) => ({
     id: `criterion.${named.criterion.id}`,
     label: named.criterion.label,
+    unit: named.share > 0 ? "points" : "",
     under: rule(named, units),
     apart: false,
     cells: bids.map(({ id, score }) => {
@@ -52,8 +53,12 @@ function placeText({ ranking, bids }: Evaluation, bid: string): string {
 
 function totalCell({ id, score }: BidEvaluation): Cell {
   const { total } = score;
-  if (total === null) return { ...emptyCell(id), text: "no criterion carries weight" };
-  return { ...emptyCell(id), text: `${formatPointSpan(total)} points`, working: totalWorking(score) };
+  if (total === null) return { ...emptyCell(id), statements: workedOut("no criterion carries weight") };
+  return {
+    ...emptyCell(id),
+    statements: workedOut(formatPointSpan(total), " points"),
+    working: totalWorking(score),
+  };
 }
 
 /** Criterion by criterion, then gates, total and place, then all that was found. */
@@ -62,6 +67,7 @@ export function evaluationRows(evaluation: Evaluation, units: UnitSystem): reado
   const row = (id: string, label: string, under: string, cell: (bid: BidEvaluation) => Cell): Row => ({
     id,
     label,
+    unit: "",
     under,
     apart: false,
     cells: bids.map(cell),
@@ -70,13 +76,19 @@ export function evaluationRows(evaluation: Evaluation, units: UnitSystem): reado
     ...criterionRows(bids, units),
     row("gates", "Gates", "All criteria with a limit.", ({ id, score }) => ({
       ...emptyCell(id),
-      text: score.standing,
+      statements: workedOut(score.standing),
     })),
-    row("total-score", "Total score", "Of 100 points, with what missing figures leave open.", totalCell),
-    row("place", "Place", "On the figures shown.", ({ id }) => ({ ...emptyCell(id), text: placeText(evaluation, id) })),
-    row("findings", "Findings", "What does not go together or needs an answer.", ({ id, findings }) => {
-      const marks = findings.map((finding) => markOf(finding, units));
-      return { ...emptyCell(id), text: marks.length === 0 ? "none" : "", marks };
+    {
+      ...row("total-score", "Total score", "Of 100, with what missing figures leave open.", totalCell),
+      unit: "points",
+    },
+    row("place", "Place", "On the figures shown.", ({ id }) => ({
+      ...emptyCell(id),
+      statements: workedOut(placeText(evaluation, id)),
+    })),
+    row("findings", "Findings", "What does not go together or needs an answer.", (bid) => {
+      const marks = marksOf(bid, () => true, units);
+      return { ...emptyCell(bid.id), statements: workedOut(marks.length === 0 ? "none" : ""), marks };
     }),
   ];
 }

@@ -1,26 +1,42 @@
-import type { Finding } from "#lib/crosscheck";
+import { type Finding, isSettled, type Severity } from "#lib/crosscheck";
 import type { BidEvaluation } from "#lib/evaluation";
 import { tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import type { Mark } from "./model";
 
-export const markOf = ({ severity, title, sentence, question }: Finding, units: UnitSystem): Mark => ({
-  severity,
-  title,
-  sentence: tell(sentence, units),
-  question: tell(question, units),
-});
+type Found = Pick<BidEvaluation, "findings" | "answers">;
 
-/** What was found about one claim. An unlike method is left out: the cell says so in its status already. */
-export const marksOnClaim = ({ findings }: BidEvaluation, claim: string, units: UnitSystem): readonly Mark[] =>
-  findings
-    .filter(({ claims, rule }) => claims.includes(claim) && rule !== "impact-by-another-method")
-    .map((finding) => markOf(finding, units));
+const weight: Readonly<Record<Severity, number>> = { "can't be true": 0, "needs an answer": 1, note: 2 };
 
-/** What was found about the infill of a bid and not about one of its claims. */
-export const marksOnInfill = ({ findings }: BidEvaluation, units: UnitSystem): readonly Mark[] =>
-  findings.filter(({ figures }) => figures.includes("infill mass")).map((finding) => markOf(finding, units));
+/** The findings of a bid that belong somewhere, the most serious first and settled ones last. */
+export function marksOf({ findings, answers }: Found, belongs: (finding: Finding) => boolean, units: UnitSystem) {
+  const marks = findings.filter(belongs).map(
+    (finding): Mark => ({
+      key: finding.key,
+      severity: finding.severity,
+      title: finding.title,
+      sentence: tell(finding.sentence, units),
+      question: tell(finding.question, units),
+      isSettled: isSettled(finding, answers),
+    }),
+  );
+  return marks.toSorted(
+    (one, other) => Number(one.isSettled) - Number(other.isSettled) || weight[one.severity] - weight[other.severity],
+  );
+}
 
-/** Whether a bid states more than what it is made of adds up to. */
-export const isOverClaimed = ({ findings }: BidEvaluation, claim: string): boolean =>
-  findings.some(({ overClaims }) => overClaims.includes(claim));
+/** What was found about claims of a bid. An unlike method is left out: the cell says so in its status already. */
+export const marksOnClaims = (bid: Found, ids: readonly string[], units: UnitSystem): readonly Mark[] =>
+  marksOf(
+    bid,
+    ({ claims, rule }) => rule !== "impact-by-another-method" && claims.some((id) => ids.includes(id)),
+    units,
+  );
+
+/** What was found beside a derived figure. */
+export const marksOnFigure = (bid: Found, figure: Finding["figures"][number], units: UnitSystem): readonly Mark[] =>
+  marksOf(bid, ({ figures }) => figures.includes(figure), units);
+
+/** Whether a bid states more than what it is made of adds up to, and no answer settled it. */
+export const isOverClaimed = ({ findings, answers }: Found, claim: string): boolean =>
+  findings.some((finding) => finding.overClaims.includes(claim) && !isSettled(finding, answers));

@@ -1,5 +1,18 @@
-/** What the browser knows of a cell: enough to choose rows and to copy them. */
+import { type ShownCell, saidInWords } from "./model";
+
+/** What a cell comes to: enough to choose rows and to copy them. */
 export type CellGist = Readonly<{ text: string; isGap: boolean; isInQuestion: boolean }>;
+
+/** A status and the titles of open findings belong to the text, since a figure without them would say too much. */
+export function gistOf({ said, status, marks }: ShownCell): CellGist {
+  const open = marks.filter(({ isSettled }) => !isSettled);
+  const words = [saidInWords(said), status ?? "", ...open.map(({ title }) => title)].filter((part) => part !== "");
+  return {
+    text: words.join(" – "),
+    isGap: status === "not shown",
+    isInQuestion: status === "not comparable" || status === "over-claimed" || open.length > 0,
+  };
+}
 
 /** Which rows to show. */
 export const rowChoices = {

@@ -8,6 +8,7 @@ import {
   methodOf,
   propertyOf,
 } from "#lib/claim";
+import { isSettled } from "#lib/crosscheck";
 import { type BidEvaluation, bidsAtStart, bidsInWords, type Evaluation, type Project } from "#lib/evaluation";
 import { type Figure, formatFigure, intervalOfFigure, tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
@@ -63,9 +64,9 @@ function spreads({ project, evaluation: { bids }, units }: Read): readonly strin
 }
 
 const contradictions = ({ evaluation: { bids }, units }: Read): readonly string[] =>
-  bids.flatMap(({ letter, findings }) =>
+  bids.flatMap(({ letter, findings, answers }) =>
     findings
-      .filter(({ severity }) => severity === "can't be true")
+      .filter((finding) => finding.severity === "can't be true" && !isSettled(finding, answers))
       .map((finding) => `Bid ${letter}: ${tell(finding.sentence, units)}`),
   );
 

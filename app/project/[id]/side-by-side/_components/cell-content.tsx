@@ -1,106 +1,129 @@
-import Link from "next/link";
-import { Status } from "../../../../_components/status";
-import { ShowWorking } from "../../../../_components/working";
-import type { Cell, Mark, Statement } from "../_comparison/model";
-import styles from "./cell-content.module.css";
+"use client";
+import { memo } from "react";
+import type { Said, ShownCell, ShownMark } from "../_comparison/model";
+import { isOpened, type Part, partKey } from "../_comparison/opened-parts";
+import { BehindCell } from "./behind-cell";
+import { MarkOf } from "./mark-sheet";
 
-type Place = Readonly<{ project: string; of: string; cell: Cell }>;
+/** What all cells of the table share. */
+export type CellSetting = Readonly<{
+  /** Names of the levels of evidence, weakest first. */
+  evidence: readonly string[];
+  toggle: (key: string) => void;
+}>;
 
-/** All that stands in a cell, readable without script: what is shown, and what lies behind it in native details. */
-export function CellContent({ project, of, cell }: Place) {
-  const { bid, text, status, working, statements, lines, marks } = cell;
+type Shown = Readonly<{
+  cell: ShownCell;
+  row: string;
+  bid: string;
+  /** Row and bid in words, for the names of buttons. */
+  of: string;
+  /** Row and bid by number, short, since every button of the table carries it. */
+  at: string;
+  isPinned: boolean;
+  opened: string;
+  setting: CellSetting;
+}>;
+
+/**
+ * All that stands in a cell, in plain elements that the table's styles name: with some thousand cells every class and
+ * wrapper counts. The parts that are only heard (i) say the unit, and what a button belongs to.
+ */
+export const CellContent = memo(function CellContent({ cell, isPinned, ...place }: Shown) {
+  const { status, said, marks, hasWorking, hasReasons } = cell;
+  const isBare = status === null && said.length === 0 && marks.length === 0;
   return (
-    <div className={styles.cell}>
-      {status === null ? null : <Status word={status} />}
-      {statements.length === 0 ? <CellText text={text} isBare={status === null && marks.length === 0} /> : null}
-      {working === null ? null : <ShowWorking project={project} of={of} working={working} />}
-      {statements.map((statement) => (
-        <StatementText
-          key={statement.id}
-          of={of}
-          address={`/project/${project}/bids/${bid}#${statement.id}`}
-          statement={statement}
-        />
-      ))}
-      {lines.length === 0 ? null : <Why of={of} lines={lines} />}
-      {marks.map((mark) => (
-        <FindingMark key={mark.title} mark={mark} />
-      ))}
-    </div>
-  );
-}
-
-function CellText({ text, isBare }: { text: string; isBare: boolean }) {
-  if (text !== "") return <span className={styles.value}>{text}</span>;
-  return isBare ? (
-    <span className={styles.nothing}>
-      <span aria-hidden="true">–</span>
-      <span className="visually-hidden">nothing here</span>
-    </span>
-  ) : null;
-}
-
-function StatementText({ of, address, statement }: { of: string; address: string; statement: Statement }) {
-  const { text, qualifier, evidence, facts, marks } = statement;
-  return (
-    <div className={styles.statement}>
-      <span className={styles.value}>{text}</span>
-      {qualifier === "" ? null : <span className={styles.qualifier}> {qualifier}</span>}
-      <details className={styles.behind}>
-        <summary>
-          {evidence}
-          <span className="visually-hidden">
-            : what stands behind {of}, {text}
+    <td data-pinned={isPinned || undefined}>
+      <div>
+        {status === null ? null : (
+          <span data-tone={status === "over-claimed" || status === "falls short" ? "trouble" : undefined}>
+            <MarkOf word={status} />
+            {status}
           </span>
-        </summary>
-        <dl className={styles.facts}>
-          {facts.map((fact) => (
-            <div key={fact.label}>
-              <dt>{fact.label}</dt>
-              <dd>{fact.text}</dd>
-            </div>
-          ))}
-        </dl>
-        <p className="screen-only">
-          <Link href={address} prefetch={false}>
-            where entered
-            <span className="visually-hidden">
-              : {of}, {text}
-            </span>
-          </Link>
-        </p>
-      </details>
-      {marks.map((mark) => (
-        <FindingMark key={mark.title} mark={mark} />
-      ))}
-    </div>
+        )}
+        {said.map((one, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the statements of a cell never change places
+          <SaidText key={index} said={one} index={index} {...place} />
+        ))}
+        {isBare ? <Nothing /> : null}
+        {hasWorking ? <Opener part="working" label="Show working" name={` of ${place.of}`} {...place} /> : null}
+        {hasReasons ? <Opener part="why" label="Why" name={`: ${place.of}`} {...place} /> : null}
+        {marks.length === 0 ? null : <Marks marks={marks} {...place} />}
+      </div>
+    </td>
+  );
+});
+
+const Nothing = () => (
+  <>
+    <span aria-hidden="true">–</span>
+    <i>nothing here</i>
+  </>
+);
+
+type Place = Omit<Shown, "cell" | "isPinned">;
+
+function SaidText({ said: { text, unit, qualifier, level }, index, ...place }: Place & { said: Said; index: number }) {
+  return (
+    <>
+      <b>
+        {text}
+        {unit === "" ? null : <i>{unit}</i>}
+        {qualifier === "" ? null : <small>{` ${qualifier}`}</small>}
+      </b>
+      {level === 0 ? null : (
+        <Opener
+          part={index}
+          label={place.setting.evidence[level - 1] ?? ""}
+          name={`: ${place.of}`}
+          level={level}
+          {...place}
+        />
+      )}
+    </>
   );
 }
 
-function Why({ of, lines }: { of: string; lines: readonly string[] }) {
+type Opens = Place & Readonly<{ part: Part; label: string; name: string; level?: number }>;
+
+/**
+ * A button that opens what lies behind the cell, right below itself. It belongs to no form, so it needs no type, and its
+ * name in the table is no attribute: each word of it would be sent some thousand times.
+ */
+function Opener({ part, label, name, level, ...place }: Opens) {
+  const key = partKey(place.at, part);
+  const isOpen = isOpened(place.opened, key);
   return (
-    <details className={styles.behind}>
-      <summary>
-        Why<span className="visually-hidden">: {of}</span>
-      </summary>
-      {lines.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
-    </details>
+    <>
+      {/* biome-ignore lint/a11y/useButtonType: see above */}
+      <button aria-expanded={isOpen} data-level={level} onClick={() => place.setting.toggle(key)}>
+        {label}
+        <i>{name}</i>
+      </button>
+      {isOpen ? <BehindCell row={place.row} bid={place.bid} part={part} /> : null}
+    </>
   );
 }
 
-function FindingMark({ mark: { severity, title, sentence, question } }: { mark: Mark }) {
+/** The most serious finding by its title, and how many more there are. */
+function Marks({ marks, ...place }: Place & { marks: readonly ShownMark[] }) {
+  const [first] = marks;
+  const more = marks.reduce((sum, { count }) => sum + count, -1);
+  if (first === undefined) return null;
+  const key = partKey(place.at, "findings");
+  const isOpen = isOpened(place.opened, key);
+  const lead = first.isSettled ? `settled: ${first.title}` : `${first.severity}: ${first.title}`;
   return (
-    <details className={styles.mark} data-severity={severity}>
-      <summary>
-        <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
-          <path d="M3.5 15V1.5h9L10 5l2.5 3.5h-9" fill="none" stroke="currentColor" strokeWidth="1.5" />
-        </svg>{" "}
-        {severity}: {title}
-      </summary>
-      <p>{sentence}</p>
-      <p>Ask: {question}</p>
-    </details>
+    <>
+      {/* biome-ignore lint/a11y/useButtonType: as of every opener */}
+      <button
+        aria-expanded={isOpen}
+        data-mark={first.isSettled || first.severity === "note" ? "quiet" : "loud"}
+        onClick={() => place.setting.toggle(key)}
+      >
+        {more === 0 ? lead : `${lead}, and ${more} more`}
+      </button>
+      {isOpen ? <BehindCell row={place.row} bid={place.bid} part="findings" /> : null}
+    </>
   );
 }

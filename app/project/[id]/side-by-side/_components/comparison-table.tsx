@@ -1,97 +1,166 @@
 "use client";
-import { useTable } from "@tanstack/react-table";
-import { memo, useMemo, useState } from "react";
+import { useSearchParams } from "next/navigation";
+import { useCallback, useId, useMemo, useState } from "react";
 import { Scroller } from "../../../../_components/scroller";
+import type { BidOrders } from "../_comparison/bid-order";
+import type { Cell } from "../_comparison/model";
+import { openedIn, openedInRow } from "../_comparison/opened-parts";
+import { type PackedTable, unpackedTable } from "../_comparison/packed-table";
+import { gistsOf, rowsKept } from "../_comparison/rows-kept";
+import {
+  addressOf,
+  choiceFrom,
+  columnsOf,
+  fields,
+  movedBid,
+  type Side,
+  type TableChoice,
+} from "../_comparison/table-choice";
+import { BehindContext } from "./behind-cell";
+import { BidHeads } from "./bid-heads";
+import cells from "./cells.module.css";
 import styles from "./comparison-table.module.css";
 import { CopyTable } from "./copy-table";
+import { MarkSheet } from "./mark-sheet";
 import { TableControls } from "./table-controls";
-import { type BidHead, filterState, type Line, pinningState, type RowFilter, tableOptions } from "./table-model";
+import { type BidHead, TableRow } from "./table-row";
+
+type Comparison = Readonly<{
+  project: string;
+  table: PackedTable;
+  bids: readonly BidHead[];
+  orders: BidOrders;
+  /** Names of the levels of evidence, weakest first. */
+  evidence: readonly string[];
+  /** Cells that the address opens, by row and bid. */
+  given: readonly (readonly [string, Cell])[];
+}>;
 
 /**
- * The table that the server laid out, with its rows chosen, its groups closed and its columns ordered by the reader.
- * Every row stays in the document, so that what was opened stays open and a print shows closed groups too.
+ * The table of all bids, laid out as the address asks on the server, and by the reader's choices in the browser. The
+ * choices are a form: without script each is a request that the server answers with the same table. The table stands
+ * outside that form, as a browser looks through all buttons of a form whenever one comes or goes.
  */
-export function ComparisonTable({ lines, bids }: { lines: readonly Line[]; bids: readonly BidHead[] }) {
-  const [options] = useState(() => tableOptions(lines, bids));
-  const data = useMemo(() => [...lines], [lines]);
-  const table = useTable({ ...options, data });
-  const [filter, setFilter] = useState<RowFilter>({
-    choice: "all",
-    hidesEqual: false,
-    shown: bids.map(() => true),
-  });
-  const pinned = table.state.columnPinning.start[1] ?? "";
-  const columns = [...table.getStartVisibleLeafColumns(), ...table.getCenterVisibleLeafColumns()].slice(1);
-  const order = useOrder(columns.map(({ id }) => bids.findIndex((bid) => bid.id === id)));
-  const kept = table.getFilteredRowModel().rowsById;
-  const all = lines.flatMap((group) => group.lines);
-  const shown = all.filter(({ id }) => id in kept);
+export function ComparisonTable({ project, table, bids, orders, evidence, given }: Comparison) {
+  const address = useSearchParams();
+  const [choice, setChoice] = useState(() => choiceFrom(address, orders));
+  const [opened, setOpened] = useState<ReadonlySet<string>>(() => openedIn(address));
+  const [closed, setClosed] = useState<ReadonlySet<string>>(new Set());
+  const [said, setSaid] = useState("");
+  const groups = useMemo(() => unpackedTable(table), [table]);
+  const gists = useMemo(() => gistsOf(groups), [groups]);
+  const rows = useMemo(() => groups.flatMap((group) => group.rows), [groups]);
+  const kept = useMemo(() => rowsKept(rows, gists, choice, orders.entered), [rows, gists, choice, orders]);
+  const columns = useSame(columnsOf(choice, orders).map((id) => bids.findIndex((bid) => bid.id === id)));
+  const source = useMemo(
+    () => ({ project, given: new Map(table === null ? [] : given), asked: new Map() }),
+    [project, table, given],
+  );
 
-  function choose(next: RowFilter) {
-    setFilter(next);
-    table.setColumnFilters(filterState(next));
-    table.setColumnVisibility(Object.fromEntries(bids.map(({ id }, index) => [id, next.shown[index] ?? true])));
+  // for links that only stand there without script, so it need not follow the choice
+  const [query] = useState(() => addressOf(choice, orders));
+
+  function choose(next: TableChoice) {
+    setChoice(next);
+    const chosen = addressOf(next, orders);
+    window.history.replaceState(null, "", chosen === "" ? window.location.pathname : `?${chosen}`);
+  }
+  function move(bid: string, side: Side) {
+    const next = movedBid(choice, orders, bid, side);
+    if (next === choice) return;
+    choose(next);
+    const shown = columnsOf(next, orders);
+    const letter = bids.find(({ id }) => id === bid)?.letter ?? "";
+    setSaid(`Bid ${letter} is now bid ${shown.indexOf(bid) + 1} of ${shown.length}.`);
+  }
+  const toggle = useCallback((key: string) => setOpened((before) => toggled(before, key)), []);
+  const setting = useMemo(() => ({ evidence, toggle }), [evidence, toggle]);
+  const form = useId();
+  function submitted(event: React.SyntheticEvent<HTMLFormElement, SubmitEvent>) {
+    event.preventDefault();
+    const button = event.nativeEvent.submitter;
+    if (!(button instanceof HTMLButtonElement)) return;
+    const [, side, bid] = /^(left|right)\.(.*)$/.exec(button.name === fields.move ? button.value : "") ?? [];
+    if (bid !== undefined && (side === "left" || side === "right")) move(bid, side);
   }
   const copied = () => [
-    ["", ...order.map((index) => bids[index]?.name ?? "")],
-    ...shown.map(({ label, cells }) => [label, ...order.map((index) => cells[index]?.text ?? "")]),
+    ["", ...columns.map((index) => `Bid ${bids[index]?.letter}, ${bids[index]?.bidder}`)],
+    ...rows
+      .filter(({ id }) => kept.has(id))
+      .map(({ id, label, unit }) => [
+        unit === "" ? label : `${label}, ${unit}`,
+        ...columns.map((index) => gists.get(id)?.[index]?.text ?? ""),
+      ]),
   ];
 
+  let number = -1;
   return (
-    <>
-      <TableControls
-        bids={bids}
-        filter={filter}
-        choose={choose}
-        pinned={pinned}
-        pin={(id) => table.setColumnPinning(pinningState(id))}
-        areAllOpen={table.getIsAllRowsExpanded()}
-        openAll={(open) => table.toggleAllRowsExpanded(open)}
-      />
+    <BehindContext value={source}>
+      <MarkSheet />
+      <form id={form} method="get" onSubmit={submitted}>
+        {[...openedIn(address)].map((key) => (
+          <input key={key} type="hidden" name={fields.open} value={key} />
+        ))}
+        <TableControls
+          bids={bids}
+          orders={orders}
+          choice={choice}
+          choose={choose}
+          areAllOpen={closed.size === 0}
+          openAll={(open) => setClosed(new Set(open ? [] : groups.map(({ id }) => id)))}
+        />
+      </form>
       <p role="status" className={styles.count}>
-        {shown.length === all.length ? `All ${all.length} rows.` : `${shown.length} of ${all.length} rows.`}
+        {kept.size === rows.length ? `All ${rows.length} rows.` : `${kept.size} of ${rows.length} rows.`}
+      </p>
+      <p role="status" className="visually-hidden">
+        {said}
       </p>
       <div className={styles.frame}>
         <Scroller label="All bids side by side">
-          <table className={styles.table}>
+          <table className={`${styles.table} ${cells.cells}`}>
             <caption className="visually-hidden">Claims and derived figures of all bids</caption>
             <thead>
               <tr>
                 <th scope="col" className={styles.corner}>
                   Property or figure
                 </th>
-                {order.map((index) => (
-                  <th key={index} scope="col" className={bids[index]?.id === pinned ? styles.pinned : undefined}>
-                    {bids[index]?.head}
-                  </th>
-                ))}
+                <BidHeads bids={bids} columns={columns} choice={choice} orders={orders} form={form} />
               </tr>
             </thead>
-            {lines.map((group) => {
-              const isOpen = table.getRow(group.id, true).getIsExpanded();
+            {groups.map((group) => {
+              const isOpen = !closed.has(group.id);
               return (
-                <tbody key={group.id} hidden={!(group.id in kept)}>
+                <tbody key={group.id} hidden={!group.rows.some(({ id }) => kept.has(id))}>
                   <tr className={styles.group}>
-                    <th scope="rowgroup" colSpan={order.length + 1}>
+                    <th scope="rowgroup" colSpan={columns.length + 1}>
                       <button
                         type="button"
                         className="plain"
                         aria-expanded={isOpen}
-                        onClick={() => table.getRow(group.id, true).toggleExpanded(!isOpen)}
+                        onClick={() => setClosed(toggled(closed, group.id))}
                       >
                         {group.label}
                       </button>
                     </th>
                   </tr>
-                  {group.lines.map((line) => (
-                    <TableRow
-                      key={line.id}
-                      line={line}
-                      order={order}
-                      pinned={pinned === "" ? -1 : bids.findIndex(({ id }) => id === pinned)}
-                      state={line.id in kept ? (isOpen ? "shown" : "closed") : "left-out"}
-                    />
-                  ))}
+                  {group.rows.map((row) => {
+                    number += 1;
+                    return (
+                      <TableRow
+                        key={row.id}
+                        row={row}
+                        number={number}
+                        bids={bids}
+                        columns={columns}
+                        pinned={choice.pinned}
+                        setting={setting}
+                        opened={openedInRow(opened, number)}
+                        openRow={`?${query === "" ? "" : `${query}&`}open=${number}`}
+                        state={kept.has(row.id) ? (isOpen ? "shown" : "closed") : "left-out"}
+                      />
+                    );
+                  })}
                 </tbody>
               );
             })}
@@ -99,33 +168,18 @@ export function ComparisonTable({ lines, bids }: { lines: readonly Line[]; bids:
         </Scroller>
       </div>
       <CopyTable rows={copied} />
-    </>
+    </BehindContext>
   );
+}
+
+function toggled(set: ReadonlySet<string>, entry: string): ReadonlySet<string> {
+  const next = new Set(set);
+  if (!next.delete(entry)) next.add(entry);
+  return next;
 }
 
 /** The same list as long as its entries are the same, so that rows which did not change are not drawn again. */
-function useOrder(order: readonly number[]): readonly number[] {
-  const key = order.join();
+function useSame(list: readonly number[]): readonly number[] {
+  const key = list.join();
   return useMemo(() => (key === "" ? [] : key.split(",").map(Number)), [key]);
 }
-
-type RowProps = Readonly<{
-  line: Line;
-  order: readonly number[];
-  pinned: number;
-  state: "shown" | "closed" | "left-out";
-}>;
-
-const TableRow = memo(function TableRow({ line, order, pinned, state }: RowProps) {
-  const classes = [line.apart ? styles.apart : "", state === "closed" ? styles.closed : ""].filter(Boolean).join(" ");
-  return (
-    <tr className={classes} hidden={state === "left-out"}>
-      <th scope="row">{line.head}</th>
-      {order.map((index) => (
-        <td key={index} className={index === pinned ? styles.pinned : undefined}>
-          {line.slots[index]}
-        </td>
-      ))}
-    </tr>
-  );
-});

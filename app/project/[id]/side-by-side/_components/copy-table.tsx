@@ -15,7 +15,7 @@ export function CopyTable({ rows }: { rows: () => readonly (readonly string[])[]
     }
   }
   return (
-    <div className={`${styles.controls} screen-only`}>
+    <div className={`${styles.controls} ${styles.scripted} screen-only`}>
       <button type="button" onClick={copy}>
         Copy what is shown as a table
       </button>
