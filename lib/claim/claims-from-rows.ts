@@ -37,8 +37,8 @@ const headings: Readonly<Record<ClaimField, readonly string[]>> = {
   build: ["build", "testedbuild"],
 };
 
-type Column = ClaimField | null;
-type Layout = Readonly<{ columns: readonly Column[]; unreadHeadings: readonly string[]; headingRows: 0 | 1 }>;
+/** Which field each column of a pasted table holds; null for a column that no field takes. */
+export type PastedLayout = Readonly<{ columns: readonly (ClaimField | null)[]; headingRows: 0 | 1 }>;
 
 /**
  * Claims from a pasted table. A first row with a heading "Property" names the columns in any order and case; without it
@@ -46,36 +46,41 @@ type Layout = Readonly<{ columns: readonly Column[]; unreadHeadings: readonly st
  * laboratory, accreditation, build.
  * Every row with content comes back with what is in the way of it. An empty evidence cell is read as "stated".
  * @param idFor names the claim of a row
+ * @param layout which column holds what, where a person has said so
  */
-export function claimsFromRows(rows: Rows, idFor: (row: number) => string = (row) => `pasted-${row}`): PastedClaims {
-  const { columns, unreadHeadings, headingRows } = layoutOf(rows);
+export function claimsFromRows(
+  rows: Rows,
+  idFor: (row: number) => string = (row) => `pasted-${row}`,
+  layout: PastedLayout = layoutOf(rows),
+): PastedClaims {
+  const { columns, headingRows } = layout;
+  const headingCells = headingRows === 1 ? (rows[0] ?? []) : [];
   const numbered = rows.map((cells, index) => ({ cells, row: index + 1 })).slice(headingRows);
   const filled = numbered.filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
   return {
     claims: filled.map(({ cells, row }) => pastedClaim(cells, columns, { row, id: idFor(row) })),
-    unreadHeadings,
+    unreadHeadings: headingCells.filter((heading, at) => (columns[at] ?? null) === null && heading.trim() !== ""),
     blankRows: numbered.length - filled.length,
   };
 }
 
-function layoutOf(rows: Rows): Layout {
-  const first = rows[0] ?? [];
-  const named = first.map(fieldNamed);
-  if (!named.includes("property")) return { columns: claimFields, unreadHeadings: [], headingRows: 0 };
+/** How the columns are taken as long as nobody says otherwise: by their headings, or in the order of the fields. */
+export function layoutOf(rows: Rows): PastedLayout {
+  const named = (rows[0] ?? []).map(fieldNamed);
+  if (!named.includes("property")) return { columns: claimFields, headingRows: 0 };
   // a second column under the same heading would overwrite the first
   const columns = named.map((field, at) => (field !== null && named.indexOf(field) === at ? field : null));
-  const unreadHeadings = first.filter((heading, at) => columns[at] === null && heading.trim() !== "");
-  return { columns, unreadHeadings, headingRows: 1 };
+  return { columns, headingRows: 1 };
 }
 
-function fieldNamed(heading: string): Column {
+function fieldNamed(heading: string): ClaimField | null {
   const read = heading.toLowerCase().replace(/[^\p{L}]/gu, "");
   return claimFields.find((field) => headings[field].includes(read)) ?? null;
 }
 
 function pastedClaim(
   cells: readonly string[],
-  columns: readonly Column[],
+  columns: PastedLayout["columns"],
   { row, id }: Readonly<{ row: number; id: string }>,
 ): PastedClaim {
   const cell = (field: ClaimField): string => {
@@ -111,7 +116,7 @@ function problemsOf(claim: ClaimText): readonly CellProblem[] {
   }));
 }
 
-function cellsBeyond(cells: readonly string[], columns: readonly Column[]): readonly CellProblem[] {
+function cellsBeyond(cells: readonly string[], columns: PastedLayout["columns"]): readonly CellProblem[] {
   const beyond = cells.slice(columns.length).filter((cell) => cell.trim() !== "");
   if (beyond.length === 0) return [];
   const read = beyond.map((cell) => `“${cell.trim()}”`).join(", ");

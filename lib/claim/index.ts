@@ -9,7 +9,14 @@ export {
   quantityOf,
   type Standing,
 } from "./claimed";
-export { type CellProblem, claimsFromRows, type PastedClaim, type PastedClaims } from "./claims-from-rows";
+export {
+  type CellProblem,
+  claimsFromRows,
+  layoutOf,
+  type PastedClaim,
+  type PastedClaims,
+  type PastedLayout,
+} from "./claims-from-rows";
 export { commaSeparated, parseCommaSeparated, unguarded } from "./comma-separated";
 export { type Comparability, comparability } from "./comparability";
 export { comparesBy } from "./compares-by";

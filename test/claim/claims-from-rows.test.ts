@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { claimSchema, claimsFromRows } from "#lib/claim";
+import { claimSchema, claimsFromRows, layoutOf } from "#lib/claim";
 
 describe("claimsFromRows", () => {
   test("finds the columns by their headings, in any order and case", () => {
@@ -100,4 +100,39 @@ describe("claimsFromRows", () => {
       }),
     );
   });
+});
+
+describe("columns that a person has named", () => {
+  const rows = [
+    ["G-max", "118 g", "ignored", "new"],
+    ["Pile height", "2 in", "ignored too", "new"],
+  ];
+
+  test("are read as said, and the others are left to the caller", () => {
+    const layout = { columns: ["property", "figure", null, "condition"], headingRows: 0 } as const;
+    const { claims, unreadHeadings } = claimsFromRows(rows, undefined, layout);
+    expect(claims.map(({ claim: { property, figure, condition } }) => [property, figure, condition])).toEqual([
+      ["g-max", "118 g", "new"],
+      ["pile-height", "2 in", "new"],
+    ]);
+    expect(unreadHeadings).toEqual([]);
+  });
+
+  test("may have headings that name no field", () => {
+    const layout = { columns: ["property", "figure", null, "condition"], headingRows: 1 } as const;
+    const { claims, unreadHeadings } = claimsFromRows(
+      [["Was", "Wert", "Farbe", "Zustand"], ...rows],
+      undefined,
+      layout,
+    );
+    expect(claims).toHaveLength(2);
+    expect(unreadHeadings).toEqual(["Farbe"]);
+  });
+
+  test("nobody has named: the layout that is proposed reads the rows alike", () =>
+    fc.assert(
+      fc.property(fc.array(fc.array(fc.string(), { maxLength: 5 }), { maxLength: 5 }), (table) => {
+        expect(claimsFromRows(table, undefined, layoutOf(table))).toEqual(claimsFromRows(table));
+      }),
+    ));
 });

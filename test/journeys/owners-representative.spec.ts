@@ -109,7 +109,13 @@ test("an owner’s representative enters three bids in mixed units and reads the
     );
   const preview = page.getByRole("table", { name: "How the rows were read" });
   await expect(preview.getByRole("row", { name: /^4 Pile height 5 cm/ })).toContainText("= 1.97 in = 50.0 mm");
-  await expect(page.getByText("No field is called “Colour”; what stands there goes into the note.")).toBeVisible();
+  const unread = page.getByText("No field is called “Colour”; what stands there goes into the note.");
+  await expect(unread).toBeVisible();
+  await page.getByText("Say which column holds what").click();
+  await page.getByLabel(/^Column 6/).selectOption("words");
+  await expect(unread).toBeHidden();
+  await page.getByLabel(/^Column 6/).selectOption("into-note");
+  await expect(unread).toBeVisible();
   await page.getByRole("button", { name: "Add these 3 claims" }).click();
   await expect(page.getByText("Note: Also in the pasted row: Colour: “green”")).toBeVisible();
   await addPrice(page, { label: "The field", amount: "$12/ft²" });

@@ -15,7 +15,7 @@ const meant = (claims: Claims) => claims.map((claim) => ({ ...claimSchema.parse(
 
 /** The claims that a text gives in the paste box. */
 function pasted(text: string): Claims {
-  const block = pastedBlock(text);
+  const block = pastedBlock(text, null);
   if (block.kind !== "read") throw new Error(block.kind);
   return block.claims.map(({ claim }) => claim);
 }

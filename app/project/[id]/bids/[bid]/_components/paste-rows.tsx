@@ -1,5 +1,5 @@
 "use client";
-import { useEffect, useMemo, useRef } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import {
   accreditations,
   type ClaimField,
@@ -13,12 +13,14 @@ import {
   matchProperty,
   methodOf,
   type PastedClaim,
+  type PastedLayout,
   parseCondition,
   propertyOf,
   shownIn,
   testedBuilds,
 } from "#lib/claim";
 import { Scroller } from "../../../../../_components/scroller";
+import { ColumnChoice } from "./column-choice";
 import styles from "./paste-rows.module.css";
 import { pastedBlock } from "./pasted-claims";
 import { readingText } from "./reading-text";
@@ -33,7 +35,12 @@ export function PasteRows({
   setPasted: (text: string) => void;
   addAll: (claims: readonly ClaimText[]) => void;
 }) {
-  const block = useMemo(() => pastedBlock(pasted), [pasted]);
+  // what was said of the columns holds for the block it was said of
+  const [chosen, setChosen] = useState<Readonly<{ text: string; layout: PastedLayout }> | null>(null);
+  const block = useMemo(
+    () => pastedBlock(pasted, chosen !== null && chosen.text === pasted ? chosen.layout : null),
+    [pasted, chosen],
+  );
   const area = useRef<HTMLTextAreaElement>(null);
   // a block that was pasted into the table shows up here, out of sight of where it was pasted
   useEffect(() => {
@@ -64,6 +71,11 @@ export function PasteRows({
       {block.kind === "read" ? (
         <>
           <p role="status">{summary(block)}</p>
+          <ColumnChoice
+            rows={block.rows}
+            layout={block.layout}
+            choose={(layout) => setChosen({ text: pasted, layout })}
+          />
           <Scroller label="How the pasted rows were read">
             <Preview claims={block.claims} />
           </Scroller>

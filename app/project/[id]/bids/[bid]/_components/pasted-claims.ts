@@ -1,9 +1,10 @@
 import {
   type ClaimText,
-  claimFields,
   claimsFromRows,
   explainPaste,
+  layoutOf,
   type PastedClaim,
+  type PastedLayout,
   parseCommaSeparated,
   parsePastedRows,
   type Rows,
@@ -14,18 +15,26 @@ import {
 export type PastedBlock = Readonly<
   | { kind: "nothing" }
   | { kind: "not-read"; message: string }
-  | { kind: "read"; claims: readonly PastedClaim[]; unreadHeadings: readonly string[]; blankRows: number }
+  | {
+      kind: "read";
+      rows: Rows;
+      layout: PastedLayout;
+      claims: readonly PastedClaim[];
+      unreadHeadings: readonly string[];
+      blankRows: number;
+    }
 >;
 
-export function pastedBlock(text: string): PastedBlock {
+/** @param chosen which column holds what, where a person has said so; by its headings or its order otherwise */
+export function pastedBlock(text: string, chosen: PastedLayout | null): PastedBlock {
   if (text.trim() === "") return { kind: "nothing" };
   const read = parsePastedRows(text);
   if (!read.ok) return { kind: "not-read", message: explainPaste(read.problem) };
   const rows = isCommaSeparated(text) ? parseCommaSeparated(text) : read.value.map((cells) => cells.map(unguarded));
-  const { claims, unreadHeadings, blankRows } = claimsFromRows(rows);
-  const headings = rows.length > claims.length + blankRows ? (rows[0] ?? []) : null;
+  const layout = chosen ?? layoutOf(rows);
+  const { claims, unreadHeadings, blankRows } = claimsFromRows(rows, (row) => `pasted-${row}`, layout);
   const kept = claims.map((pasted) => {
-    const rest = restOf(rows[pasted.row - 1] ?? [], headings, unreadHeadings);
+    const rest = restOf(rows[pasted.row - 1] ?? [], rows[0] ?? [], layout);
     if (rest === "") return pasted;
     return {
       ...pasted,
@@ -33,7 +42,7 @@ export function pastedBlock(text: string): PastedBlock {
       problems: pasted.problems.filter(({ field }) => field !== "row"), // cells beyond the columns stand in the note now
     };
   });
-  return { kind: "read", claims: kept, unreadHeadings, blankRows };
+  return { kind: "read", rows, layout, claims: kept, unreadHeadings, blankRows };
 }
 
 /** A file of claims as it is exported: its first line has headings between commas, a property among them. */
@@ -44,11 +53,10 @@ function isCommaSeparated(text: string): boolean {
 }
 
 /** The cells of a row that no field takes, with their headings: they go into the note, so that nothing is dropped. */
-function restOf(cells: Rows[number], headings: Rows[number] | null, unreadHeadings: readonly string[]): string {
-  const columns = headings?.length ?? claimFields.length;
+function restOf(cells: Rows[number], first: Rows[number], { columns, headingRows }: PastedLayout): string {
   return cells
-    .map((cell, at) => ({ cell: cell.trim(), heading: headings?.[at]?.trim() ?? "", at }))
-    .filter(({ cell, at }) => cell !== "" && (at >= columns || unreadHeadings.includes(headings?.[at] ?? "")))
+    .map((cell, at) => ({ cell: cell.trim(), heading: headingRows === 1 ? (first[at]?.trim() ?? "") : "", at }))
+    .filter(({ cell, at }) => cell !== "" && (columns[at] ?? null) === null)
     .map(({ cell, heading }) => (heading === "" ? `“${cell}”` : `${heading}: “${cell}”`))
     .join("; ");
 }
