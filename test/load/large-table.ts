@@ -121,7 +121,7 @@ document.addEventListener("click",({target})=>does[target.dataset.does]?.());
 
 const textsOf = (page: Page): Promise<string[][]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll<HTMLTableRowElement>("main form table tr")]
+    [...document.querySelectorAll<HTMLTableRowElement>("main table tr")]
       .map((row) => [...row.cells].map((cell) => cell.textContent ?? ""))
       .filter((cells) => cells.length > 2),
   );

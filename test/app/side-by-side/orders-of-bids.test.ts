@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ordersOf } from "../../../app/project/[id]/side-by-side/_comparison/bid-order";
+import { ordersOf } from "../../../app/project/[id]/side-by-side/_comparison/orders-of-bids";
 import { bid, sideBySide } from "./project";
 
 const { evaluation } = sideBySide([bid("A", [], "3 lb/ft²"), bid("B", [], "9 lb/ft²"), bid("C", [], "3–9 lb/ft²")]);
