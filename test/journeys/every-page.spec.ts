@@ -50,23 +50,23 @@ async function open(page: Page, name: (typeof pages)[number], complaints: string
     complaints.splice(0, complaints.length, ...complaints.filter((text) => !/404/.test(text)));
 }
 
+async function axeFindings(page: Page, choose: (axe: AxeBuilder) => AxeBuilder): Promise<readonly string[]> {
+  const { violations } = await choose(new AxeBuilder({ page })).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`);
+}
+
+/** How many stops are walked at either end of a long page. The whole way is walked where WALK=whole says so. */
+const stopsAtEnds = process.env.WALK === "whole" ? Number.POSITIVE_INFINITY : 30;
+
 for (const name of pages) {
   test.describe(name, () => {
-    test("axe finds nothing, in light and in dark", async ({ page, complaints }) => {
+    test("axe finds nothing, in light and in dark, and it fits 320 CSS pixels", async ({ page, complaints }) => {
       await open(page, name, complaints);
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        const { violations } = await new AxeBuilder({ page }).withTags(standards).analyze();
-        const found = violations.map(
-          ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`,
-        );
-        expect(found, colorScheme).toEqual([]);
-      }
-    });
-
-    test("fits 320 CSS pixels without scrolling sideways", async ({ page, complaints }) => {
+      expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual([]);
+      await page.emulateMedia({ colorScheme: "dark" });
+      // the colours are all that the scheme changes
+      expect(await axeFindings(page, (axe) => axe.withRules(["color-contrast", "link-in-text-block"]))).toEqual([]);
       await page.setViewportSize({ width: 320, height: 640 });
-      await open(page, name, complaints);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     });
 
@@ -74,14 +74,15 @@ for (const name of pages) {
       await open(page, name, complaints);
       await page.keyboard.press("Tab");
       await expect(page.getByRole("link", { name: "Skip to the content" })).toBeFocused();
-      const controls = await page.evaluate(
-        () =>
-          [
-            ...document.querySelectorAll<HTMLElement>(
-              "a[href], button, input, select, textarea, summary, [tabindex='0']",
-            ),
-          ].filter((element) => element.checkVisibility({ visibilityProperty: true }) && element.tabIndex >= 0).length,
-      );
+      const controls = await page.evaluate(() => {
+        const found = [
+          ...document.querySelectorAll<HTMLElement>(
+            "a[href], button, input, select, textarea, summary, [tabindex='0']",
+          ),
+        ].filter((element) => element.checkVisibility({ visibilityProperty: true }) && element.tabIndex >= 0);
+        Object.assign(window, { controls: found });
+        return found.length;
+      });
       await page.evaluate(() => {
         const seen: { element: string; outlined: boolean }[] = [];
         Object.assign(window, { seen, left: false });
@@ -99,6 +100,11 @@ for (const name of pages) {
       });
       let outOfPage = false;
       for (let pressed = 0; !outOfPage && pressed <= controls + 5; pressed += 1) {
+        if (pressed === stopsAtEnds && controls > 3 * stopsAtEnds) {
+          await page.evaluate((stops) => {
+            (window as unknown as { controls: readonly HTMLElement[] }).controls.at(-stops)?.focus();
+          }, stopsAtEnds);
+        }
         await page.keyboard.press("Tab");
         if (pressed % 10 !== 9 && pressed < controls + 5) continue; // asking after each key takes most of the time
         outOfPage = await page.evaluate(() => (window as unknown as { left: boolean }).left);
