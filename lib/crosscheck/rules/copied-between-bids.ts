@@ -1,6 +1,6 @@
 import { type Claim, formatCondition } from "#lib/claim";
 import { say } from "#lib/figure";
-import { propertiesOf } from "../in-words";
+import { listed, propertiesOf } from "../in-words";
 import { claimInput, constantInput } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
 import { plainName } from "../same-test";
@@ -17,39 +17,54 @@ export const copiedBetweenBids: Rule = {
   title: "Figures that agree to the last digit with another bid’s",
   holds: "figures of three and more digits against the same properties of the other bids, as they were written",
   tolerance: "two figures may agree by chance; round ones do not count (common practice, no source)",
-  check: (bid, others) =>
-    others
-      .toSorted((one, other) => (one.id < other.id ? -1 : 1))
-      .flatMap((other) => foundFor(bid, other, agreeing(bid, other))),
+  check: (bid, others) => {
+    const sharing = others
+      .map((other) => ({ other, claims: agreeing(bid, other) }))
+      .filter(({ claims }) => new Set(claims.map(({ property }) => property)).size >= fewest)
+      .toSorted((one, next) => (one.other.letter < next.other.letter ? -1 : 1));
+    if (sharing.length === 0) return [];
+    const shared = new Set(sharing.flatMap(({ claims }) => claims));
+    const claims = [...shared].toSorted((one, next) => (one.id < next.id ? -1 : 1));
+    return [found(bid, claims, listed(sharing.map(({ other }) => other.letter)), sharing.length)];
+  },
 };
 
-function foundFor(bid: CheckedBid, other: CheckedBid, claims: readonly Claim[]): readonly Found[] {
-  if (new Set(claims.map(({ property }) => property)).size < fewest) return [];
+function found(bid: CheckedBid, claims: readonly Claim[], letters: string, others: number): Found {
   const what = propertiesOf(claims);
-  return [
-    {
-      severity: "note",
-      claims: claims.map(({ id }) => id),
-      keyedBy: [other.id],
-      sentence: say`For ${what} this bid and bid ${other.letter} give the same figures to the last digit. Both may offer one product, or rest on one source (rule of thumb: common practice, no source).`,
-      // what another bidder wrote is not passed on
-      question: say`Where do your figures for ${what} come from, and were they measured on the very build that you offer?`,
-      working: {
-        formula: "properties with the same unusual figure in two bids < 3",
-        inputs: [...claims.map((claim) => claimInput(bid, claim)), constantInput("Other bid", other.letter)],
-        assumptions: ["Three digits or more, without zeros at the ends, are unusual (common practice, no source)."],
-        source: "common practice, no source",
-      },
+  return {
+    severity: "note",
+    claims: claims.map(({ id }) => id),
+    keyedBy: ["other-bids"],
+    sentence: say`For ${what} this bid and ${others === 1 ? "bid" : "bids"} ${letters} give the same figures to the last digit. They may offer one product, or rest on one source (rule of thumb: common practice, no source).`,
+    // what another bidder wrote is not passed on
+    question: say`Where do your figures for ${what} come from, and were they measured on the very build that you offer?`,
+    working: {
+      formula: "properties with the same unusual figure in two bids < 3",
+      inputs: [...claims.map((claim) => claimInput(bid, claim)), constantInput("Other bids", letters)],
+      assumptions: ["Three digits or more, without zeros at the ends, are unusual (common practice, no source)."],
+      source: "common practice, no source",
     },
-  ];
+  };
 }
 
 /** The claims of the first bid that the second gives in the same words, with condition and method. */
 function agreeing(bid: CheckedBid, other: CheckedBid): readonly Claim[] {
-  const theirs = new Set(other.claims.flatMap(writtenFigure));
-  return bid.claims
-    .filter((claim) => writtenFigure(claim).some((written) => theirs.has(written)))
-    .toSorted((one, next) => (one.id < next.id ? -1 : 1));
+  const theirs = writtenIn(other);
+  return [...writtenIn(bid)].flatMap(([written, claims]) => (theirs.has(written) ? claims : []));
+}
+
+/** Kept by the list of claims, because each bid is held against every other one. */
+const kept = new WeakMap<readonly Claim[], ReadonlyMap<string, readonly Claim[]>>();
+
+/** The claims of a bid with unusual figures by the text to compare. */
+function writtenIn({ claims }: CheckedBid): ReadonlyMap<string, readonly Claim[]> {
+  const known = kept.get(claims);
+  if (known !== undefined) return known;
+  const byText = new Map<string, Claim[]>();
+  for (const claim of claims)
+    for (const written of writtenFigure(claim)) byText.set(written, [...(byText.get(written) ?? []), claim]);
+  kept.set(claims, byText);
+  return byText;
 }
 
 /** A claim with an unusual figure as text to compare; nothing for round figures, choices and words. */

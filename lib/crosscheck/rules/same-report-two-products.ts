@@ -12,7 +12,7 @@ export const sameReportTwoProducts: Rule = {
   holds: "each report with its laboratory and date against the other claims of the bid and the other bids",
   tolerance: "none: document, laboratory and date have to be the same",
   check: (bid, others) => {
-    const reports = byReport(bid.claims.filter(isNamed));
+    const reports = namedReports(bid);
     return [
       ...reports.flatMap((report) => withinTheBid(bid, report)),
       ...reports.flatMap((report) => amongTheBids(bid, report, others)),
@@ -23,6 +23,15 @@ export const sameReportTwoProducts: Rule = {
 /** Only a report with document, laboratory and date is surely one and the same. */
 const isNamed = ({ document, laboratory, date }: Claim): boolean =>
   document.trim() !== "" && laboratory.trim() !== "" && date !== null;
+
+/** Kept by the list of claims, because each bid is held against every other one. */
+const kept = new WeakMap<readonly Claim[], readonly NamedReport[]>();
+
+function namedReports({ claims }: CheckedBid): readonly NamedReport[] {
+  const known = kept.get(claims) ?? byReport(claims.filter(isNamed));
+  kept.set(claims, known);
+  return known;
+}
 
 const ids = (claims: readonly Claim[]): readonly string[] => claims.map(({ id }) => id);
 const source = "derived: a report describes what was tested, once";
@@ -52,7 +61,7 @@ function withinTheBid(bid: CheckedBid, { name, key, claims }: NamedReport): read
 
 function amongTheBids(bid: CheckedBid, report: NamedReport, others: readonly CheckedBid[]): readonly Found[] {
   const sharing = others
-    .filter(({ claims }) => byReport(claims.filter(isNamed)).some(({ key }) => key === report.key))
+    .filter((other) => namedReports(other).some(({ key }) => key === report.key))
     .toSorted((one, other) => (one.letter < other.letter ? -1 : 1));
   if (sharing.length === 0) return [];
   const { name, key, claims } = report;

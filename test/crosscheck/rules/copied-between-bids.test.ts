@@ -18,7 +18,7 @@ describe("figures that agree to the last digit", () => {
   test("notes three of them, and does not tell the bidder of another bid", () => {
     const [finding] = found([...figures], [...figures]);
     expect(finding).toMatchObject({ severity: "note", claims: ["claim-0", "claim-1", "claim-2"] });
-    expect(finding?.key).toBe("copied-between-bids:bid-b");
+    expect(finding?.key).toBe("copied-between-bids:other-bids");
     expect(finding && tell(finding.sentence, "us")).toBe(
       "For pile mass, tuft bind and yarn linear density this bid and bid B give the same figures to the last digit. Both may offer one product, or rest on one source (rule of thumb: common practice, no source).",
     );
