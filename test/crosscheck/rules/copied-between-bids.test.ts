@@ -20,11 +20,18 @@ describe("figures that agree to the last digit", () => {
     expect(finding).toMatchObject({ severity: "note", claims: ["claim-0", "claim-1", "claim-2"] });
     expect(finding?.key).toBe("copied-between-bids:other-bids");
     expect(finding && tell(finding.sentence, "us")).toBe(
-      "For pile mass, tuft bind and yarn linear density this bid and bid B give the same figures to the last digit. Both may offer one product, or rest on one source (rule of thumb: common practice, no source).",
+      "For pile mass, tuft bind and yarn linear density this bid and bid B give the same figures to the last digit. They may offer one product, or rest on one source (rule of thumb: common practice, no source).",
     );
     expect(finding && tell(finding.question, "us")).toBe(
       "Where do your figures for pile mass, tuft bind and yarn linear density come from, and were they measured on the very build that you offer?",
     );
+  });
+
+  test("names several bids in one note", () => {
+    const others = ["C", "B"].map((letter) => ({ ...otherWith(...figures), id: `bid-${letter}`, letter }));
+    const notes = foundBy(rule, bidWith(...figures), others);
+    expect(notes).toHaveLength(1);
+    expect(notes[0] && tell(notes[0].sentence, "us")).toContain("this bid and bids B and C give the same figures");
   });
 
   test("is silent for two of them", () => expect(found([...figures], figures.slice(0, 2))).toEqual([]));
