@@ -14,6 +14,8 @@ export default {
   turbopack: { root: import.meta.dirname },
   poweredByHeader: false,
   headers: async () => [{ source: "/:path*", headers: steadyHeaders }],
+  // Browsers ask for this address by themselves where a page has not named its icon yet.
+  rewrites: async () => [{ source: "/favicon.ico", destination: "/icon.svg" }],
   // proxy.ts refuses what announces more than 1 MB; these two hold for what comes without saying so.
   experimental: { serverActions: { bodySizeLimit: "1mb" }, proxyClientMaxBodySize: "1mb" },
 };
