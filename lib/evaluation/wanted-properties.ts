@@ -2,7 +2,7 @@ import type { PropertyId } from "#lib/claim";
 import type { Criterion } from "#lib/criteria";
 import { claimedMeasures } from "./measures";
 
-/** What any owner asks of a turf bid, whatever the criteria: without it the figures of this trade can't be worked out. */
+/** What any owner asks of every bid, whatever the criteria: the figures of this trade come from it. */
 const alwaysAsked: readonly PropertyId[] = [
   "pile-height",
   "shock-layer",

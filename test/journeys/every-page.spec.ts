@@ -1,6 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
-import { expect, test } from "./fixtures";
+import { demonstration, expect, test } from "./fixtures";
 
 const standards = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
@@ -32,12 +32,7 @@ type Stop = Readonly<{ element: string; outlined: boolean }>;
 let project = "";
 
 test.beforeAll(async ({ browser }) => {
-  const page = await browser.newPage();
-  await page.goto("/");
-  await page.getByRole("button", { name: "Open the demonstration project" }).click();
-  await page.waitForURL(/\/project\/[^/]+\/side-by-side$/);
-  project = new URL(page.url()).pathname.replace(/\/side-by-side$/, "");
-  await page.close();
+  project = await demonstration(browser);
 });
 
 const addressOf = (page: (typeof pages)[number]) => (page.startsWith("/") ? page : page.replace(/^project/, project));

@@ -1,4 +1,4 @@
-import { test as plain } from "@playwright/test";
+import { type Browser, test as plain } from "@playwright/test";
 import { documentSchemas } from "#lib/evaluation";
 import { openStore, type Store } from "#lib/store";
 
@@ -39,3 +39,14 @@ export const test = plain.extend<OfEachTest, OfEachWorker>({
 });
 
 export { expect } from "@playwright/test";
+
+/** Opens a demonstration project of one's own and gives its address, "/project/…". */
+export async function demonstration(browser: Browser): Promise<string> {
+  const page = await browser.newPage();
+  await page.goto("/");
+  await page.getByRole("button", { name: "Open the demonstration project" }).click();
+  await page.waitForURL(/\/project\/[^/]+\/side-by-side$/);
+  const address = new URL(page.url()).pathname.replace(/\/side-by-side$/, "");
+  await page.close();
+  return address;
+}

@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { expect, test } from "./fixtures";
+import { demonstration, expect, test } from "./fixtures";
 
 // What a reader has in hand: a common phone, and the narrowest page that WCAG 2.2 (1.4.10) has in mind.
 const widths = [360, 320] as const;
@@ -12,12 +12,7 @@ test.describe.configure({ mode: "parallel" });
 let project = "";
 
 test.beforeAll(async ({ browser }) => {
-  const page = await browser.newPage();
-  await page.goto("/");
-  await page.getByRole("button", { name: "Open the demonstration project" }).click();
-  await page.waitForURL(/\/project\/[^/]+\/side-by-side$/);
-  project = new URL(page.url()).pathname.replace(/\/side-by-side$/, "");
-  await page.close();
+  project = await demonstration(browser);
 });
 
 type Word = Readonly<{ words: string; size: number; left: number; right: number; top: number; bottom: number }>;

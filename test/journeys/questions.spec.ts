@@ -1,4 +1,4 @@
-import { expect, test } from "./fixtures";
+import { demonstration, expect, test } from "./fixtures";
 
 test("an owner's representative sends questions, records an answer, and the bid is worked out anew", async ({
   page,
@@ -33,4 +33,31 @@ test("an owner's representative sends questions, records an answer, and the bid 
   await expect(
     page.locator('input[value="9.5 psf"]').or(page.getByRole("definition").getByText("9.5 psf")).first(),
   ).toBeVisible();
+});
+
+test("an answer changes only what was typed, and never what somebody else saved meanwhile", async ({
+  browser,
+  page,
+}) => {
+  const questions = `${await demonstration(browser)}/bids/bid-a/questions`;
+  const address = `${questions}?answer=components-against-total:total-infill`;
+  await page.goto(address);
+  const other = await page.context().newPage();
+  await other.goto(address);
+  const formOf = (at: typeof page) => at.locator("form", { has: at.getByLabel("What the bidder answered") });
+  await formOf(other).getByLabel("What the bidder answered").fill("The page is 7.");
+  await formOf(other).getByLabel("Page").fill("7");
+  await formOf(other).getByLabel("Does that settle").selectOption("still open");
+  await formOf(other).getByRole("button", { name: "Record the answer" }).click();
+  await expect(other.getByText("It stands beside its finding below.")).toBeVisible();
+
+  await formOf(page).getByLabel("What the bidder answered").fill("It should read 9.5 psf.");
+  await formOf(page).getByLabel("Figure").fill("9.5 psf");
+  await formOf(page).getByRole("button", { name: "Record the answer" }).click();
+  await expect(formOf(page).getByRole("status")).toContainText("saved the bid in the meantime");
+  await formOf(page).getByRole("button", { name: "Record the answer" }).click();
+  await expect(page.getByText("With it the finding is gone")).toBeVisible();
+  await page.goto(questions.replace(/\/questions$/, ""));
+  await expect(page.locator("#total-infill").getByLabel("Figure")).toHaveValue("9.5 psf");
+  await expect(page.locator("#total-infill").getByLabel("Page")).toHaveValue("7");
 });

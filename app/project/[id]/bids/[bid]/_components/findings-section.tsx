@@ -1,15 +1,10 @@
 import Link from "next/link";
-import type { Finding, Severity } from "#lib/crosscheck";
+import type { Finding } from "#lib/crosscheck";
 import { tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { CopyText } from "./copy-text";
 import styles from "./findings-section.module.css";
-
-const severityLabels: Record<Severity, string> = {
-  "can't be true": "Both can’t be true",
-  "needs an answer": "Needs an answer",
-  note: "Worth knowing",
-};
+import { severityLabels } from "./severity-labels";
 
 /** What does not go together in the bid as last saved, each with a neutral question to send. */
 export function FindingsSection({

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { propertyOf } from "#lib/claim";
-import { type Answer, answersTo, type Finding, isSettled, type Severity } from "#lib/crosscheck";
+import { type Answer, answersTo, type Finding, isSettled } from "#lib/crosscheck";
 import { letterText, questionsLetter } from "#lib/document";
 import { type Bid, claimInWords } from "#lib/evaluation";
 import { tell } from "#lib/figure";
@@ -12,6 +12,7 @@ import { draftOf } from "../../../../../_data/draft-of";
 import { loadEvaluation } from "../../../../../_data/load-project";
 import { readersUnits } from "../../../../../_units";
 import { CopyText } from "../_components/copy-text";
+import { severityLabels } from "../_components/severity-labels";
 import { AnswerForm, type AskedFinding } from "./_components/answer-form";
 import { Answers } from "./_components/answers";
 import styles from "./page.module.css";
@@ -21,12 +22,6 @@ export async function generateMetadata({ params }: PageProps<"/project/[id]/bids
   const letter = (await loadEvaluation(id))?.project.bids.find((each) => each.id === bid)?.letter;
   return { title: letter === undefined ? "No such bid" : `Questions to bid ${letter}` };
 }
-
-const severityLabels: Record<Severity, string> = {
-  "can't be true": "Both can’t be true",
-  "needs an answer": "Needs an answer",
-  note: "Worth knowing",
-};
 
 export default async function QuestionsPage({ params, searchParams }: PageProps<"/project/[id]/bids/[bid]/questions">) {
   const { id, bid } = await params;

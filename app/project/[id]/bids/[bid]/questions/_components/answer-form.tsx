@@ -5,6 +5,7 @@ import { type FieldPath, FormProvider, useForm } from "react-hook-form";
 import { evidenceLevels, matchEvidence, matchMethod, methodOf } from "#lib/claim";
 import { type AnswerText, answeredBid, type BidText, bidSchema } from "#lib/evaluation";
 import { ChoiceField } from "../../../../../../_components/form/choice-field";
+import { discardDraft } from "../../../../../../_components/form/discard-draft";
 import { freshId } from "../../../../../../_components/form/fresh-id";
 import { LongTextField } from "../../../../../../_components/form/long-text-field";
 import type { DocumentAddress } from "../../../../../../_components/form/save-outcome";
@@ -20,7 +21,9 @@ export type AskedFinding = Readonly<{
   claims: readonly { id: string; label: string }[];
 }>;
 
-type Draft = Omit<AnswerText, "claims"> & { claims: { id: string; fields: Record<string, string> }[] };
+/** `shown` is what stood in the fields before anybody typed: only what differs from it is the answer's. */
+type AmendedClaim = { id: string; fields: Record<string, string>; shown: Record<string, string> };
+type Draft = Omit<AnswerText, "claims"> & { claims: AmendedClaim[] };
 
 /** Records what the bidder answered to one question and, where the answer changes them, the claims it speaks of. */
 export function AnswerForm({
@@ -61,7 +64,7 @@ export function AnswerForm({
       "answer",
       (bid.answers ?? []).map((answer) => answer.id),
     );
-    const claims = draft.claims.map((claim) => ({ ...claim, fields: asStored(claim.fields) }));
+    const claims = draft.claims.map(({ id: claim, ...texts }) => ({ id: claim, fields: asStored(typed(texts)) }));
     const next = answeredBid(bid, id, { ...draft, claims, finding: asked.key, asked: asked.question });
     const read = bidSchema.safeParse(next);
     if (!read.success) {
@@ -83,6 +86,8 @@ export function AnswerForm({
       case "rejected":
         return setSaid(`Not recorded: ${outcome.problems.map(({ message }) => message).join(" ")}`);
       case "conflict":
+        // The server kept the stale bid as a draft. Only the answer is typed here, and it stays in the form.
+        await discardDraft(where);
         router.refresh();
         return setSaid(
           `Not recorded: ${outcome.savedBy} saved the bid in the meantime. The page now shows that version and what you typed is kept; look at the claims and record again.`,
@@ -144,14 +149,18 @@ export function AnswerForm({
 function blank(bid: BidText, asked: AskedFinding): Draft {
   const claims = asked.claims.flatMap(({ id }) => {
     const claim = bid.claims.find((candidate) => candidate.id === id);
-    return claim === undefined
-      ? []
-      : [{ id, fields: asShown(Object.fromEntries(amendable.map((field) => [field, claim[field] ?? ""]))) }];
+    if (claim === undefined) return [];
+    const shown = asShown(Object.fromEntries(amendable.map((field) => [field, claim[field] ?? ""])));
+    return [{ id, fields: shown, shown }];
   });
   return { finding: asked.key, asked: asked.question, answer: "", received: "", outcome: "settled", claims };
 }
 
 type Fields = Readonly<Record<string, string>>;
+
+/** The fields that a person changed. What somebody else saved in the others meanwhile stays as it is. */
+const typed = ({ fields, shown }: Pick<AmendedClaim, "fields" | "shown">): Fields =>
+  Object.fromEntries(Object.entries(fields).filter(([field, text]) => text !== shown[field]));
 
 /** Methods and evidence by their names, as people write them. */
 function asShown(fields: Fields): Record<string, string> {
@@ -163,8 +172,12 @@ function asShown(fields: Fields): Record<string, string> {
 
 /** The ids behind names that are known, so that a claim nobody changed stays the same to the letter. */
 function asStored(fields: Fields): Record<string, string> {
-  const { method = "", evidence = "" } = fields;
-  return { ...fields, method: matchMethod(method) ?? method, evidence: matchEvidence(evidence) ?? evidence };
+  const { method, evidence } = fields;
+  return {
+    ...fields,
+    ...(method === undefined ? {} : { method: matchMethod(method) ?? method }),
+    ...(evidence === undefined ? {} : { evidence: matchEvidence(evidence) ?? evidence }),
+  };
 }
 
 /** Where the form shows a problem of the bid: in the answer itself or in a claim that it amends. */
