@@ -1,4 +1,5 @@
 import type { Shortfall } from "#lib/figure";
+import { oncePer } from "#lib/once";
 import { failed, intervalOf, type Quantity, type Reading, type Result, succeeded } from "#lib/quantity";
 import { distanceFromNew } from "./age";
 import { comparability } from "./comparability";
@@ -20,9 +21,27 @@ export type ClaimQuery = Readonly<{ property: PropertyId; method?: MethodId; edi
 /** The claim that stands for a bid, and those that could stand as well and say something of their own. */
 export type Standing = Readonly<{ claim: Claim; others: readonly Claim[] }>;
 
+/** The claims of a list by what they are about. Kept, because every figure and every rule asks for some. */
+const byProperty = oncePer((claims: readonly Claim[]): ReadonlyMap<PropertyId, readonly Claim[]> => {
+  const groups = new Map<PropertyId, Claim[]>();
+  for (const claim of claims) {
+    const group = groups.get(claim.property);
+    if (group === undefined) groups.set(claim.property, [claim]);
+    else group.push(claim);
+  }
+  return groups;
+});
+
+const none: readonly Claim[] = [];
+
 /** Every claim about a property, in the order of the list. */
 export const claimsFor = (claims: readonly Claim[], property: PropertyId): readonly Claim[] =>
-  claims.filter((claim) => claim.property === property);
+  byProperty(claims).get(property) ?? none;
+
+/** Claims about one property, the one with the best standing first. */
+const ranked = oncePer((claims: readonly Claim[]): readonly Claim[] =>
+  claims.length < 2 ? claims : claims.toSorted(byStanding),
+);
 
 /**
  * The claim that answers a query, whatever the order of the list:
@@ -36,7 +55,7 @@ export const claimsFor = (claims: readonly Claim[], property: PropertyId): reado
 export function bestClaim(claims: readonly Claim[], query: ClaimQuery): Result<Standing, Shortfall> {
   const property = propertyOf(query.property);
   const what = inSentence(property.label);
-  const all = [...claimsFor(claims, query.property)].sort(byStanding);
+  const all = ranked(claimsFor(claims, query.property));
   const answers = all.filter(({ value }) => property.kind === "words" || value.kind !== "words");
   const [strongest] = answers;
   if (strongest === undefined) return failed(noAnswer(what, all));
@@ -70,8 +89,7 @@ export type AgedPoint = Readonly<{ years: number; reading: Reading; claim: Claim
 
 /** What the claims say of a property over the years by comparable methods: new is year 0, youngest first. */
 export const agedPoints = (claims: readonly Claim[], property: PropertyId, method: MethodId): readonly AgedPoint[] =>
-  [...claimsFor(claims, property)]
-    .sort(byStanding)
+  ranked(claimsFor(claims, property))
     .filter((claim) => isComparable(claim, method))
     .flatMap((claim) => {
       const years = ageOf(claim.condition);

@@ -9,16 +9,19 @@ export type CostSetting = Readonly<{ area: In<"m²">; conventions: CostConventio
 /** One flow and the line it comes from. */
 export type LineFlow = Readonly<{ line: PriceLine; flow: CostFlow }>;
 
-/** All money of a bid by year, in cents that are not rounded: by line and part, by category, and in all. */
+/** All money of a bid by year, in cents that are not rounded: each flow of each line, by category, and in all. */
 export type CashFlows = Readonly<{
   flows: readonly LineFlow[];
-  byLine: readonly Readonly<{ line: string; stream: CostStream }>[];
   byCategory: Readonly<Record<CostCategory, CostStream>>;
   total: CostStream;
 }>;
 
-const added = (streams: readonly CostStream[], years: number): CostStream =>
-  Array.from({ length: years + 1 }, (_, year) => streams.reduce((sum, stream) => sum + (stream[year] ?? 0), 0));
+/** Sums of streams, filled in one pass over the flows. */
+const noMoney = (years: number): number[] => new Array<number>(years + 1).fill(0);
+
+function add(sum: number[], stream: CostStream): void {
+  for (let year = 0; year < sum.length; year += 1) sum[year] = (sum[year] ?? 0) + (stream[year] ?? 0);
+}
 
 /**
  * Spreads price lines over the years of the study, in constant money.
@@ -27,20 +30,15 @@ const added = (streams: readonly CostStream[], years: number): CostStream =>
 export function cashFlows(lines: readonly PriceLine[], { area, conventions }: CostSetting): CashFlows {
   const studyYears = conventions.studyPeriod.years;
   const flows = lines.flatMap((line) => flowsOf(line, { area, studyYears }).map((flow) => ({ line, flow })));
-  const sumWhere = (belongs: (entry: LineFlow) => boolean) =>
-    added(
-      flows.filter(belongs).map(({ flow }) => flow.stream),
-      studyYears,
-    );
-
   const categories = Object.keys(costCategories) as CostCategory[];
-  const byCategory = Object.fromEntries(
-    categories.map((category) => [category, sumWhere(({ flow }) => flow.category === category)]),
-  ) as Record<CostCategory, CostStream>;
-  return {
-    flows,
-    byLine: lines.map(({ id }) => ({ line: id, stream: sumWhere(({ line }) => line.id === id) })),
-    byCategory,
-    total: sumWhere(() => true),
-  };
+  const byCategory = Object.fromEntries(categories.map((category) => [category, noMoney(studyYears)])) as Record<
+    CostCategory,
+    number[]
+  >;
+  const total = noMoney(studyYears);
+  for (const { flow } of flows) {
+    add(byCategory[flow.category], flow.stream);
+    add(total, flow.stream);
+  }
+  return { flows, byCategory, total };
 }

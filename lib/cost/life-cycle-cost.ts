@@ -6,6 +6,7 @@ import { type CategoryEntry, type CostEntry, categoryEntries, costEntries, summe
 import { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
 import { annualWorking, baseDateWorking, linesInWords, presentValueWorking, shareWorking } from "./life-cycle-working";
 import type { CostConventions, CostStream, GivenBy, PriceLine } from "./model";
+import { flowPresentValue } from "./present-value";
 
 /** What a life-cycle cost depends on besides the prices. The area is in m²; hours are null where the brief has none. */
 export type LifeCycleSetting = Readonly<{
@@ -62,7 +63,8 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
   const isPriced = lines.some(({ givenBy }) => givenBy === "bid");
   const figure = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> =>
     isPriced ? known(dimension, measured(dimension, value), working) : unknown(dimension, noPrice);
-  const totalAt = (other: number) => summedPresentValue(costEntries(flows.flows, { rate: other, timing }));
+  const totalAt = (other: number) =>
+    flows.flows.reduce((sum, { flow }) => sum + flowPresentValue(flow, { rate: other, timing }), 0);
 
   return {
     presentValue: figure("money", total, presentValueWorking(parts, setting, conventions.realRate.asEntered)),

@@ -1,19 +1,22 @@
 import { type Claim, formatClaimed, formatCondition, isConditionStated, methodOf, propertyOf } from "#lib/claim";
 import { type Figure, formatFigure, intervalOfFigure, type WorkingInput } from "#lib/figure";
+import { oncePer } from "#lib/once";
 import { type DimensionName, formatInterval, type Interval, type SiUnit } from "#lib/quantity";
 import type { CheckedBid } from "./model";
 
 /** A claim as an input of a working: as entered, how it was read, by which method and in which condition. */
-export function claimInput({ id: bid }: Pick<CheckedBid, "id">, claim: Claim): WorkingInput {
-  const { label } = propertyOf(claim.property);
+export const claimInput = ({ id: bid }: Pick<CheckedBid, "id">, claim: Claim): WorkingInput => ({
+  label: propertyOf(claim.property).label,
+  text: claimText(claim),
+  from: { kind: "claim", bid, claim: claim.id },
+});
+
+/** Kept, because several rules look at one claim. */
+const claimText = oncePer((claim: Claim): string => {
   const method = claim.method === "not-stated" ? "" : `, ${methodOf(claim.method).designation}`;
   const condition = isConditionStated(claim.condition) ? `, ${formatCondition(claim.condition)}` : "";
-  return {
-    label,
-    text: `${valueText(claim)}${method}${condition}`,
-    from: { kind: "claim", bid, claim: claim.id },
-  };
-}
+  return `${valueText(claim)}${method}${condition}`;
+});
 
 function valueText({ property, value }: Claim): string {
   switch (value.kind) {

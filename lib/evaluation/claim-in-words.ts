@@ -9,6 +9,7 @@ import {
   reportInWords,
 } from "#lib/claim";
 import type { WorkingInput } from "#lib/figure";
+import { oncePer } from "#lib/once";
 
 const evidenceLabel = (level: EvidenceLevel): string =>
   inSentence(evidenceLevels.find(({ id }) => id === level)?.label ?? level);
@@ -28,7 +29,7 @@ function valueInWords({ property: id, value }: Claim): string {
 }
 
 /** A claim as it stands in the bid: figure, method, condition, proof, report, document and page. */
-export function claimInWords(claim: Claim): string {
+export const claimInWords = oncePer((claim: Claim): string => {
   const { method, edition, condition, evidence, date, document, page } = claim;
   const parts = [
     valueInWords(claim),
@@ -41,7 +42,7 @@ export function claimInWords(claim: Claim): string {
     page === "" ? "" : `p. ${page}`,
   ];
   return parts.filter((part) => part !== "").join(", ");
-}
+});
 
 /** A claim as an input of a working. */
 export const claimInput = (bid: string, claim: Claim): WorkingInput => ({

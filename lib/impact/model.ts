@@ -114,10 +114,5 @@ export type OutlookQuestion = Readonly<{
   years: number;
 }>;
 
-/** What one year is worked out from. */
-export type YearQuestion = Readonly<{
-  year: number;
-  used: readonly AgedLevel[];
-  requirement: OutlookQuestion["requirement"];
-}>;
-export type YearLevels = Readonly<{ span: LevelSpan; working: Working }>;
+/** How the levels of all years come about; the working is the same for each of them. */
+export type LevelsByYear = Readonly<{ working: Working; spanOf: (year: number) => LevelSpan }>;

@@ -2,19 +2,9 @@ import { figureFromInterval } from "#lib/figure";
 import { type In, measured } from "#lib/quantity";
 import { driftFromAgedPoints, isClosed } from "./drift";
 import { firstYear } from "./first-year";
-import { fittedYear } from "./fitted-year";
-import type {
-  AgedLevel,
-  AgeSpan,
-  Drift,
-  HardnessOutlook,
-  LevelSpan,
-  OutlookQuestion,
-  OutlookYear,
-  YearLevels,
-  YearQuestion,
-} from "./model";
-import { scenarioYear } from "./scenario-year";
+import { fittedLevels } from "./fitted-levels";
+import type { AgedLevel, AgeSpan, HardnessOutlook, LevelSpan, OutlookQuestion, OutlookYear } from "./model";
+import { scenarioLevels } from "./scenario-levels";
 import { meetsLimit } from "./test-reduction";
 
 /**
@@ -30,8 +20,10 @@ export function hardnessOutlook({ newLevel, agedPoints, requirement, years }: Ou
   const drift = driftFromAgedPoints(stated);
   const used = stated.some(isClosed) ? stated.filter(isClosed) : stated;
   const ages = agesOf(used);
+  const { working, spanOf } =
+    drift.kind === "fitted" ? fittedLevels(used, requirement, drift) : scenarioLevels(used, requirement);
   const outlookYears = Array.from({ length: years + 1 }, (_, year): OutlookYear => {
-    const { span, working } = levelsOfYear({ year, used, drift, requirement });
+    const span = notBelowZero(spanOf(year));
     const extrapolated = year < ages.youngest || year > ages.oldest;
     const assumptions = [
       ...working.assumptions,
@@ -50,12 +42,6 @@ export function hardnessOutlook({ newLevel, agedPoints, requirement, years }: Ou
     years: outlookYears,
     ...firstYears(outlookYears, requirement),
   };
-}
-
-function levelsOfYear(question: YearQuestion & { drift: Drift }): YearLevels {
-  const { drift, ...rest } = question;
-  const { span, working } = drift.kind === "fitted" ? fittedYear(rest, drift) : scenarioYear(rest);
-  return { span: notBelowZero(span), working };
 }
 
 /** No surface has a level below 0 g, whatever a straight line says; an open side stays open. */

@@ -19,8 +19,17 @@ export type Prediction = Readonly<{
  * @source prediction interval of simple linear regression, as in NIST/SEMATECH e-Handbook 4.5.1.2; the widening is
  * derived: the line is a weighted sum of the levels
  */
-export function predictedLevel(drift: FittedDrift, years: number, chance: number): Prediction {
-  const { points, meanAge, spreadOfAges, residualDeviation, degreesOfFreedom } = drift;
+export const predictedLevel = (drift: FittedDrift, years: number, chance: number): Prediction =>
+  predictionsBy(drift, chance)(years);
+
+/** The same for one line and chance at any age; the factor of Student's t is looked up once. */
+export function predictionsBy(drift: FittedDrift, chance: number): (years: number) => Prediction {
+  const factor = studentFactor(chance, drift.degreesOfFreedom);
+  return (years) => predictedWith(drift, years, factor);
+}
+
+function predictedWith(drift: FittedDrift, years: number, factor: number): Prediction {
+  const { points, meanAge, spreadOfAges, residualDeviation } = drift;
   const distance = years - meanAge;
   const standardError = residualDeviation * Math.sqrt(1 + 1 / points.length + distance ** 2 / spreadOfAges);
   const widening = points.reduce((total, point) => {
@@ -28,7 +37,7 @@ export function predictedLevel(drift: FittedDrift, years: number, chance: number
     return total + Math.abs(weight) * point.halfWidth;
   }, 0);
   const likely = drift.intercept + drift.slope * years;
-  const reach = studentFactor(chance, degreesOfFreedom) * standardError + widening;
+  const reach = factor * standardError + widening;
   return {
     likely: measured("impactLevel", likely),
     low: measured("impactLevel", likely - reach),

@@ -1,4 +1,6 @@
 import type { WorkingInput } from "#lib/figure";
+import type { InfillMaterial } from "#lib/material";
+import { oncePer } from "#lib/once";
 import {
   type DimensionName,
   formatInterval,
@@ -49,11 +51,16 @@ export const inBoth = <D extends DimensionName>(dimension: D, interval: Interval
 export const readingInBoth = <D extends DimensionName>(dimension: D, reading: Reading<SiUnit<D>>): string =>
   `${formatReading(dimension, reading, "us")} (${formatReading(dimension, reading, "metric")})`;
 
+/** Texts that several workings of one system hold. */
+const arealDensityText = oncePer(({ arealDensity }: InfillComponent) => readingInBoth("arealDensity", arealDensity));
+const bulkDensityText = oncePer(({ bulkDensity }: InfillMaterial) => inBoth("bulkDensity", bulkDensity));
+const particleDensityText = oncePer(({ particleDensity }: InfillMaterial) => inBoth("bulkDensity", particleDensity));
+
 /** The mass per area of each component, for a working. */
 export const arealDensityInputs = ({ bid, components }: InfillSystem): readonly WorkingInput[] =>
   components.map((component) => ({
     label: `${component.material.label}: mass per area`,
-    text: readingInBoth("arealDensity", component.arealDensity),
+    text: arealDensityText(component),
     from: { kind: "infill-component", bid, component: component.id },
   }));
 
@@ -63,7 +70,7 @@ export const bulkDensityInputs = ({ bid, components }: InfillSystem): readonly W
     const { material, bulkDensity } = component;
     const label = `${material.label}: loose density`;
     return bulkDensity === null
-      ? { label, text: inBoth("bulkDensity", material.bulkDensity), from: { kind: "material", material: material.id } }
+      ? { label, text: bulkDensityText(material), from: { kind: "material", material: material.id } }
       : {
           label,
           text: readingInBoth("bulkDensity", bulkDensity),
@@ -75,7 +82,7 @@ export const bulkDensityInputs = ({ bid, components }: InfillSystem): readonly W
 export const particleDensityInputs = ({ components }: InfillSystem): readonly WorkingInput[] =>
   components.map((component) => ({
     label: `${component.material.label}: particle density`,
-    text: inBoth("bulkDensity", component.material.particleDensity),
+    text: particleDensityText(component.material),
     from: { kind: "material", material: component.material.id },
   }));
 

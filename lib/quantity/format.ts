@@ -72,11 +72,12 @@ function shownNumber(dimension: DimensionName, si: number, system: Shown): numbe
 function decimalsFor(dimension: DimensionName, system: Shown, numbers: readonly number[]): number {
   const { decimals } = displayOf(dimension, system);
   const needed = numbers.map((number) => {
-    const rounded = Number(number.toFixed(decimals));
     const size = Math.abs(number);
-    if (size < 10 ** -(decimals + extraDecimals) || Math.abs(number - rounded) <= size * 1e-9) return decimals;
+    if (size < 10 ** -(decimals + extraDecimals)) return decimals;
     const twoDigits = 1 - Math.floor(Math.log10(size));
     if (twoDigits <= decimals) return decimals;
+    const rounded = Number(number.toFixed(decimals));
+    if (Math.abs(number - rounded) <= size * 1e-9) return decimals;
     return dimension === "money" ? 2 : Math.min(twoDigits, decimals + extraDecimals);
   });
   return Math.max(...needed);
@@ -86,8 +87,14 @@ const isOne = (number: number) => number === 1;
 
 /** Digits with thousands separators and a true minus sign; a value that rounds to nothing has no sign. */
 function numberText(number: number, decimals: number): string {
-  return numberFormat(decimals).format(steadied(number)).replace("-", "−");
+  const steady = steadied(number);
+  const size = Math.abs(steady);
+  const digits = size < withoutSeparators ? size.toFixed(decimals) : numberFormat(decimals).format(size);
+  return steady < 0 && Number(digits) !== 0 ? `−${digits}` : digits;
 }
+
+/** Numbers that stay below a thousand however they are rounded; most are, and need no formatter. */
+const withoutSeparators = 999;
 
 /** Kept because making one takes far longer than using it, and a page shows some thousand figures. */
 const numberFormats = new Map<number, Intl.NumberFormat>();
@@ -98,14 +105,13 @@ function numberFormat(decimals: number): Intl.NumberFormat {
   const made = new Intl.NumberFormat("en-US", {
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
-    signDisplay: "negative",
   });
   numberFormats.set(decimals, made);
   return made;
 }
 
 /** The number without the last bits that converting back and forth leaves, so that 0.125 in stays a half to round up. */
-const steadied = (number: number) => Number(number.toPrecision(13));
+const steadied = (number: number) => (Number.isSafeInteger(number) ? number : Number(number.toPrecision(13)));
 
 const words = new Set(["year", "month", "day", "acre", "short ton"]);
 

@@ -16,20 +16,20 @@ const same = (actual: number, expected: number) =>
 
 describe("cashFlows", () => {
   test("covers year 0 and every year of the study in each stream", () => {
-    const { total, byCategory, byLine } = cashFlows([lineWith("yearly")], setting({ studyPeriod: "3 years" }));
+    const { total, byCategory, flows } = cashFlows([lineWith("yearly")], setting({ studyPeriod: "3 years" }));
     expect(total).toEqual([0, 10_000, 10_000, 10_000]);
     expect(byCategory["operation-and-maintenance"]).toEqual(total);
     expect(byCategory.testing).toEqual([0, 0, 0, 0]);
-    expect(byLine).toEqual([{ line: "line", stream: total }]);
+    expect(flows.map(({ line, flow }) => [line.id, flow.stream])).toEqual([["line", total]]);
     expect(Object.keys(byCategory)).toEqual(Object.keys(costCategories));
   });
 
   test("gives the same money by line, by category and in all", () => {
     fc.assert(
       fc.property(anyLines, (lines) => {
-        const { total, byCategory, byLine } = cashFlows(lines, setting());
+        const { total, byCategory, flows } = cashFlows(lines, setting());
         const categories = summed(Object.values(byCategory));
-        const ofLines = summed(byLine.map(({ stream }) => stream));
+        const ofLines = summed(flows.map(({ flow }) => flow.stream));
         total.forEach((cents, year) => {
           same(categories[year] ?? Number.NaN, cents);
           same(ofLines[year] ?? Number.NaN, cents);

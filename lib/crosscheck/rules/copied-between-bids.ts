@@ -1,5 +1,6 @@
 import { type Claim, formatCondition } from "#lib/claim";
 import { say } from "#lib/figure";
+import { oncePer } from "#lib/once";
 import { listed, propertiesOf } from "../in-words";
 import { claimInput, constantInput } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
@@ -49,30 +50,25 @@ function found(bid: CheckedBid, claims: readonly Claim[], letters: string, other
 
 /** The claims of the first bid that the second gives in the same words, with condition and method. */
 function agreeing(bid: CheckedBid, other: CheckedBid): readonly Claim[] {
-  const theirs = writtenIn(other);
-  return [...writtenIn(bid)].flatMap(([written, claims]) => (theirs.has(written) ? claims : []));
+  const theirs = writtenIn(other.claims).texts;
+  return writtenIn(bid.claims).figures.flatMap(({ claim, text }) => (theirs.has(text) ? claim : []));
 }
 
-/** Kept by the list of claims, because each bid is held against every other one. */
-const kept = new WeakMap<readonly Claim[], ReadonlyMap<string, readonly Claim[]>>();
+/** The unusual figures among claims, with the text to compare. Kept, because each bid is held against every other one. */
+const writtenIn = oncePer((claims: readonly Claim[]) => {
+  const figures = claims.flatMap((claim) => {
+    const text = writtenFigure(claim);
+    return text === null ? [] : [{ claim, text }];
+  });
+  return { figures, texts: new Set(figures.map(({ text }) => text)) };
+});
 
-/** The claims of a bid with unusual figures by the text to compare. */
-function writtenIn({ claims }: CheckedBid): ReadonlyMap<string, readonly Claim[]> {
-  const known = kept.get(claims);
-  if (known !== undefined) return known;
-  const byText = new Map<string, Claim[]>();
-  for (const claim of claims)
-    for (const written of writtenFigure(claim)) byText.set(written, [...(byText.get(written) ?? []), claim]);
-  kept.set(claims, byText);
-  return byText;
-}
-
-/** A claim with an unusual figure as text to compare; nothing for round figures, choices and words. */
-function writtenFigure(claim: Claim): readonly string[] {
-  if (claim.value.kind !== "quantity") return [];
+/** A claim with an unusual figure as text to compare; null for round figures, choices and words. */
+function writtenFigure(claim: Claim): string | null {
+  if (claim.value.kind !== "quantity") return null;
   const { asEntered } = claim.value.quantity;
-  if (!isUnusual(asEntered)) return [];
-  return [[claim.property, claim.method, formatCondition(claim.condition), asEntered].map(plainName).join("|")];
+  if (!isUnusual(asEntered)) return null;
+  return [claim.property, claim.method, formatCondition(claim.condition), asEntered].map(plainName).join("|");
 }
 
 /** Whether some number in the text has enough digits that carry something. */

@@ -1,5 +1,6 @@
 import type { Claim } from "#lib/claim";
 import { say } from "#lib/figure";
+import { oncePer } from "#lib/once";
 import { listed, propertiesOf } from "../in-words";
 import { claimInput, constantInput } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
@@ -12,7 +13,7 @@ export const sameReportTwoProducts: Rule = {
   holds: "each report with its laboratory and date against the other claims of the bid and the other bids",
   tolerance: "none: document, laboratory and date have to be the same",
   check: (bid, others) => {
-    const reports = namedReports(bid);
+    const reports = namedReports(bid.claims);
     return [
       ...reports.flatMap((report) => withinTheBid(bid, report)),
       ...reports.flatMap((report) => amongTheBids(bid, report, others)),
@@ -24,14 +25,8 @@ export const sameReportTwoProducts: Rule = {
 const isNamed = ({ document, laboratory, date }: Claim): boolean =>
   document.trim() !== "" && laboratory.trim() !== "" && date !== null;
 
-/** Kept by the list of claims, because each bid is held against every other one. */
-const kept = new WeakMap<readonly Claim[], readonly NamedReport[]>();
-
-function namedReports({ claims }: CheckedBid): readonly NamedReport[] {
-  const known = kept.get(claims) ?? byReport(claims.filter(isNamed));
-  kept.set(claims, known);
-  return known;
-}
+/** Kept, because each bid is held against every other one. */
+const namedReports = oncePer((claims: readonly Claim[]): readonly NamedReport[] => byReport(claims.filter(isNamed)));
 
 const ids = (claims: readonly Claim[]): readonly string[] => claims.map(({ id }) => id);
 const source = "derived: a report describes what was tested, once";
@@ -61,7 +56,7 @@ function withinTheBid(bid: CheckedBid, { name, key, claims }: NamedReport): read
 
 function amongTheBids(bid: CheckedBid, report: NamedReport, others: readonly CheckedBid[]): readonly Found[] {
   const sharing = others
-    .filter((other) => namedReports(other).some(({ key }) => key === report.key))
+    .filter((other) => namedReports(other.claims).some(({ key }) => key === report.key))
     .toSorted((one, other) => (one.letter < other.letter ? -1 : 1));
   if (sharing.length === 0) return [];
   const { name, key, claims } = report;

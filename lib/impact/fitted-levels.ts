@@ -1,15 +1,17 @@
 import { formatInterval, formatValue } from "#lib/quantity";
-import type { FittedDrift, YearLevels, YearQuestion } from "./model";
-import { predictedLevel } from "./prediction";
+import type { AgedLevel, FittedDrift, LevelsByYear, OutlookQuestion } from "./model";
+import { predictionsBy } from "./prediction";
 import { studentFactor } from "./student-factor";
 
 /**
- * Level of one year from the line through the bid's levels, with the range that holds one new test result.
+ * Levels from the line through the bid's levels, with the range that holds one new test result.
  * @source derived: least squares and its prediction interval
  */
-export function fittedYear({ year, used, requirement }: YearQuestion, drift: FittedDrift): YearLevels {
-  const { chanceLevel } = requirement;
-  const { low, likely, high } = predictedLevel(drift, year, chanceLevel.value);
+export function fittedLevels(
+  used: readonly AgedLevel[],
+  { chanceLevel }: OutlookQuestion["requirement"],
+  drift: FittedDrift,
+): LevelsByYear {
   const inputs = used.map(({ years, level, from }) => ({
     label: years === 0 ? "Level as new" : `Level at year ${years}`,
     text: formatInterval("impactLevel", level, "us"),
@@ -21,7 +23,7 @@ export function fittedYear({ year, used, requirement }: YearQuestion, drift: Fit
     from: { kind: "requirements", field: "impact.chanceLevel" },
   } as const;
   return {
-    span: { low, likely, high },
+    spanOf: predictionsBy(drift, chanceLevel.value),
     working: {
       formula:
         "likely level = a + b × age; range = likely level ± t × s × √(1 + 1/n + (age − mean age)² ÷ Σ(age − mean age)²)",

@@ -1,27 +1,32 @@
 import type { Working } from "#lib/figure";
 import { formatInterval, type Interval, measured } from "#lib/quantity";
-import type { AgedLevel, ImpactRequirement, YearLevels, YearQuestion } from "./model";
+import type { AgedLevel, ImpactRequirement, LevelSpan, LevelsByYear, OutlookQuestion } from "./model";
 
 /**
- * Level of one year by the owner's yearly change. Every level in the bid is a start and the range spans what they lead
+ * Levels by the owner's yearly change. Every level in the bid is a start and the range spans what they lead
  * to, so that a hard level later on is not forgotten; the likely level runs on from the last one known by that year.
  * @throws RangeError without any level
  * @source owner's assumption; no yearly rate is published
  */
-export function scenarioYear({ year, used, requirement }: YearQuestion): YearLevels {
-  const paths = used.map((start) => levelFrom(start, year, requirement.ownersDrift));
+export const scenarioLevels = (
+  used: readonly AgedLevel[],
+  { ownersDrift }: OutlookQuestion["requirement"],
+): LevelsByYear => ({
+  spanOf: (year) => levelsIn(year, used, ownersDrift),
+  working: scenarioWorking(used, ownersDrift),
+});
+
+function levelsIn(year: number, used: readonly AgedLevel[], ownersDrift: ImpactRequirement["ownersDrift"]): LevelSpan {
+  const paths = used.map((start) => levelFrom(start, year, ownersDrift));
   const ages = used.map(({ years }) => years);
   const lastKnown = Math.max(...ages.filter((age) => age <= year));
   const start = Number.isFinite(lastKnown) ? lastKnown : Math.min(...ages);
   const likely = paths.filter(({ years }) => years === start).map((path) => path.likely);
   if (likely.length === 0) throw new RangeError("a scenario needs a level to start from");
   return {
-    span: {
-      low: measured("impactLevel", Math.min(...paths.map(({ low }) => low))),
-      likely: measured("impactLevel", likely.reduce((sum, level) => sum + level, 0) / likely.length),
-      high: measured("impactLevel", Math.max(...paths.map(({ high }) => high))),
-    },
-    working: scenarioWorking(used, requirement.ownersDrift),
+    low: measured("impactLevel", Math.min(...paths.map(({ low }) => low))),
+    likely: measured("impactLevel", likely.reduce((sum, level) => sum + level, 0) / likely.length),
+    high: measured("impactLevel", Math.max(...paths.map(({ high }) => high))),
   };
 }
 
