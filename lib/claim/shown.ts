@@ -74,14 +74,9 @@ function sentence({ asked, shown, said, missing }: Counts): string {
 const are = (count: number): string => (count === 1 ? "is" : "are");
 
 function countByEvidence(claims: readonly Claim[]): Readonly<Record<EvidenceLevel, number>> {
-  const count = (level: EvidenceLevel) => claims.filter(({ evidence }) => evidence === level).length;
-  return {
-    stated: count("stated"),
-    "own-test": count("own-test"),
-    "accredited-laboratory": count("accredited-laboratory"),
-    "field-tested": count("field-tested"),
-    guaranteed: count("guaranteed"),
-  };
+  const counts = { stated: 0, "own-test": 0, "accredited-laboratory": 0, "field-tested": 0, guaranteed: 0 };
+  for (const { evidence } of claims) counts[evidence] += 1;
+  return counts;
 }
 
 function gapsOf(claims: readonly Claim[], oldest: PlainDate): ClaimGaps {
@@ -123,7 +118,7 @@ function gapSentences(
   { noMethod, noDocument, otherBuild, oldReport }: ClaimGaps,
   oldest: PlainDate,
 ): readonly string[] {
-  const day = longDay.format(new Date(`${oldest}T00:00:00Z`));
+  const day = oldReport.length === 0 ? "" : longDay.format(new Date(`${oldest}T00:00:00Z`));
   const told = (gap: readonly string[], one: string, many: string) =>
     gap.length === 0 ? [] : [gap.length === 1 ? `1 ${one}.` : `${gap.length} ${many}.`];
   return [

@@ -15,12 +15,15 @@ const byKey = (one: Finding, other: Finding): number => {
   return one.key < other.key ? -1 : 1;
 };
 
-/** What does not go together in a bid, by itself and beside the others, the most serious first. */
-export const findings = (bid: CheckedBid, others: readonly CheckedBid[]): readonly Finding[] =>
+/**
+ * What does not go together in a bid, by itself and beside the others, the most serious first.
+ * @param bids all that were handed in; best the same list for each of them, because some rules keep what they read in it
+ */
+export const findings = (bid: CheckedBid, bids: readonly CheckedBid[]): readonly Finding[] =>
   rules
     .flatMap((rule) =>
       rule
-        .check(bid, others)
+        .check(bid, bids)
         .map((found) => named(rule, found))
         .toSorted(byKey),
     )

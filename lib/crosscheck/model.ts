@@ -82,7 +82,8 @@ export type Rule = Readonly<{
   holds: string;
   /** How far figures may differ before it fires, and who says so. */
   tolerance: string;
-  check: (bid: CheckedBid, others: readonly CheckedBid[]) => readonly Found[];
+  /** @param bids all that were handed in, the checked one among them or not */
+  check: (bid: CheckedBid, bids: readonly CheckedBid[]) => readonly Found[];
 }>;
 
 /** What a rule found in a bid, as plain data. */

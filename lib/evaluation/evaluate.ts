@@ -1,4 +1,4 @@
-import { type MethodId, matchMethod, readClaims } from "#lib/claim";
+import { type MethodId, matchMethod, type PropertyId, readClaims } from "#lib/claim";
 import { type LifeCycleCost, lifeCycleCost } from "#lib/cost";
 import { type BidFigures, type Criterion, ranking, type ShownFigure, scoreBid, weightStability } from "#lib/criteria";
 import { type CheckedBid, findings } from "#lib/crosscheck";
@@ -24,7 +24,8 @@ export function evaluate({ brief, requirements, bids }: Project): Evaluation {
   const setting = { brief, requirements, area };
   const read = bids.map((bid) => factsOf(bid, setting));
   const checked = read.map(({ checked }) => checked);
-  const evaluated = read.map((facts) => evaluateBid(facts, checked, requirements));
+  const asked = { criteria: requirements.criteria, wanted: wantedProperties(requirements.criteria) };
+  const evaluated = read.map((facts) => evaluateBid(facts, checked, asked));
   const scores = evaluated.map(({ score }) => score);
   return {
     format: "evenfield-evaluation",
@@ -62,20 +63,20 @@ function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
   return { bid, area, infill, hardness, cost, checked };
 }
 
+/** What is asked of every bid. */
+type Asked = Readonly<{ criteria: readonly Criterion[]; wanted: readonly PropertyId[] }>;
+
 function evaluateBid(
   { checked, ...facts }: ReadBid,
   all: readonly CheckedBid[],
-  { criteria }: Requirements,
+  { criteria, wanted }: Asked,
 ): BidEvaluation {
   const { bid, infill, hardness, cost } = facts;
   const { id, letter, bidder, system, claims, answers } = bid;
   return {
     ...{ id, letter, bidder, system, infill, hardness, cost, answers },
-    reading: readClaims(claims, wantedProperties(criteria), checked.asOf),
-    findings: findings(
-      checked,
-      all.filter((other) => other !== checked),
-    ),
+    reading: readClaims(claims, wanted, checked.asOf),
+    findings: findings(checked, all),
     score: scoreBid(criteria, shownFigures(facts, criteria)),
   };
 }

@@ -87,14 +87,8 @@ const isOne = (number: number) => number === 1;
 
 /** Digits with thousands separators and a true minus sign; a value that rounds to nothing has no sign. */
 function numberText(number: number, decimals: number): string {
-  const steady = steadied(number);
-  const size = Math.abs(steady);
-  const digits = size < withoutSeparators ? size.toFixed(decimals) : numberFormat(decimals).format(size);
-  return steady < 0 && Number(digits) !== 0 ? `−${digits}` : digits;
+  return numberFormat(decimals).format(steadied(number)).replace("-", "−");
 }
-
-/** Numbers that stay below a thousand however they are rounded; most are, and need no formatter. */
-const withoutSeparators = 999;
 
 /** Kept because making one takes far longer than using it, and a page shows some thousand figures. */
 const numberFormats = new Map<number, Intl.NumberFormat>();
@@ -105,6 +99,7 @@ function numberFormat(decimals: number): Intl.NumberFormat {
   const made = new Intl.NumberFormat("en-US", {
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
+    signDisplay: "negative",
   });
   numberFormats.set(decimals, made);
   return made;

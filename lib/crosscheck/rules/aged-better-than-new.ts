@@ -1,5 +1,6 @@
 import {
   type Claim,
+  claimsFor,
   comparability,
   formatCondition,
   inSentence,
@@ -35,6 +36,13 @@ const agedOf: Readonly<Partial<Record<PropertyId, QuantityPropertyId>>> = {
   "shock-layer-aged-force-reduction": "shock-layer-force-reduction",
 };
 
+const agedForms: ReadonlyMap<PropertyId, readonly PropertyId[]> = new Map(
+  worsening.map(({ property }) => [
+    property,
+    (Object.keys(agedOf) as PropertyId[]).filter((form) => agedOf[form] === property),
+  ]),
+);
+
 /** How far repeated tests of one field differ. */
 const scatterShare = 0.05;
 
@@ -48,10 +56,11 @@ export const agedBetterThanNew: Rule = {
 };
 
 function foundFor(bid: CheckedBid, property: QuantityPropertyId, withAge: "rises" | "falls"): readonly Found[] {
-  const figures = bid.claims
-    .filter((claim) => claim.property === property || agedOf[claim.property] === property)
-    .toSorted((one, other) => (one.id < other.id ? -1 : 1))
-    .flatMap((claim) => (claim.value.kind === "quantity" ? [{ claim, quantity: claim.value.quantity }] : []));
+  const own = claimsFor(bid.claims, property);
+  const afterAgeing = agedForms.get(property) ?? [];
+  const figures = [...own, ...afterAgeing.flatMap((form) => claimsFor(bid.claims, form))]
+    .flatMap((claim) => (claim.value.kind === "quantity" ? [{ claim, quantity: claim.value.quantity }] : []))
+    .toSorted((one, other) => (one.claim.id < other.claim.id ? -1 : 1));
   return figures
     .filter(({ claim }) => isAged(claim))
     .flatMap((aged) => {

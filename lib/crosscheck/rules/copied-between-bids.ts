@@ -9,8 +9,8 @@ import { plainName } from "../same-test";
 /** From this many on, figures that agree to the last digit are hardly chance. */
 const fewest = 3;
 
-/** Digits that carry something: neither zeros in front nor zeros at the end. */
-const unusualDigits = 3;
+/** Three digits or more that carry something: neither zeros in front nor zeros at the end. */
+const unusualNumber = /[1-9][.,]*(?:\d[.,]*)+[1-9]/;
 
 /** Unlike products seldom give several unusual figures that agree to the last digit. */
 export const copiedBetweenBids: Rule = {
@@ -18,9 +18,9 @@ export const copiedBetweenBids: Rule = {
   title: "Figures that agree to the last digit with another bid’s",
   holds: "figures of three and more digits against the same properties of the other bids, as they were written",
   tolerance: "two figures may agree by chance; round ones do not count (common practice, no source)",
-  check: (bid, others) => {
-    const sharing = others
-      .map((other) => ({ other, claims: agreeing(bid, other) }))
+  check: (bid, bids) => {
+    const sharing = [...agreeing(bid, bids)]
+      .map(([other, claims]) => ({ other, claims }))
       .filter(({ claims }) => new Set(claims.map(({ property }) => property)).size >= fewest)
       .toSorted((one, next) => (one.other.letter < next.other.letter ? -1 : 1));
     if (sharing.length === 0) return [];
@@ -48,31 +48,44 @@ function found(bid: CheckedBid, claims: readonly Claim[], letters: string, other
   };
 }
 
-/** The claims of the first bid that the second gives in the same words, with condition and method. */
-function agreeing(bid: CheckedBid, other: CheckedBid): readonly Claim[] {
-  const theirs = writtenIn(other.claims).texts;
-  return writtenIn(bid.claims).figures.flatMap(({ claim, text }) => (theirs.has(text) ? claim : []));
+/** The claims of a bid that others give in the same words, with condition and method, by those others. */
+function agreeing(bid: CheckedBid, bids: readonly CheckedBid[]): ReadonlyMap<CheckedBid, readonly Claim[]> {
+  const byOther = new Map<CheckedBid, Claim[]>();
+  const writers = writersOf(bids);
+  for (const { claim, text } of unusualFigures(bid.claims))
+    for (const other of writers.get(text) ?? []) {
+      if (other.id === bid.id) continue;
+      const shared = byOther.get(other);
+      if (shared === undefined) byOther.set(other, [claim]);
+      else shared.push(claim);
+    }
+  return byOther;
 }
 
-/** The unusual figures among claims, with the text to compare. Kept, because each bid is held against every other one. */
-const writtenIn = oncePer((claims: readonly Claim[]) => {
-  const figures = claims.flatMap((claim) => {
+/** The unusual figures among claims, each with its text to compare. */
+const unusualFigures = oncePer((claims: readonly Claim[]) =>
+  claims.flatMap((claim) => {
     const text = writtenFigure(claim);
     return text === null ? [] : [{ claim, text }];
-  });
-  return { figures, texts: new Set(figures.map(({ text }) => text)) };
+  }),
+);
+
+/** Which bids write an unusual figure. Kept, because each of them is held against all the others. */
+const writersOf = oncePer((bids: readonly CheckedBid[]): ReadonlyMap<string, ReadonlySet<CheckedBid>> => {
+  const writers = new Map<string, Set<CheckedBid>>();
+  for (const bid of bids)
+    for (const { text } of unusualFigures(bid.claims)) {
+      const known = writers.get(text);
+      if (known === undefined) writers.set(text, new Set([bid]));
+      else known.add(bid);
+    }
+  return writers;
 });
 
 /** A claim with an unusual figure as text to compare; null for round figures, choices and words. */
 function writtenFigure(claim: Claim): string | null {
   if (claim.value.kind !== "quantity") return null;
   const { asEntered } = claim.value.quantity;
-  if (!isUnusual(asEntered)) return null;
-  return [claim.property, claim.method, formatCondition(claim.condition), asEntered].map(plainName).join("|");
+  if (!unusualNumber.test(asEntered)) return null;
+  return `${claim.property}|${claim.method}|${plainName(formatCondition(claim.condition))}|${plainName(asEntered)}`;
 }
-
-/** Whether some number in the text has enough digits that carry something. */
-const isUnusual = (text: string): boolean =>
-  [...text.matchAll(/\d[\d.,]*/g)].some(
-    ([number]) => number.replace(/\D/g, "").replace(/^0+|0+$/g, "").length >= unusualDigits,
-  );
