@@ -21,7 +21,9 @@ export const evidenceLevels = [
 
 export type EvidenceLevel = (typeof evidenceLevels)[number]["id"];
 
-const rank = (level: EvidenceLevel): number => evidenceLevels.findIndex(({ id }) => id === level);
+const ranks: ReadonlyMap<EvidenceLevel, number> = new Map(evidenceLevels.map(({ id }, place) => [id, place]));
+
+const rank = (level: EvidenceLevel): number => ranks.get(level) ?? 0;
 
 /** Whether the first level is the second or stands above it. */
 export const atLeastAsStrong = (level: EvidenceLevel, than: EvidenceLevel): boolean => rank(level) >= rank(than);

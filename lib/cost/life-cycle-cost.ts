@@ -4,7 +4,14 @@ import { type CashFlows, cashFlows } from "./cash-flows";
 import type { CostCategory } from "./categories";
 import { type CategoryEntry, type CostEntry, categoryEntries, costEntries, summedPresentValue } from "./cost-entries";
 import { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
-import { annualWorking, baseDateWorking, linesInWords, presentValueWorking, shareWorking } from "./life-cycle-working";
+import {
+  annualWorking,
+  baseDateWorking,
+  type LinesInWords,
+  linesInWords,
+  presentValueWorking,
+  shareWorking,
+} from "./life-cycle-working";
 import type { CostConventions, CostStream, GivenBy, PriceLine } from "./model";
 import { flowPresentValue } from "./present-value";
 
@@ -57,9 +64,9 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
   const total = summedPresentValue(entries);
   const annual = equivalentAnnualCost(total, rate, conventions.studyPeriod.years);
 
-  const inAll = paidAtBaseDate(flows, ["bid", "owner-estimate"], setting);
-  const asBid = paidAtBaseDate(flows, ["bid"], setting);
   const parts = linesInWords(lines, setting);
+  const inAll = paidAtBaseDate(flows, ["bid", "owner-estimate"], parts);
+  const asBid = paidAtBaseDate(flows, ["bid"], parts);
   const isPriced = lines.some(({ givenBy }) => givenBy === "bid");
   const figure = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> =>
     isPriced ? known(dimension, measured(dimension, value), working) : unknown(dimension, noPrice);
@@ -100,10 +107,10 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
 }
 
 /** What is paid in year 0 on the word of some givers, and how it comes about. */
-function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], setting: LifeCycleSetting) {
+function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], parts: LinesInWords) {
   const paid = flows.filter(({ flow }) => givers.includes(flow.givenBy) && flow.stream[0] !== 0);
   const cents = paid.reduce((sum, { flow }) => sum + (flow.stream[0] ?? 0), 0);
-  return { cents, working: baseDateWorking([...new Set(paid.map(({ line }) => line))], setting) };
+  return { cents, working: baseDateWorking([...new Set(paid.map(({ line }) => line))], parts) };
 }
 
 const hoursInput = (hours: In<"h/year">): WorkingInput => ({

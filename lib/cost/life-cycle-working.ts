@@ -15,12 +15,21 @@ const timingWords: Readonly<Record<Timing, string>> = {
 };
 
 /** What price lines bring to a working. Told once and used at every rate. */
-export type LinesInWords = Readonly<{ inputs: readonly WorkingInput[]; assumptions: readonly string[] }>;
+export type LinesInWords = Readonly<{
+  inputs: readonly WorkingInput[];
+  /** The main price of each line. */
+  main: ReadonlyMap<PriceLine, WorkingInput>;
+  assumptions: readonly string[];
+}>;
 
-export const linesInWords = (lines: readonly PriceLine[], setting: WorkingSetting): LinesInWords => ({
-  inputs: lines.flatMap((line) => lineInputs(line, setting)),
-  assumptions: lines.flatMap((line) => assumptionsOf(line, setting.conventions.studyPeriod.years)),
-});
+export function linesInWords(lines: readonly PriceLine[], setting: WorkingSetting): LinesInWords {
+  const told = lines.map((line) => ({ line, inputs: lineInputs(line, setting) }));
+  return {
+    inputs: told.flatMap(({ inputs }) => inputs),
+    main: new Map(told.map(({ line, inputs: [main] }) => [line, main])),
+    assumptions: lines.flatMap((line) => assumptionsOf(line, setting.conventions.studyPeriod.years)),
+  };
+}
 
 /** How a present value comes about at a real rate, given as text: "3 %". */
 export function presentValueWorking(lines: LinesInWords, setting: WorkingSetting, rate: string): Working {
@@ -42,9 +51,9 @@ export function presentValueWorking(lines: LinesInWords, setting: WorkingSetting
 }
 
 /** How a price at the base date comes about from the lines that are paid then. */
-export const baseDateWorking = (lines: readonly PriceLine[], setting: WorkingSetting): Working => ({
+export const baseDateWorking = (lines: readonly PriceLine[], { main }: LinesInWords): Working => ({
   formula: "price at the base date = Σ payments in year 0",
-  inputs: lines.map((line) => lineInputs(line, setting)[0]),
+  inputs: lines.flatMap((line) => main.get(line) ?? []),
   assumptions: [],
   source: "derived",
 });

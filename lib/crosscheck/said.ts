@@ -8,7 +8,7 @@ export type Said = Readonly<{
   words: string;
   claims: readonly string[];
   keyedBy: readonly string[];
-  input: WorkingInput;
+  input: () => WorkingInput;
 }>;
 
 /** The bidder's own words in a claim: the quotation, or the answer where the property takes words. */
@@ -20,7 +20,7 @@ export function saidIn(bid: string, claim: Claim): Said | null {
     words,
     claims: [claim.id],
     keyedBy: [claim.id],
-    input: { label: "In the bid’s words", text: `“${words}”`, from },
+    input: () => ({ label: "In the bid’s words", text: `“${words}”`, from }),
   };
 }
 
@@ -28,18 +28,25 @@ export function saidIn(bid: string, claim: Claim): Said | null {
 export const saidInBid = ({ id, system, described, claims }: CheckedBid): readonly Said[] => [
   ...(system.trim() === ""
     ? []
-    : [{ words: system, claims: [], keyedBy: [], input: constantInput("Description of the system", `“${system}”`) }]),
+    : [
+        {
+          words: system,
+          claims: [],
+          keyedBy: [],
+          input: () => constantInput("Description of the system", `“${system}”`),
+        },
+      ]),
   ...described
     .filter(({ words }) => words.trim() !== "")
     .map(({ id: component, material, words }) => ({
       words,
       claims: [],
       keyedBy: [component],
-      input: {
+      input: (): WorkingInput => ({
         label: material.label,
         text: `“${words}”`,
-        from: { kind: "infill-component", bid: id, component } as const,
-      },
+        from: { kind: "infill-component", bid: id, component },
+      }),
     })),
   ...claims.map((claim) => saidIn(id, claim)).filter((said) => said !== null),
 ];

@@ -36,7 +36,7 @@ export const floatAgainstMigration: Rule = {
           question: say`You state “${said.words}”. As ${shareShown} of the infill’s mass ${surely ? "floats" : "may float"} in fresh water, which test or flooded field shows how it behaves in heavy rain, and what keeps it on the field?`,
           working: {
             formula: "grains float where their density is below that of fresh water, 998 kg/m³",
-            inputs: [figureInput("Float-prone share of the infill’s mass", bid.floatProneShare), said.input],
+            inputs: [figureInput("Float-prone share of the infill’s mass", bid.floatProneShare), said.input()],
             assumptions: [
               "What floats is taken from the particle densities of the material catalogue.",
               "How far it travels depends on rain, slope, drainage and what stands around the field.",
@@ -56,7 +56,7 @@ function stayingIn(bid: string, claim: Claim): Said | null {
     const property = propertyOf("infill-flotation");
     const choices = property.kind === "choice" ? property.choices : [];
     const words = choices.find(({ id }) => id === "sinks")?.label ?? "sinks";
-    return { words, claims: [claim.id], keyedBy: [claim.id], input: claimInput({ id: bid }, claim) };
+    return { words, claims: [claim.id], keyedBy: [claim.id], input: () => claimInput({ id: bid }, claim) };
   }
   const said = claim.property === "infill-migration" ? saidIn(bid, claim) : null;
   return said !== null && stays.test(said.words) ? said : null;

@@ -12,6 +12,9 @@ const notNegated = String.raw`(?<!\b(?:no|not|not a|without|non|instead of|than)
 /** "Heavy" says nothing of the infill in "heavy use" or "heavy metals", so a word for the build has to follow. */
 const heavyBuild = String.raw`\bheavy(?:[ -]?weight)?(?![ -](?:use|duty|traffic|rain|wear|play|metal|equipment|machine))(?:,?[ -]\p{L}+){0,2}?[ -](?:infill|sand|rubber|system|surface|build|ballast)(?![ -](?:machine|equipment))`;
 
+/** What every pattern below holds, so that most sentences are read once. */
+const anyWord = /heavy|sand|ballast/iu;
+
 const words: readonly Word[] = [
   {
     word: "heavy",
@@ -51,6 +54,7 @@ export const heavyByName: Rule = {
   tolerance: `heavy above 9 lb/ft², sand-filled from half of the mass, ballasted above 3.75 lb/ft²: rules of thumb (${usualInfillMass.source})`,
   check: (bid) =>
     saidInBid(bid).flatMap(({ words: said, claims, keyedBy, input }) => {
+      if (!anyWord.test(said)) return [];
       const unborne = words.flatMap(({ word, pattern, unlike }) => {
         const difference = pattern.test(said) ? unlike(bid) : null;
         return difference === null ? [] : [{ word, difference }];
@@ -66,7 +70,7 @@ export const heavyByName: Rule = {
         working: {
           formula: "the word against mass per area and mineral share of the infill",
           inputs: [
-            input,
+            input(),
             figureInput("Infill mass per area", bid.totalArealDensity),
             figureInput("Mineral share", bid.mineralShare),
           ],
