@@ -2,6 +2,7 @@ export { type AnswerText, answeredBid } from "./answered-bid";
 export { bidsAtStart, bidsInWords } from "./bids-in-words";
 export { claimInWords } from "./claim-in-words";
 export type { EvidencedFigure } from "./claimed-figure";
+export { type ConvertedFigure, convertedFigure } from "./converted-figure";
 export type { BidFacts } from "./derived-measures";
 export { evaluate, measuredFigure } from "./evaluate";
 export {

@@ -106,6 +106,61 @@ describe("figures by unlike methods", () => {
   });
 });
 
+describe("figures that follow from another claim", () => {
+  const { groups } = sideBySide([
+    bid("A", [claim("infill-total-areal-density", "6 lb/ft²", { method: "infill-weigh-tickets" })]),
+    bid("B", [claim("infill-total-mass", "480,000 lb", { method: "infill-weigh-tickets" })]),
+    bid("C", [claim("infill-total-mass", "480,000 lb")]),
+  ]);
+
+  test("stand on the line that the bid is silent on, and say what they follow from", () => {
+    const { cells } = rowOf(groups, "infill-total-areal-density");
+    // 480,000 lb ÷ 80,000 ft² = 6 lb/ft², derived
+    expect(cells.map((cell) => [textOf(cell), cell.status])).toEqual([
+      ["6.00 lb/ft² (new)", null],
+      ["6.00 lb/ft² (from total infill mass)", null],
+      // by a method that nobody names it can stand for nothing
+      ["", "not shown"],
+    ]);
+    expect(cells[1]?.working?.formula).toBe("mass per area = mass ÷ area of the field");
+    expect(cells[1]?.statements[0]).toMatchObject({ id: "infill-total-mass", level: 3 });
+  });
+
+  test("are none where an input of the conversion is missing, and the cell says which", () => {
+    const { groups: hot } = sideBySide([
+      bid("A", [claim("surface-temperature-rise", "40 °F", { method: "surface-thermometer" })]),
+      bid("B", [claim("surface-temperature-peak", "160 °F", { method: "surface-thermometer" })]),
+    ]);
+    const cell = rowOf(hot, "surface-temperature-peak").cells[0];
+    expect([textOf(cell), cell?.status]).toEqual(["", "not shown"]);
+    expect(cell?.lines.join(" ")).toContain("the air temperature of the heat reading");
+  });
+});
+
+describe("figures that compare with a caution", () => {
+  test("say what to look at", () => {
+    const { groups } = sideBySide([bid("A", [claim("g-max", "118 g", { method: "f1936", edition: "2010" })])]);
+    const facts = rowOf(groups, "g-max").cells[0]?.statements[0]?.facts ?? [];
+    const comparing = facts.find(({ label }) => label === "Comparing")?.text;
+    // ASTM F1936-10 and F1936-19, catalogue entries: one edition came after the other
+    expect(comparing).toContain("The report names the edition of 2010; the one of 2019 is newer.");
+    expect(comparing).toContain("The bid does not say how warm the surface was.");
+  });
+
+  test("stand apart where another edition measures by another procedure", () => {
+    const { groups } = sideBySide([
+      bid("A", [claim("critical-fall-height", "1.3 m", { method: "f355-e", edition: "2016" })]),
+      bid("B", [claim("critical-fall-height", "1.4 m", { method: "f355-e", edition: "2001" })]),
+    ]);
+    const own = rowOf(groups, "critical-fall-height.f355-e.edition");
+    expect(own.label).toContain("by another edition of");
+    expect(own.cells.map(({ status }) => status)).toEqual([null, "not comparable"]);
+    expect(rowOf(groups, "critical-fall-height").cells.map(({ status }) => status)).toEqual([null, "not comparable"]);
+    // ASTM F355-10a describes missile E, earlier editions do not (the year from memory)
+    expect(own.cells[1]?.lines[0]).toContain("an earlier edition does not describe it");
+  });
+});
+
 describe("derived figures side by side", () => {
   test("carry their working", () => {
     const { groups } = sideBySide([bid("A", [])]);

@@ -1,5 +1,7 @@
 import {
   type Claim,
+  type ClaimComparability,
+  claimComparability,
   claimFieldLabels,
   claimsFor,
   comparability,
@@ -20,8 +22,9 @@ import {
   shownIn,
 } from "#lib/claim";
 import { type Answer, earlierVersions } from "#lib/crosscheck";
-import { type BidEvaluation, claimedMeasures, type Project, type Requirements } from "#lib/evaluation";
+import { type BidEvaluation, claimedMeasures, type Evaluation, type Project, type Requirements } from "#lib/evaluation";
 import type { UnitSystem } from "#lib/quantity";
+import { convertedCell } from "./converted-cell";
 import { isOverClaimed, marksOnClaims } from "./finding-marks";
 import { type Cell, emptyCell, type Fact, type Row, type Statement } from "./model";
 import { type NumberAndUnit, numberAndUnit, unitInHead } from "./number-and-unit";
@@ -75,29 +78,49 @@ function mostUsed(claims: readonly Claim[]): MethodId | null {
   );
 }
 
-type BidClaims = Readonly<{ bid: BidEvaluation; claims: readonly Claim[] }>;
-type Setting = Readonly<{ property: Property; reference: MethodId | null; units: UnitSystem }>;
+/** A claim, and how it stands towards the method and edition that the line is for. */
+type JudgedClaim = Readonly<{ claim: Claim; verdict: ClaimComparability }>;
+type BidClaims = Readonly<{ bid: BidEvaluation; all: readonly Claim[]; claims: readonly JudgedClaim[] }>;
+type Setting = Readonly<{
+  property: Property;
+  reference: MethodId | null;
+  area: Evaluation["area"];
+  units: UnitSystem;
+}>;
+
+const alike: ClaimComparability = { kind: "comparable", cautions: [] };
 
 /** Only figures are measured: a choice or a sentence is read, whatever test stands behind it. */
-const isUnlike = (claim: Claim, { reference }: Setting): boolean =>
-  reference !== null &&
-  claim.value.kind === "quantity" &&
-  comparability(claim.property, reference, claim.method).kind === "not-comparable";
+function judged(claim: Claim, reference: MethodId | null): JudgedClaim {
+  const { property, value } = claim;
+  if (value.kind !== "quantity") return { claim, verdict: alike };
+  return {
+    claim,
+    verdict: claimComparability(reference === null ? { property } : { property, method: reference }, claim),
+  };
+}
+
+const isUnlike = ({ verdict }: JudgedClaim): boolean => verdict.kind === "not-comparable";
+
+/** Figures that compare with each other but not with the line: by one kind of method, or by another edition of it. */
+type Kind = Readonly<{ method: StatedMethod; isEdition: boolean }>;
+
+function kindOf({ claim: { property, method } }: JudgedClaim, { reference }: Setting): Kind {
+  const byMethod = reference === null || comparability(property, reference, method).kind === "comparable";
+  return { method, isEdition: byMethod };
+}
 
 /**
  * A property across the bids: one row for the figures that compare with each other, and a row set apart for each method
  * that does not, so that unlike figures never share a line.
  */
-function rowsOf(
-  property: Property,
-  requirements: Requirements,
-  bids: readonly BidClaims[],
-  units: UnitSystem,
-): readonly Row[] {
-  const all = bids.flatMap(({ claims }) => claims);
-  const setting: Setting = { property, reference: referenceMethod(property, requirements, all), units };
+function rowsOf(setting: Setting, bids: readonly BidClaims[]): readonly Row[] {
+  const { property, units } = setting;
   const unit = property.kind === "quantity" ? unitInHead(property.dimension, shownIn(property, units)) : "";
-  const strangers = unlikeMethods(all.filter((claim) => isUnlike(claim, setting)));
+  const strangers = unlikeKinds(
+    bids.flatMap(({ claims }) => claims.filter(isUnlike)),
+    setting,
+  );
   return [
     {
       id: property.id,
@@ -108,52 +131,60 @@ function rowsOf(
       cells: bids.map((bid) => mainCell(bid, setting)),
     },
     ...strangers.map(
-      (method): Row => ({
-        id: `${property.id}.${method}`,
-        label: `${property.label}, by ${methodName(method)}`,
+      (kind): Row => ({
+        id: `${property.id}.${kind.method}${kind.isEdition ? ".edition" : ""}`,
+        label: `${property.label}, by ${kindName(kind)}`,
         unit,
         under: "Not comparable with the line above.",
         apart: true,
-        cells: bids.map((bid) => apartCell(bid, method, setting)),
+        cells: bids.map((bid) => apartCell(bid, kind, setting)),
       }),
     ),
   ];
 }
 
-/** One method of each kind among claims that don't compare with the reference. */
-function unlikeMethods(claims: readonly Claim[]): readonly StatedMethod[] {
-  const methods: StatedMethod[] = [];
-  for (const claim of claims) if (!methods.some((method) => sameKind(claim, method))) methods.push(claim.method);
-  return methods;
+/** Each kind once among claims that don't compare with the reference. */
+function unlikeKinds(claims: readonly JudgedClaim[], setting: Setting): readonly Kind[] {
+  const kinds: Kind[] = [];
+  for (const claim of claims)
+    if (!kinds.some((kind) => isOfKind(claim, kind, setting))) kinds.push(kindOf(claim, setting));
+  return kinds;
 }
 
-const sameKind = ({ property, method: got }: Claim, method: StatedMethod): boolean =>
-  got === method || (method !== "not-stated" && comparability(property, method, got).kind === "comparable");
-
-function mainCell({ bid, claims }: BidClaims, setting: Setting): Cell {
-  const alike = claims.filter((claim) => !isUnlike(claim, setting));
-  const unlike = claims.filter((claim) => isUnlike(claim, setting));
-  if (claims.length === 0) return { ...emptyCell(bid.id), status: "not shown" };
-  const elsewhere =
-    unlike.length === 0
-      ? []
-      : [`Given by ${methodName(unlike[0]?.method ?? "not-stated")}, set apart on a line of its own.`];
-  if (alike.length === 0)
-    return { ...emptyCell(bid.id), status: "not comparable", lines: [...elsewhere, ...reasons(unlike, setting)] };
-  return { ...stated(bid, alike, setting), lines: elsewhere };
+function isOfKind(judged: JudgedClaim, kind: Kind, setting: Setting): boolean {
+  const { method, isEdition } = kindOf(judged, setting);
+  if (isEdition !== kind.isEdition) return false;
+  if (method === kind.method) return true;
+  if (isEdition || kind.method === "not-stated") return false;
+  return comparability(judged.claim.property, kind.method, method).kind === "comparable";
 }
 
-function apartCell({ bid, claims }: BidClaims, method: StatedMethod, setting: Setting): Cell {
-  const own = claims.filter((claim) => isUnlike(claim, setting) && sameKind(claim, method));
+const kindName = ({ method, isEdition }: Kind): string =>
+  isEdition ? `another edition of ${methodName(method)}` : methodName(method);
+
+function mainCell({ bid, all, claims }: BidClaims, setting: Setting): Cell {
+  if (claims.length === 0) return convertedCell(bid.id, all, setting) ?? { ...emptyCell(bid.id), status: "not shown" };
+  const [like, unlike] = [claims.filter((claim) => !isUnlike(claim)), claims.filter(isUnlike)];
+  const elsewhere = unlike
+    .slice(0, 1)
+    .map((claim) => `Given by ${kindName(kindOf(claim, setting))}, set apart on a line of its own.`);
+  if (like.length === 0)
+    return { ...emptyCell(bid.id), status: "not comparable", lines: [...elsewhere, ...reasons(unlike)] };
+  return { ...stated(bid, like, setting), lines: elsewhere };
+}
+
+function apartCell({ bid, claims }: BidClaims, kind: Kind, setting: Setting): Cell {
+  const own = claims.filter((claim) => isUnlike(claim) && isOfKind(claim, kind, setting));
   if (own.length === 0) return emptyCell(bid.id);
-  return { ...stated(bid, own, setting), status: "not comparable", lines: reasons(own, setting) };
+  return { ...stated(bid, own, setting), status: "not comparable", lines: reasons(own) };
 }
 
-function stated(bid: BidEvaluation, claims: readonly Claim[], setting: Setting): Cell {
+function stated(bid: BidEvaluation, judged: readonly JudgedClaim[], setting: Setting): Cell {
+  const claims = judged.map(({ claim }) => claim);
   return {
     ...emptyCell(bid.id),
     status: statedStatus(bid, claims, setting),
-    statements: claims.map((claim) => statementOf(bid, claim, setting)),
+    statements: judged.map((each) => statementOf(bid, each, setting)),
     marks: marksOnClaims(
       bid,
       claims.map(({ id }) => id),
@@ -169,26 +200,23 @@ function statedStatus(bid: BidEvaluation, claims: readonly Claim[], { property }
 }
 
 /** Why figures can't be compared and what to ask, each sentence once. */
-function reasons(claims: readonly Claim[], { reference }: Setting): readonly string[] {
-  if (reference === null) return [];
-  const sentences = claims.flatMap((claim) => {
-    const verdict = comparability(claim.property, reference, claim.method);
-    return verdict.kind === "not-comparable" ? [verdict.reason, `Ask: ${verdict.ask}`] : [];
-  });
+function reasons(claims: readonly JudgedClaim[]): readonly string[] {
+  const sentences = claims.flatMap(({ verdict }) =>
+    verdict.kind === "not-comparable" ? [verdict.reason, `Ask: ${verdict.ask}`] : [],
+  );
   return [...new Set(sentences)];
 }
 
-function statementOf(bid: BidEvaluation, claim: Claim, { property, reference, units }: Setting): Statement {
+function statementOf(bid: BidEvaluation, { claim, verdict }: JudgedClaim, { property, units }: Setting): Statement {
   const { value, method, condition } = claim;
-  const verdict = reference === null ? null : comparability(claim.property, reference, method);
-  const note = verdict?.kind === "comparable" ? verdict.note : "";
+  const cautions = verdict.kind === "not-comparable" ? [] : verdict.cautions;
   const facts = [
     { label: "As entered", text: value.kind === "quantity" ? value.quantity.asEntered : "" },
     {
       label: "Method",
       text: property.methods.length === 0 ? "" : method === "not-stated" ? "not stated" : methodOf(method).designation,
     },
-    { label: "Comparing", text: note },
+    { label: "Comparing", text: cautions.join(" ") },
     { label: "Condition", text: formatCondition(condition) },
   ].filter(({ text }) => text !== "");
   return {
@@ -224,18 +252,22 @@ function claimedValue({ value }: Claim, property: Property, units: UnitSystem): 
 export function claimedRows(
   group: PropertyGroup,
   { bids: entered, requirements }: Project,
-  bids: readonly BidEvaluation[],
+  { bids, area }: Evaluation,
   units: UnitSystem,
 ): readonly Row[] {
   const asked = new Set(bids.flatMap(({ reading: { shown, said, missing } }) => [...shown, ...said, ...missing]));
+  const lists = bids.map((bid) => ({ bid, all: entered.find(({ id }) => id === bid.id)?.claims ?? [] }));
   return properties
     .filter((property) => property.group === group)
     .flatMap((property) => {
-      const claimed = bids.map((bid) => ({
+      const spoken = lists.flatMap(({ all }) => claimsFor(all, property.id));
+      if (spoken.length === 0 && !asked.has(property.id)) return [];
+      const reference = referenceMethod(property, requirements, spoken);
+      const claimed = lists.map(({ bid, all }) => ({
         bid,
-        claims: claimsFor(entered.find(({ id }) => id === bid.id)?.claims ?? [], property.id),
+        all,
+        claims: claimsFor(all, property.id).map((claim) => judged(claim, reference)),
       }));
-      const isSpokenOf = claimed.some(({ claims }) => claims.length > 0);
-      return isSpokenOf || asked.has(property.id) ? rowsOf(property, requirements, claimed, units) : [];
+      return rowsOf({ property, reference, area, units }, claimed);
     });
 }

@@ -15,7 +15,7 @@ export function comparison(project: Project, evaluation: Evaluation, units: Unit
   const claimed = propertyGroups.map(({ id, label }) => ({
     id: `claimed-${id}`,
     label: `Claimed: ${label}`,
-    rows: claimedRows(id, project, bids, units),
+    rows: claimedRows(id, project, evaluation, units),
   }));
   return [
     { id: "infill-and-mass", label: "Infill and mass", rows: derived(infillRows(project, bids, units)) },
