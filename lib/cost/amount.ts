@@ -1,5 +1,4 @@
-import type { In } from "#lib/quantity";
-import { formatValue } from "#lib/quantity";
+import { formatValue, type In } from "#lib/quantity";
 import type { Amount } from "./model";
 import { withoutDrift } from "./shown-cents";
 

@@ -14,6 +14,24 @@ export function basisInWords({ words, value }: Claim): LevelBasis {
   return average ? "average" : "every point";
 }
 
+const basisByChoice: Readonly<Record<string, LevelBasis | undefined>> = {
+  average: "average",
+  "every-point": "every point",
+};
+
+/** What a guarantee is: as its own words say, else as the bid says of its warranty. */
+export function basisOfGuarantee(bid: Readonly<{ claims: readonly Claim[] }>, guarantee: Claim): LevelBasis {
+  const own = basisInWords(guarantee);
+  if (own !== "not said") return own;
+  const said = new Set(
+    claimsFor(bid.claims, "warranty-hardness-basis").flatMap(({ value }) =>
+      value.kind === "choice" ? (basisByChoice[value.choice] ?? []) : [],
+    ),
+  );
+  const [only] = said;
+  return said.size === 1 && only !== undefined ? only : "not said";
+}
+
 /** What a level of the bid is: as its own words say, else as the bid says for its impact levels as a whole. */
 export function basisOfLevel(bid: Readonly<{ claims: readonly Claim[] }>, level: Claim): LevelBasis {
   if (level.property === "g-max-highest-point") return "every point";

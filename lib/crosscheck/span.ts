@@ -1,9 +1,8 @@
 import { propertyOf, type QuantityPropertyId } from "#lib/claim";
 import { type PhraseQuantity, quantityInPhrase } from "#lib/figure";
-import { type DimensionName, type Interval, measured, type SiUnit } from "#lib/quantity";
+import { type DimensionName, notNegative, product, type Span, tagged } from "#lib/quantity";
 
-/** A closed interval of plain numbers, for arithmetic between units. Open sides are ±Infinity. */
-export type Span = Readonly<{ low: number; high: number }>;
+export { difference, notNegative, quotient, type Span, sumOf, tagged } from "#lib/quantity";
 
 /** Converting units leaves a last bit; that much apart is no difference. */
 const lastBit = 1e-9;
@@ -23,40 +22,8 @@ export function beside(one: Span, other: Span): "below" | "in common" | "above" 
 const isAbove = (one: number, other: number): boolean =>
   one > other && !(Math.abs(one - other) <= lastBit * Math.max(Math.abs(one), Math.abs(other)));
 
-/** Nothing of something unbounded is nothing. */
-const times = (one: number, other: number) => (one === 0 || other === 0 ? 0 : one * other);
-
-/** The span without its negative part: masses and lengths have none, whatever a tolerance says. */
-export const notNegative = ({ low, high }: Span): Span => ({ low: Math.max(0, low), high: Math.max(0, high) });
-
-export const sumOf = (spans: readonly Span[]): Span =>
-  spans.reduce((sum, { low, high }) => ({ low: sum.low + low, high: sum.high + high }), { low: 0, high: 0 });
-
-export const difference = (from: Span, take: Span): Span => ({ low: from.low - take.high, high: from.high - take.low });
-
 /** Product of spans without negative numbers. */
-export const productOf = (spans: readonly Span[]): Span =>
-  spans
-    .map(notNegative)
-    .reduce((product, { low, high }) => ({ low: times(product.low, low), high: times(product.high, high) }), {
-      low: 1,
-      high: 1,
-    });
-
-/** Quotient of spans without negative numbers. Over a divisor that may be 0 it has no upper end. */
-export function quotient(over: Span, under: Span): Span {
-  const [top, bottom] = [notNegative(over), notNegative(under)];
-  return {
-    low: top.low === 0 ? 0 : top.low / bottom.high,
-    high: top.high === 0 ? 0 : top.high / bottom.low,
-  };
-}
-
-/** The span with the SI unit of its dimension. */
-export const tagged = <D extends DimensionName>(dimension: D, { low, high }: Span): Interval<SiUnit<D>> => ({
-  low: measured(dimension, low),
-  high: measured(dimension, high),
-});
+export const productOf = (spans: readonly Span[]): Span => spans.map(notNegative).reduce(product, { low: 1, high: 1 });
 
 /** A span to stand in a phrase. */
 export const spanInPhrase = (dimension: DimensionName, span: Span): PhraseQuantity =>

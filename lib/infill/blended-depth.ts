@@ -1,7 +1,7 @@
+import { quotient, type Span } from "#lib/quantity";
 import { arealDensityOf, bedDepthOf, particleDensityOf } from "./component";
 import { layeredDepth } from "./layered-depth";
 import type { InfillComponent } from "./model";
-import { quotient, type Span } from "./span";
 
 /** What a component brings to a mix: its depth alone, loose, and the depth of its grains without voids. */
 export type Bed = Readonly<{ bed: number; solid: number }>;

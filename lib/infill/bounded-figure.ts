@@ -1,6 +1,5 @@
 import { type Figure, figureFromInterval, intervalOfFigure, unknown, type Working } from "#lib/figure";
-import type { DimensionName, Interval, SiUnit } from "#lib/quantity";
-import { type Span, tagged } from "./span";
+import { type DimensionName, type Interval, type SiUnit, type Span, tagged } from "#lib/quantity";
 
 /** The figure of a span. One that is open on both sides says nothing: then it is unknown, and `missing` says what would close it. */
 export const boundedFigure = <D extends DimensionName>(

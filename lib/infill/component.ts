@@ -8,11 +8,13 @@ import {
   type Interval,
   intervalOf,
   likelyOf,
+  notNegative,
+  quotient,
   type Reading,
   type SiUnit,
+  type Span,
 } from "#lib/quantity";
 import type { InfillComponent, InfillSystem } from "./model";
-import { notNegative, quotient, type Span } from "./span";
 
 /** Mass per area in kg/m². */
 export const arealDensityOf = ({ arealDensity }: InfillComponent): Span => notNegative(intervalOf(arealDensity));

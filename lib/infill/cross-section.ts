@@ -1,8 +1,7 @@
-import { type In, intervalOf, likelyOf, measured, type Reading } from "#lib/quantity";
+import { type In, intervalOf, likelyOf, measured, notNegative, type Reading, type Span } from "#lib/quantity";
 import { blendedDepth } from "./blended-depth";
 import { bedDepthOf, likelyBedDepth } from "./component";
 import type { InfillSystem } from "./model";
-import { notNegative, type Span } from "./span";
 
 /** A thickness to draw, in m. `high` is null where no upper limit is known. */
 export type Thickness = Readonly<{ low: In<"m">; likely: In<"m">; high: In<"m"> | null }>;

@@ -1,10 +1,10 @@
 import { type Figure, figureFromInterval, unknown, type WorkingInput } from "#lib/figure";
 import type { InWater } from "#lib/material";
+import { type Span, tagged } from "#lib/quantity";
 import { noInfillClaimed } from "./bounded-figure";
 import { arealDensityInputs } from "./component";
 import { massShare } from "./mass-share";
 import type { InfillSystem } from "./model";
-import { type Span, tagged } from "./span";
 
 /** How much of a component counts as float-prone, and how that reads in a working. */
 const floating: Readonly<Record<InWater, { share: Span; text: string }>> = {

@@ -1,9 +1,8 @@
 import { type Figure, unknown, type Working } from "#lib/figure";
-import { type Interval, intervalOf } from "#lib/quantity";
+import { difference, type Interval, intervalOf, notNegative, quotient } from "#lib/quantity";
 import { boundedFigure, derivedFrom } from "./bounded-figure";
 import { inBoth, readingInBoth } from "./component";
 import type { ClaimedLength } from "./model";
-import { difference, notNegative, quotient } from "./span";
 
 const heightOf = ({ reading }: ClaimedLength) => notNegative(intervalOf(reading));
 

@@ -1,6 +1,6 @@
+import type { Span } from "#lib/quantity";
 import { arealDensityOf } from "./component";
 import type { InfillComponent, InfillSystem } from "./model";
-import type { Span } from "./span";
 
 type Part = Readonly<{ mass: Span; share: number }>;
 

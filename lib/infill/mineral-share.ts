@@ -1,10 +1,9 @@
 import { type Figure, figureFromInterval, unknown, type WorkingInput } from "#lib/figure";
-import { formatInterval } from "#lib/quantity";
+import { formatInterval, tagged } from "#lib/quantity";
 import { noInfillClaimed } from "./bounded-figure";
 import { arealDensityInputs } from "./component";
 import { massShare } from "./mass-share";
 import type { InfillSystem } from "./model";
-import { tagged } from "./span";
 
 const shareInputs = ({ components }: InfillSystem): readonly WorkingInput[] =>
   components.map(({ material }) => ({

@@ -1,7 +1,6 @@
-import type { Interval } from "#lib/quantity";
+import { type Interval, type Span, tagged } from "#lib/quantity";
 import { massShare } from "./mass-share";
 import type { InfillComponent, InfillSystem } from "./model";
-import { type Span, tagged } from "./span";
 
 /** Elastic granules of a component by mass: all of a polymer, what is not mineral of a blend, nothing of the rest. */
 function elasticShare({ material }: InfillComponent): Span {

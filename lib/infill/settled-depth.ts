@@ -1,8 +1,7 @@
 import type { Figure, Origin, Working } from "#lib/figure";
-import { type In, type Interval, intervalOf, type Reading } from "#lib/quantity";
+import { type In, type Interval, intervalOf, notNegative, product, quotient, type Reading } from "#lib/quantity";
 import { boundedFigure, derivedFrom } from "./bounded-figure";
 import { inBoth, readingInBoth } from "./component";
-import { notNegative, product, quotient } from "./span";
 
 /** A loose or packed density and where it comes from. */
 export type StatedDensity = Readonly<{ reading: Reading<"kg/m³">; from: Origin }>;

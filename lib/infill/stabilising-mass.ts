@@ -1,9 +1,8 @@
 import type { Figure, Working } from "#lib/figure";
-import { type In, type Interval, inUnit } from "#lib/quantity";
+import { type In, type Interval, inUnit, product } from "#lib/quantity";
 import { boundedFigure, derivedFrom } from "./bounded-figure";
 import { inBoth } from "./component";
 import type { InfillSystem } from "./model";
-import { product } from "./span";
 import { totalArealDensity } from "./total-areal-density";
 
 const closing = "a mass per area with an upper or a lower limit";

@@ -1,9 +1,9 @@
 import type { Figure, Working } from "#lib/figure";
 import { freshWater } from "#lib/material";
+import { product, type Span, sumOf } from "#lib/quantity";
 import { boundedFigure, noInfillClaimed } from "./bounded-figure";
 import { arealDensityInputs, arealDensityOf, particleDensityInputs, particleDensityOf } from "./component";
 import type { InfillComponent, InfillSystem } from "./model";
-import { product, type Span, sum } from "./span";
 
 /** What is left of a grain's weight under water, as a share: 1 − ρ_water/ρ_particle, which grows with ρ_particle. */
 function remainingShare(component: InfillComponent): Span {
@@ -32,7 +32,7 @@ const closing = "a mass per area with an upper limit for each component that may
 /** Mass per area, in kg/m², that still presses on the carpet when the field is under water. */
 export function submergedMass(system: InfillSystem): Figure<"arealDensity"> {
   if (system.components.length === 0) return noInfillClaimed("arealDensity");
-  return boundedFigure("arealDensity", sum(system.components.map(submergedOf)), workingOf(system), closing);
+  return boundedFigure("arealDensity", sumOf(system.components.map(submergedOf)), workingOf(system), closing);
 }
 
 /** The same for each component alone, in the order of the components. */

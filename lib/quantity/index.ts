@@ -16,4 +16,5 @@ export { explainQuantity, type QuantityProblem } from "./problem";
 export type { ExactQuantity, Quantity, Reading } from "./quantity";
 export { failed, type Result, succeeded } from "./result";
 export { type ExactLimits, exactField, orNotGiven, plainDateField, quantityField, type WrittenLimit } from "./schema";
+export { difference, notNegative, product, quotient, type Span, sumOf, tagged } from "./span";
 export type { In, Interval } from "./unit";

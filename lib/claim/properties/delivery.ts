@@ -2,6 +2,30 @@ import { between, type PropertyDefinition } from "./model";
 
 export const delivery = [
   {
+    id: "stated-field-area",
+    group: "delivery",
+    label: "Field area reckoned with",
+    question: "For which area is the bid reckoned?",
+    kind: "quantity",
+    dimension: "area",
+    plausible: between("area", 20_000, 200_000, "ft²"),
+    methods: [],
+    why: "Quantities and prices for another area are for another field.",
+    direction: "none",
+  },
+  {
+    id: "infill-truck-loads",
+    group: "delivery",
+    label: "Truck loads of infill",
+    question: "How many truck loads of infill are brought?",
+    kind: "quantity",
+    dimension: "count",
+    plausible: between("count", 1, 60, ""),
+    methods: [],
+    why: "The loads are counted at the gate, so they show whether the promised mass came.",
+    direction: "none",
+  },
+  {
     id: "lead-time",
     group: "delivery",
     label: "Lead time",

@@ -26,6 +26,20 @@ export const warranty = [
     direction: "less",
   },
   {
+    id: "warranty-hardness-basis",
+    group: "warranty",
+    label: "Basis of the hardness limit under warranty",
+    question: "Does the warranted hardness hold at every test point, or for their average?",
+    kind: "choice",
+    choices: [
+      { id: "every-point", label: "At every test point" },
+      { id: "average", label: "For the average of the test points" },
+    ],
+    methods: [],
+    why: "An average can keep a limit while the hardest point, where somebody falls, does not.",
+    direction: "none",
+  },
+  {
     id: "warranty-hours-limit",
     group: "warranty",
     label: "Yearly hours allowed under warranty",

@@ -3,7 +3,7 @@ import { type Phrase, quantityInPhrase, say } from "#lib/figure";
 import { inUnit, measured } from "#lib/quantity";
 import { claimInput } from "../inputs";
 import type { CheckedBid, Found, Rule, Severity } from "../model";
-import { basisInWords, basisOfLevel, type LevelBasis } from "../points-or-average";
+import { basisOfGuarantee, basisOfLevel, type LevelBasis } from "../points-or-average";
 import { sameWeather } from "../same-test";
 import { type StatedFigure, statedFigures } from "../stated-figures";
 
@@ -28,7 +28,7 @@ function foundFor(bid: CheckedBid, limit: Limit, level: Level): readonly Found[]
   const method = limit.claim.method;
   if (method === "not-stated" || level.interval.low <= limit.interval.high) return [];
   if (comparability(level.claim.property, method, level.claim.method).kind !== "comparable") return [];
-  const [guaranteed, stated] = [basisInWords(limit.claim), basisOfLevel(bid, level.claim)];
+  const [guaranteed, stated] = [basisOfGuarantee(bid, limit.claim), basisOfLevel(bid, level.claim)];
   // the average of a field may keep a guarantee that its hardest point does not
   if (guaranteed === "average" && stated === "every point") return [];
   const years = yearsOf(level.claim);

@@ -1,9 +1,10 @@
 import { intervalOfFigure, say } from "#lib/figure";
 import { type Bought, boughtAtBaseDate } from "../bought-at-base-date";
-import { figureInput } from "../inputs";
-import type { Found, Rule } from "../model";
+import { claimInput, figureInput } from "../inputs";
+import type { CheckedBid, Found, Rule } from "../model";
 import { priceLineInput } from "../price-line-input";
-import { beside, spanInPhrase } from "../span";
+import { beside, type Span, spanInPhrase } from "../span";
+import { type StatedFigure, statedFigures } from "../stated-figures";
 
 /** How far a priced area may lie from the field: measuring below it, cutting waste above it. */
 const room = { below: 0.02, above: 0.1 } as const;
@@ -21,15 +22,19 @@ const partOnly = /\b(?:logo|mark|marks|markings?|lines?|inlaid|spare|reserve|att
 /** What is priced by area covers the owner's field, with a little waste. */
 export const quantityAgainstArea: Rule = {
   id: "quantity-against-area",
-  title: "A priced area is not that of the field",
-  holds: "areas counted in the price lines for carpet, infill and shock layer against the owner’s field",
+  title: "An area reckoned with is not that of the field",
+  holds:
+    "the area that the bid states and those its price lines count for carpet, infill and shock layer against the field",
   tolerance: "2 % below for measuring, 10 % above for cutting waste, rules of thumb (common practice, no source)",
   check: (bid) => {
     const area = intervalOfFigure(bid.area);
     if (area === null) return [];
     const lines = boughtAtBaseDate(bid.prices).filter(({ label }) => !partOnly.test(label));
     const expected = { low: area.low * (1 - room.below), high: area.high * (1 + room.above) };
-    return coverings.flatMap(({ what, words }, index): readonly Found[] => {
+    const stated = statedFigures(bid.claims, "stated-field-area")
+      .filter(({ interval }) => beside(interval, expected) !== "in common")
+      .map((figure) => statedOtherArea(bid, figure, area));
+    const counted = coverings.flatMap(({ what, words }, index): readonly Found[] => {
       const speaking = lines.filter(({ label }) => words.test(label));
       const counted = speaking.filter(isByArea);
       // a line on carpet and infill is told once
@@ -61,8 +66,26 @@ export const quantityAgainstArea: Rule = {
         },
       ];
     });
+    return [...stated, ...counted];
   },
 };
+
+function statedOtherArea(bid: CheckedBid, { claim, interval }: StatedFigure<"stated-field-area">, area: Span): Found {
+  const [statedShown, areaShown] = [spanInPhrase("area", interval), spanInPhrase("area", area)];
+  return {
+    severity: "needs an answer",
+    claims: [claim.id],
+    figures: ["price"],
+    sentence: say`The bid reckons with ${statedShown}; the field is ${areaShown}.`,
+    question: say`Your bid reckons with ${statedShown}, while our field is ${areaShown}. What is the price for the whole field?`,
+    working: {
+      formula: "stated area = area of the field, from 2 % less to 10 % more",
+      inputs: [claimInput(bid, claim), figureInput("Area of the field", bid.area)],
+      assumptions: ["2 % for measuring and 10 % for cutting waste are rules of thumb (common practice, no source)."],
+      source: "common practice, no source",
+    },
+  };
+}
 
 const isByArea = ({ amount }: Bought): boolean => amount.kind === "per-unit" && amount.quantity.dimension === "area";
 

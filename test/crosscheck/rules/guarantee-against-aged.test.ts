@@ -41,6 +41,16 @@ describe("a guarantee against the bid's own levels", () => {
     );
   });
 
+  test("takes the basis of the guarantee from the bid where its words say none", () => {
+    const basis = (choice: string) => ({ property: "warranty-hardness-basis", figure: choice });
+    const severities = (choice: string) =>
+      found(guarantee("110 g"), level("118 g", "new"), basis(choice)).map(({ severity }) => severity);
+    expect(severities("every-point")).toEqual(["can't be true"]);
+    expect(severities("average")).toEqual(["needs an answer"]);
+    const highest = { property: "g-max-highest-point", figure: "118 g", method: "f1936", condition: "new" };
+    expect(found(guarantee("110 g"), highest, basis("average"))).toEqual([]);
+  });
+
   test("fires above the guarantee and not at it", () => {
     expect(found(guarantee("118 g"), level("118 g", "new"))).toEqual([]);
     expect(found(guarantee("118 g"), level("118.1 g", "new"))).toHaveLength(1);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tell } from "#lib/figure";
-import { checkedBid, foundBy, prices, written } from "../checked-bid";
+import { checkedBid, claims, foundBy, prices, written } from "../checked-bid";
 import { expectSameFindings, orderNeverMatters } from "../laws";
 
 const rule = "quantity-against-area";
@@ -12,6 +12,28 @@ const line = (id: string, label: string, quantity: string, more: object = {}) =>
   ...more,
 });
 const found = (...lines: readonly unknown[]) => foundBy(rule, checkedBid({ area, prices: prices(...lines) }));
+
+describe("the area that a bid states", () => {
+  const stated = (figure: string, field = area) =>
+    foundBy(rule, checkedBid({ area: field, claims: claims({ property: "stated-field-area", figure }) }));
+
+  test("is allowed the same room as the priced ones", () => {
+    expect(stated("78,400 ft²")).toEqual([]);
+    expect(stated("88,000 ft²")).toEqual([]);
+    expect(stated("78,399 ft²")).toHaveLength(1);
+    expect(stated("88,001 ft²")).toHaveLength(1);
+    expect(stated("at least 70,000 ft²")).toEqual([]);
+  });
+
+  test("is asked about in the reader's units", () => {
+    const [finding] = stated("57,600 ft²");
+    if (finding === undefined) throw new Error("expected a finding");
+    expect([finding.severity, finding.claims]).toEqual(["needs an answer", ["claim-0"]]);
+    expect(tell(finding.sentence, "us")).toBe("The bid reckons with 57,600 ft²; the field is 80,000 ft².");
+    // 57,600 ft² × 0.09290304 m²/ft² = 5,351.2 m², NIST SP 811
+    expect(tell(finding.sentence, "metric")).toBe("The bid reckons with 5,351 m²; the field is 7,432 m².");
+  });
+});
 
 describe("priced areas against the field", () => {
   test("allows 2 % below and 10 % above, and no more", () => {

@@ -50,6 +50,19 @@ describe("truck loads against the infill on the field", () => {
     );
   });
 
+  test("reads loads that the bid claims, as a range where it gives one", () => {
+    const claimed = (figure: string) =>
+      foundBy(
+        rule,
+        checkedBid({ ...{ infill: sand, area }, claims: claims({ property: "infill-truck-loads", figure }) }),
+      );
+    expect(claimed("10")).toEqual([]);
+    expect(claimed("9").map(({ severity, claims }) => [severity, claims])).toEqual([["needs an answer", ["claim-0"]]]);
+    expect(claimed("8–10")).toEqual([]);
+    expect(claimed("at most 9")).toHaveLength(1);
+    expect(claimed("at least 9")).toEqual([]);
+  });
+
   test("is silent on other counts, without loads and without infill", () => {
     expect(quoted("At least 6 psf everywhere")).toEqual([]);
     const crates = loads("4", "Infill samples");

@@ -1,16 +1,18 @@
-import { type DimensionName, type Interval, measured, type SiUnit } from "#lib/quantity";
+import { measured } from "./convert";
+import type { DimensionName, SiUnit } from "./dimensions";
+import type { Interval } from "./unit";
 
 /** A closed interval of plain numbers, for arithmetic between units. Open sides are ±Infinity. */
 export type Span = Readonly<{ low: number; high: number }>;
 
-/** The interval with the SI unit of its dimension. */
+/** The span with the SI unit of its dimension. */
 export const tagged = <D extends DimensionName>(dimension: D, { low, high }: Span): Interval<SiUnit<D>> => ({
   low: measured(dimension, low),
   high: measured(dimension, high),
 });
 
-export const sum = (spans: readonly Span[]): Span =>
-  spans.reduce((total, { low, high }) => ({ low: total.low + low, high: total.high + high }), { low: 0, high: 0 });
+export const sumOf = (spans: readonly Span[]): Span =>
+  spans.reduce((sum, { low, high }) => ({ low: sum.low + low, high: sum.high + high }), { low: 0, high: 0 });
 
 export const difference = (from: Span, take: Span): Span => ({ low: from.low - take.high, high: from.high - take.low });
 
@@ -23,11 +25,14 @@ export function product(one: Span, other: Span): Span {
   return { low: Math.min(...corners), high: Math.max(...corners) };
 }
 
-/** Quotient of spans without negative numbers. Over a divisor that may be 0 it has no upper end. */
-export const quotient = (over: Span, under: Span): Span => ({
-  low: over.low === 0 ? 0 : over.low / under.high,
-  high: over.high === 0 ? 0 : over.high / under.low,
-});
+/** Quotient of spans; what is negative in them is left out. Over a divisor that may be 0 it has no upper end. */
+export function quotient(over: Span, under: Span): Span {
+  const [top, bottom] = [notNegative(over), notNegative(under)];
+  return {
+    low: top.low === 0 ? 0 : top.low / bottom.high,
+    high: top.high === 0 ? 0 : top.high / bottom.low,
+  };
+}
 
 /** The span without its negative part: masses, densities and lengths have none, whatever a tolerance says. */
 export const notNegative = ({ low, high }: Span): Span => ({ low: Math.max(0, low), high: Math.max(0, high) });
