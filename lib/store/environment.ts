@@ -9,5 +9,8 @@ export function environmentLocation(): Location {
   const { DATABASE_URL: url, EVENFIELD_DATA: folder } = process.env;
   if (url) return { kind: "postgres", url };
   const chosen = folder || "data";
-  return { kind: "sqlite", folder: isAbsolute(chosen) ? chosen : join(process.cwd(), chosen) };
+  return {
+    kind: "sqlite",
+    folder: isAbsolute(chosen) ? chosen : join(/*turbopackIgnore: true*/ process.cwd(), chosen),
+  };
 }

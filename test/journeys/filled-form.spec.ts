@@ -74,7 +74,7 @@ test("a bidder’s form becomes a bid, and a second one shows what changed", asy
   await expect(page.getByRole("heading", { level: 1, name: "A new bid from a filled form" })).toBeVisible();
   await send(page, "first.xlsx", await filled(form, entries));
   const troubled = page.getByRole("table", { name: "Cells that need attention" });
-  await expect(troubled.getByRole("row", { name: `Claims D${pile} Pile height Figure 57` })).toContainText(
+  await expect(troubled.getByRole("row", { name: `Claims D${pile} Pile height, Figure “57”` })).toContainText(
     "“57” has no unit. Expected length, for instance in in, mm, ft or cm. Write it as text with its unit, for instance “57 in”.",
   );
   await expect(page.getByRole("table", { name: "What the import does" })).toContainText("G-max, new");
@@ -86,7 +86,7 @@ test("a bidder’s form becomes a bid, and a second one shows what changed", asy
   await expect(troubled).toBeHidden();
   await page.getByText("Every cell, as it was read", { exact: true }).first().click();
   await expect(
-    page.getByRole("row", { name: `Claims D${pile} Pile height Figure 57 mm 2.24 in = 57.0 mm` }),
+    page.getByRole("row", { name: `Claims D${pile} Pile height, Figure “57 mm” 2.24 in = 57.0 mm` }),
   ).toBeVisible();
   await page.getByRole("button", { name: "Add bid A as the form gives it" }).click();
 

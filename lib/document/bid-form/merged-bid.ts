@@ -1,13 +1,17 @@
 import {
+  accreditations,
   type ClaimText,
   claimFields,
   claimsFromRows,
   evidenceLevels,
+  matchAccreditation,
   matchEvidence,
   matchMethod,
   matchProperty,
+  matchTestedBuild,
   methodOf,
   propertyOf,
+  testedBuilds,
 } from "#lib/claim";
 import { costCategories, costLines } from "#lib/cost";
 import type { BidText } from "#lib/evaluation";
@@ -141,6 +145,10 @@ function completed(claim: StandingClaim): StandingClaim {
   return claimsFromRows([claimFields, row]).claims[0]?.claim ?? claim;
 }
 
+/** What an entry of a list is called; "not stated" as everywhere in the form. */
+const labelOf = (list: readonly Readonly<{ id: string; label: string }>[], id: string | null): string | undefined =>
+  id === "not-stated" ? notStated : list.find((entry) => entry.id === id)?.label;
+
 /** A claim in the words of the ledger, so that an id and a label are no difference. */
 function claimTexts(standing: StandingClaim): EntryTexts {
   const claim = completed(standing);
@@ -157,6 +165,8 @@ function claimTexts(standing: StandingClaim): EntryTexts {
     method: method === null ? undefined : method === "not-stated" ? notStated : methodOf(method).designation,
     condition: trimmed(claim.condition) || notStated,
     evidence: evidenceLevels.find(({ id }) => id === matchEvidence(claim.evidence))?.label,
+    accreditation: labelOf(accreditations, matchAccreditation(claim.accreditation ?? "")),
+    build: labelOf(testedBuilds, matchTestedBuild(claim.build ?? "")),
   };
   const held: Readonly<Record<string, unknown>> = claim;
   return Object.fromEntries(

@@ -4,12 +4,14 @@ import type { FormReading } from "../../_actions/read-form";
 import styles from "./form-import.module.css";
 
 type Read = Extract<FormReading, { kind: "read" }>;
+type Moved = FormChange & Readonly<{ kind: "added" | "changed" }>;
 
 /** What a form would change, what of it needs attention, and every cell as it was read. */
 export function FormReport({ reading: { changes, cells, remarks } }: { reading: Read }) {
   const troubled = cells.filter(({ problem }) => problem !== null);
-  const moved = changes.filter(({ kind }) => kind !== "unchanged");
-  const same = changes.length - moved.length;
+  const moved = changes.filter((change): change is Moved => change.kind === "added" || change.kind === "changed");
+  const gone = changes.filter(({ kind }) => kind === "gone");
+  const same = changes.length - moved.length - gone.length;
   return (
     <>
       <p role="status">
@@ -35,6 +37,21 @@ export function FormReport({ reading: { changes, cells, remarks } }: { reading: 
           <Changes changes={moved} />
         </Scroller>
       )}
+      {gone.length === 0 ? null : (
+        <details>
+          <summary>
+            {counted(gone.length, "entry of the bid is not in the form", "entries of the bid are not in the form")}
+          </summary>
+          <ul>
+            {gone.map(({ part, what }, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: two entries may be called alike, and the list never moves
+              <li key={index}>
+                {part}: {what}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
       {same === 0 ? null : <p>{counted(same, "entry stays as it is.", "entries stay as they are.")}</p>}
       <details>
         <summary>Every cell, as it was read</summary>
@@ -55,10 +72,7 @@ function Cells({ cells, caption }: { cells: readonly FormCell[]; caption: string
       <thead>
         <tr>
           <th scope="col">Cell</th>
-          <th scope="col">About</th>
-          <th scope="col">Column</th>
-          <th scope="col">As typed</th>
-          <th scope="col">As read</th>
+          <th scope="col">As typed, and as read</th>
         </tr>
       </thead>
       <tbody>
@@ -66,11 +80,16 @@ function Cells({ cells, caption }: { cells: readonly FormCell[]; caption: string
           <tr key={`${sheet} ${address}`}>
             <th scope="row">
               {sheet} {address}
+              <span className={styles.under}>{[about, heading].filter((part) => part !== "").join(", ")}</span>
             </th>
-            <td>{about}</td>
-            <td>{heading}</td>
-            <td>{text === "" ? "empty" : text}</td>
-            <td>{problem === null ? reading || "as typed" : <span className={styles.problem}>{problem}</span>}</td>
+            <td>
+              {text === "" ? "empty" : `“${text}”`}
+              {problem === null ? (
+                reading !== "" && <span className={styles.reading}>{reading}</span>
+              ) : (
+                <span className={styles.problem}>{problem}</span>
+              )}
+            </td>
           </tr>
         ))}
       </tbody>
@@ -78,17 +97,18 @@ function Cells({ cells, caption }: { cells: readonly FormCell[]; caption: string
   );
 }
 
-const kindWords = { added: "Added", changed: "Changed", gone: "Not in the form", unchanged: "As it is" } as const;
+const kindWords = { added: "added", changed: "changed" } as const;
 
-function Changes({ changes }: { changes: readonly FormChange[] }) {
+/** What an entry says where it says nothing; not worth a line of its own in what is added. */
+const nothingSaid = "not stated";
+
+function Changes({ changes }: { changes: readonly Moved[] }) {
   return (
     <table className={styles.table}>
       <caption>What the import does</caption>
       <thead>
         <tr>
-          <th scope="col">Part</th>
           <th scope="col">Entry</th>
-          <th scope="col">What happens</th>
           <th scope="col">Text</th>
         </tr>
       </thead>
@@ -96,17 +116,22 @@ function Changes({ changes }: { changes: readonly FormChange[] }) {
         {changes.map(({ part, what, kind, texts }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two entries may be called alike, and the list never moves
           <tr key={index}>
-            <td>{part}</td>
-            <th scope="row">{what}</th>
-            <td>{kindWords[kind]}</td>
+            <th scope="row">
+              {what}
+              <span className={styles.under}>
+                {part}, {kindWords[kind]}
+              </span>
+            </th>
             <td>
               <ul className={styles.texts}>
-                {texts.map(({ field, from, to }) => (
-                  <li key={field}>
-                    {field}: {kind === "changed" ? `${from === "" ? "nothing" : `“${from}”`} → ` : ""}
-                    {kind === "gone" ? `“${from}”` : to === "" ? "nothing" : `“${to}”`}
-                  </li>
-                ))}
+                {texts
+                  .filter(({ to }) => kind === "changed" || to !== nothingSaid)
+                  .map(({ field, from, to }) => (
+                    <li key={field}>
+                      {field}: {kind === "changed" ? `${quoted(from)} → ` : ""}
+                      {quoted(to)}
+                    </li>
+                  ))}
               </ul>
             </td>
           </tr>
@@ -115,3 +140,5 @@ function Changes({ changes }: { changes: readonly FormChange[] }) {
     </table>
   );
 }
+
+const quoted = (text: string): string => (text === "" ? "nothing" : `“${text}”`);
