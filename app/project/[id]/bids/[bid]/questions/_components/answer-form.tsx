@@ -1,6 +1,6 @@
 "use client";
 import { useRouter } from "next/navigation";
-import { useEffect, useState } from "react";
+import { useEffect, useState, useTransition } from "react";
 import { type FieldPath, FormProvider, useForm } from "react-hook-form";
 import { evidenceLevels, matchEvidence, matchMethod, methodOf } from "#lib/claim";
 import { type AnswerText, answeredBid, type BidText, bidSchema } from "#lib/evaluation";
@@ -40,6 +40,8 @@ export function AnswerForm({
   const router = useRouter();
   const [kept] = useState<DocumentAddress>({ ...where, id: `${where.id} answer ${asked.key}` });
   const [said, setSaid] = useState("");
+  /** Until the newer version of the bid is here, recording again would be stale again. */
+  const [isRefreshing, startRefreshing] = useTransition();
   const form = useForm<Draft>({ defaultValues: blank(bid, asked) });
   const { formState, setError, handleSubmit, reset, watch } = form;
 
@@ -59,7 +61,9 @@ export function AnswerForm({
     };
   }, [kept, reset, version, watch]);
 
+  const isBusy = formState.isSubmitting || isRefreshing;
   const record = async (draft: Draft) => {
+    if (isRefreshing) return;
     const id = freshId(
       "answer",
       (bid.answers ?? []).map((answer) => answer.id),
@@ -88,7 +92,7 @@ export function AnswerForm({
       case "conflict":
         // The server kept the stale bid as a draft. Only the answer is typed here, and it stays in the form.
         await discardDraft(where);
-        router.refresh();
+        startRefreshing(() => router.refresh());
         return setSaid(
           `Not recorded: ${outcome.savedBy} saved the bid in the meantime. The page now shows that version and what you typed is kept; look at the claims and record again.`,
         );
@@ -136,10 +140,10 @@ export function AnswerForm({
           </fieldset>
         ))}
         <p className="row">
-          <button type="submit" className="primary" aria-disabled={formState.isSubmitting}>
+          <button type="submit" className="primary" aria-disabled={isBusy}>
             Record the answer
           </button>
-          <span role="status">{formState.isSubmitting ? "Recording…" : said}</span>
+          <span role="status">{isBusy ? "Recording…" : said}</span>
         </p>
       </form>
     </FormProvider>
