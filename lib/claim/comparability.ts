@@ -1,3 +1,4 @@
+import { listed } from "#lib/figure";
 import { formatValue } from "#lib/quantity";
 import { type Drop, dropEnergy } from "./drop";
 import { familyOf } from "./families";
@@ -107,9 +108,4 @@ function differences(one: Drop, other: Drop): readonly string[] {
     ...(one.heightText === other.heightText ? [] : ["drop height"]),
     ...(oneEnergy === null || otherEnergy === null || oneEnergy === otherEnergy ? [] : ["drop energy"]),
   ];
-}
-
-function listed(items: readonly string[]): string {
-  const last = items.at(-1) ?? "";
-  return items.length < 2 ? last : `${items.slice(0, -1).join(", ")} and ${last}`;
 }

@@ -1,3 +1,4 @@
+import { listed } from "#lib/figure";
 import type { FamilyId } from "./families";
 import { methodOf } from "./find";
 import type { Property } from "./properties/properties";
@@ -24,13 +25,8 @@ function methodSentence({ methods, comparedBy }: Property): string {
     const { measuresLike, designation } = methodOf(id);
     families.set(measuresLike, [...(families.get(measuresLike) ?? []), designation]);
   }
-  const groups = [...families.values()].map(listed);
+  const groups = [...families.values()].map((group) => listed(group));
   return groups.length === 1
     ? `Figures by ${groups[0]} compare.`
     : `Figures compare only within one of these groups: ${groups.join("; ")}.`;
-}
-
-function listed(items: readonly string[]): string {
-  const last = items.at(-1) ?? "";
-  return items.length < 2 ? last : `${items.slice(0, -1).join(", ")} and ${last}`;
 }

@@ -96,5 +96,5 @@ export {
   claimSchema,
   provenanceShape,
 } from "./schema";
-export { type ClaimGaps, type ClaimsReading, readClaims } from "./shown";
+export { type ClaimGaps, type ClaimsReading, oldestUsualReport, readClaims, usualReportAge } from "./shown";
 export { formatClaimed, shownIn } from "./shown-in";

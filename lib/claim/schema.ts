@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { listed } from "#lib/figure";
 import { type Condition, explainCondition, parseCondition } from "./condition";
 import { type Edition, readEdition } from "./edition";
 import { type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
@@ -25,10 +26,7 @@ function refuse(context: Refinement, message: string): never {
   return z.NEVER;
 }
 
-const either = (names: readonly string[]): string => {
-  const last = names.at(-1) ?? "";
-  return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} or ${last}`;
-};
+const either = (names: readonly string[]): string => listed(names, "or");
 
 const evidenceNames = either(evidenceLevels.map(({ id }) => id));
 

@@ -1,3 +1,4 @@
+import { listed } from "#lib/figure";
 import { type PlainDate, plainDate } from "#lib/quantity";
 import { atLeastAsStrong, type EvidenceLevel, evidenceLevels } from "./evidence";
 import { inSentence, propertyOf } from "./find";
@@ -31,12 +32,12 @@ export type ClaimsReading = Readonly<{
 }>;
 
 /** Reports older than this are asked about. @source common practice, no source */
-const usualReportAge = { years: 5 };
+export const usualReportAge = { years: 5, inWords: "five years" } as const;
 
-/** The day of the calendar some years earlier; 28 February for a leap day. */
-function yearsBefore(date: PlainDate, years: number): PlainDate {
-  const year = String(Number(date.slice(0, 4)) - years).padStart(4, "0");
-  const day = date.slice(4) === "-02-29" ? "-02-28" : date.slice(4);
+/** The day of the calendar before which a report is asked about; 28 February for a leap day. */
+export function oldestUsualReport(asOf: PlainDate): PlainDate {
+  const year = String(Number(asOf.slice(0, 4)) - usualReportAge.years).padStart(4, "0");
+  const day = asOf.slice(4) === "-02-29" ? "-02-28" : asOf.slice(4);
   return plainDate(`${year}${day}`);
 }
 
@@ -51,7 +52,7 @@ export function readClaims(claims: readonly Claim[], wanted: readonly PropertyId
   const shown = asked.filter((property) => proven.has(property));
   const said = asked.filter((property) => claimed.has(property) && !proven.has(property));
   const missing = asked.filter((property) => !claimed.has(property));
-  const oldest = yearsBefore(asOf, usualReportAge.years);
+  const oldest = oldestUsualReport(asOf);
   const [provenBy, gaps] = [countByEvidence(claims), gapsOf(claims, oldest)];
   return {
     ...{ shown, said, missing, provenBy, gaps },
@@ -106,10 +107,7 @@ function proofSentence(total: number, provenBy: ClaimsReading["provenBy"]): read
   const parts = levels.flatMap((id) =>
     provenBy[id] === 0 ? [] : `${provenBy[id]} ${are(provenBy[id])} ${restsOn[id]}`,
   );
-  const last = parts.at(-1);
-  if (last === undefined) return [];
-  const listed = parts.length === 1 ? last : `${parts.slice(0, -1).join(", ")} and ${last}`;
-  return [`Of ${total} ${total === 1 ? "claim" : "claims"}, ${listed}.`];
+  return parts.length === 0 ? [] : [`Of ${total} ${total === 1 ? "claim" : "claims"}, ${listed(parts)}.`];
 }
 
 const longDay = new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" });

@@ -1,11 +1,6 @@
 import { type Claim, inSentence, propertyOf } from "#lib/claim";
+import { listed } from "#lib/figure";
 import type { Interval } from "#lib/quantity";
-
-/** "one, two and three". */
-export function listed(items: readonly string[]): string {
-  const last = items.at(-1) ?? "";
-  return items.length < 2 ? last : `${items.slice(0, -1).join(", ")} and ${last}`;
-}
 
 /** The properties that claims are about, each once, as they stand inside a sentence. */
 export const propertiesOf = (claims: readonly Claim[]): string => listed([...new Set(claims.map(propertyInSentence))]);

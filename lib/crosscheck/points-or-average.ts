@@ -7,7 +7,7 @@ const averageWords = /\b(average[ds]?|mean|averaging)\b/i;
 const pointWords = /\b(each|every|any|all|single|individual)\b[^.;]{0,30}\b(points?|locations?|spots?|places?)\b/i;
 
 /** What the words of one claim say; nothing where they speak of both. */
-export function basisInWords({ words, value }: Claim): LevelBasis {
+function basisInWords({ words, value }: Claim): LevelBasis {
   const text = value.kind === "quantity" ? `${words} ${value.quantity.asEntered}` : words;
   const [average, points] = [averageWords.test(text), pointWords.test(text)];
   if (average === points) return "not said";

@@ -1,9 +1,8 @@
+import { listed } from "#lib/figure";
+
 /** Bids by their letters: "bid A", "bids A and C", "bids A, B and D". */
-export function bidsInWords(letters: readonly string[]): string {
-  const last = letters.at(-1) ?? "";
-  if (letters.length < 2) return `bid ${last}`;
-  return `bids ${letters.slice(0, -1).join(", ")} and ${last}`;
-}
+export const bidsInWords = (letters: readonly string[]): string =>
+  `${letters.length < 2 ? "bid" : "bids"} ${listed(letters)}`;
 
 /** The same at the start of a sentence. */
 export const bidsAtStart = (letters: readonly string[]): string => bidsInWords(letters).replace(/^b/, "B");

@@ -1,7 +1,7 @@
 import type { Claim } from "#lib/claim";
-import { say } from "#lib/figure";
+import { listed, say } from "#lib/figure";
 import { oncePer } from "#lib/once";
-import { listed, propertiesOf } from "../in-words";
+import { propertiesOf } from "../in-words";
 import { claimInput, constantInput } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
 import { byReport, type NamedReport } from "../reports";

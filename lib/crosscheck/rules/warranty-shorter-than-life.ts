@@ -1,7 +1,6 @@
 import type { PriceLine } from "#lib/cost";
-import { quantityInPhrase, say } from "#lib/figure";
+import { listed, quantityInPhrase, say } from "#lib/figure";
 import { formatValue, measured } from "#lib/quantity";
-import { listed } from "../in-words";
 import { claimInput } from "../inputs";
 import type { CheckedBid, Rule } from "../model";
 import { statedFigures } from "../stated-figures";

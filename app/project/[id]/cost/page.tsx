@@ -1,8 +1,8 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import type { BidEvaluation } from "#lib/evaluation";
+import { type BidEvaluation, bidsInWords } from "#lib/evaluation";
 import { ChartFrame } from "../../../_components/chart/chart-frame";
-import { bidsListed, capitalised } from "../../../_components/in-words";
+import { capitalised } from "../../../_components/in-words";
 import { PageHead } from "../../../_components/page-head";
 import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
@@ -147,8 +147,8 @@ function SameRequirements({ project, bids }: { project: string; bids: readonly B
       Costs compare only between bids that meet the same requirements.
       {failing.length === 0
         ? null
-        : ` ${capitalised(bidsListed(failing))} ${failing.length === 1 ? "fails" : "fail"} a gate.`}
-      {open.length === 0 ? null : ` For ${bidsListed(open)} a gate is still open.`}{" "}
+        : ` ${capitalised(bidsInWords(failing))} ${failing.length === 1 ? "fails" : "fail"} a gate.`}
+      {open.length === 0 ? null : ` For ${bidsInWords(open)} a gate is still open.`}{" "}
       <Link href={`/project/${project}/evaluation`}>See the gates</Link>
     </p>
   );

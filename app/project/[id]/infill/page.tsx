@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { listed } from "#lib/figure";
 import { ChartFrame } from "../../../_components/chart/chart-frame";
-import { listed } from "../../../_components/in-words";
 import { PageHead } from "../../../_components/page-head";
 import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";

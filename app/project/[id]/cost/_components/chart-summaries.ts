@@ -1,5 +1,5 @@
+import { listed } from "#lib/figure";
 import { formatMoney } from "#lib/quantity";
-import { listed } from "../../../../_components/in-words";
 import type { PricedBid } from "./priced-bid";
 import { runningTotal, yearsPaid } from "./running-total";
 

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { type CostConventions, comparisonRates, type Timing } from "#lib/cost";
+import { listed } from "#lib/figure";
 import { formatValue, measured } from "#lib/quantity";
-import { listed } from "../../../../_components/in-words";
 import styles from "./tables.module.css";
 
 const timingWords: Readonly<Record<Timing, string>> = {

@@ -1,6 +1,8 @@
 import { costDifference, inconclusiveBelow, shownCents } from "#lib/cost";
+import { bidsInWords } from "#lib/evaluation";
+import { listed } from "#lib/figure";
 import { formatMoney, formatValue, measured } from "#lib/quantity";
-import { bidsListed, capitalised, listed } from "../../../../_components/in-words";
+import { capitalised } from "../../../../_components/in-words";
 
 /** What the sentences speak of: a bid and its costs in cents. */
 export type CostedBid = Readonly<{ letter: string; presentValue: number; priceAtBaseDate: number }>;
@@ -24,7 +26,7 @@ export function costSentences(bids: readonly CostedBid[], studyYears: number): r
 function leadSentence(cheapest: CostedBid, others: readonly CostedBid[], study: string): string {
   const level = others.filter((bid) => shownCents(bid.presentValue) === shownCents(cheapest.presentValue));
   if (level.length > 0)
-    return `${capitalised(bidsListed(lettersOf([cheapest, ...level])))} cost least ${study}: ${formatMoney(cheapest.presentValue)} each.`;
+    return `${capitalised(bidsInWords(lettersOf([cheapest, ...level])))} cost least ${study}: ${formatMoney(cheapest.presentValue)} each.`;
   const [next] = others;
   const least = `Bid ${cheapest.letter} costs least ${study}: ${formatMoney(cheapest.presentValue)}.`;
   return next === undefined
@@ -45,7 +47,7 @@ function bandSentence(cheapest: CostedBid, others: readonly CostedBid[]): string
   );
   return close.length === 0
     ? `A difference under ${band} can be judged inconclusive (US GSA P100); no other bid is that close.`
-    : `A difference under ${band} can be judged inconclusive (US GSA P100), so cost alone does not put bid ${cheapest.letter} ahead of ${bidsListed(lettersOf(close))}.`;
+    : `A difference under ${band} can be judged inconclusive (US GSA P100), so cost alone does not put bid ${cheapest.letter} ahead of ${bidsInWords(lettersOf(close))}.`;
 }
 
 function orderSentence(bids: readonly CostedBid[], byCost: readonly CostedBid[]): string {

@@ -1,7 +1,7 @@
-import type { BidEvaluation } from "#lib/evaluation";
+import { type BidEvaluation, bidsInWords } from "#lib/evaluation";
 import type { HardnessOutlook } from "#lib/impact";
 import { formatValue, type UnitSystem } from "#lib/quantity";
-import { bidsListed, capitalised } from "../../../../_components/in-words";
+import { capitalised } from "../../../../_components/in-words";
 
 type Outlook = Extract<HardnessOutlook, { kind: "outlook" }>;
 type Followed = Readonly<{ letter: string; outlook: Outlook }>;
@@ -29,16 +29,16 @@ function atTheLimit(followed: readonly Followed[], units: UnitSystem): string {
   const earliest = Math.min(...followed.map(possibleYear));
   if (Number.isFinite(earliest)) {
     const first = followed.filter((bid) => possibleYear(bid) === earliest);
-    const who = capitalised(bidsListed(first.map(({ letter }) => letter)));
+    const who = capitalised(bidsInWords(first.map(({ letter }) => letter)));
     return `${who} could reach ${limit} first, ${inYear(earliest)} on the hard side of the range${likelyToo(first)}.`;
   }
-  const who = capitalised(bidsListed(followed.map(({ letter }) => letter)));
+  const who = capitalised(bidsInWords(followed.map(({ letter }) => letter)));
   const horizon = any.outlook.years.length - 1;
   return `${who} ${followed.length === 1 ? "stays" : "stay"} below ${limit} through year ${horizon}, on the hard side of the range too.`;
 }
 
 const sentenceIfAny = (letters: readonly string[], sentence: (who: string) => string): readonly string[] =>
-  letters.length === 0 ? [] : [sentence(bidsListed(letters))];
+  letters.length === 0 ? [] : [sentence(bidsInWords(letters))];
 
 /** What the drawing shows, in words: who could reach the limit first, what is assumed, and who can't be followed. */
 export function outlookSummary(bids: readonly SummedUp[], units: UnitSystem): string {

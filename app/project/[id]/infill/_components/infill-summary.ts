@@ -1,6 +1,7 @@
-import { type Figure, formatFigure, intervalOfFigure } from "#lib/figure";
+import { bidsInWords } from "#lib/evaluation";
+import { type Figure, formatFigure, intervalOfFigure, listed } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
-import { bidsListed, capitalised, listed } from "../../../../_components/in-words";
+import { capitalised } from "../../../../_components/in-words";
 import { formatTradeMass } from "./trade-mass";
 
 /** A figure of one bid. */
@@ -37,9 +38,9 @@ export function sectionSummary(bids: readonly Lettered<"length">[], units: UnitS
       (ends.least === ends.most
         ? `Fibre stands free above the infill in ${listed(known.map(inWords))}.`
         : `The fibre that stands free above the infill ${ends.clear ? "is" : "may be"} shortest in ${inWords(ends.least)} and longest in ${inWords(ends.most)}.`),
-    buried.length > 0 && `In ${bidsListed(buried)} the infill would stand above the pile.`,
-    mayBury.length > 0 && `In ${bidsListed(mayBury)} the infill may reach the top of the pile.`,
-    without.length > 0 && `The free pile of ${bidsListed(without)} is not known.`,
+    buried.length > 0 && `In ${bidsInWords(buried)} the infill would stand above the pile.`,
+    mayBury.length > 0 && `In ${bidsInWords(mayBury)} the infill may reach the top of the pile.`,
+    without.length > 0 && `The free pile of ${bidsInWords(without)} is not known.`,
   );
 }
 
@@ -55,6 +56,6 @@ export function massSummary(bids: readonly Lettered<"mass">[], units: UnitSystem
     ends.least === ends.most
       ? `On the whole field lies the infill of ${listed(known.map(inWords))}.`
       : `${capitalised(inWords(ends.most))} ${ends.clear ? "puts" : "may put"} most infill on the field, ${inWords(ends.least)} least.`,
-    without.length > 0 && `The mass of ${bidsListed(without)} is not known.`,
+    without.length > 0 && `The mass of ${bidsInWords(without)} is not known.`,
   );
 }
