@@ -56,6 +56,7 @@ export {
   chancesOf,
   type SpreadBasis,
 } from "./property/chances";
+export { explainPropertyChances, explainPropertyYear, type Told } from "./property/explain-chances";
 export type { PropertyOutlook, PropertyOutlookQuestion, PropertyYear, ValueBasis } from "./property/model";
 export { propertyOutlook } from "./property/outlook";
 export { type InputEffect, type MovedInput, whatMovesIt } from "./property/what-moves-it";

@@ -1,6 +1,6 @@
 import jStat from "jstat";
 import type { ValueScale } from "../line/aged-lines";
-import { type Visit, visitNodes } from "./quadrature";
+import { coarseRule, type Visit, visitNodes } from "./quadrature";
 
 /** An owner's assumption of a change: at least, most likely, at most; spread as a triangle between them. */
 export type Change = Readonly<{ low: number; likely: number; high: number }>;
@@ -54,10 +54,14 @@ function visitLine(
 ): void {
   const onScale = (on: number) => (scale === "share" ? Math.exp(on) : on);
   const cutsOnScale = scale === "share" ? cuts.filter((cut) => cut > 0).map(Math.log) : cuts;
+  const ends = { low: likely - widening, high: likely + widening };
+  if (!(standardError > 0)) {
+    visitUniform(ends, cutsOnScale, (at, weight) => visit(onScale(at), weight));
+    return;
+  }
   const reach = standardError * Math.sqrt(degreesOfFreedom);
   const total = angleTotal(degreesOfFreedom);
-  visitUniform(likely - widening, likely + widening, [], (centre, share) => {
-    if (!(reach > 0)) return visit(onScale(centre), share);
+  visitCentres(ends, standardError, (centre, share) => {
     const angles = [
       ...bends.map((bend) => Math.atan(bend / Math.sqrt(degreesOfFreedom))),
       ...cutsOnScale.map((cut) => Math.atan((cut - centre) / reach)),
@@ -75,6 +79,21 @@ function visitLine(
 const angleTotal = (freedom: number): number =>
   Math.sqrt(Math.PI) * Math.exp(jStat.gammaln(freedom / 2) - jStat.gammaln((freedom + 1) / 2));
 
+/** Pieces into which the widening is cut at most, however narrow the scatter is beside it. */
+const mostPieces = 12;
+
+/** Where the line may lie by the stated ranges, in pieces no wider than two standard errors. */
+function visitCentres({ low, high }: Ends, standardError: number, visit: Visit): void {
+  if (!(high > low)) {
+    visit(low, 1);
+    return;
+  }
+  const pieces = Math.min(mostPieces, Math.ceil((high - low) / (2 * standardError)));
+  const cuts = Array.from({ length: pieces - 1 }, (_, index) => low + ((index + 1) * (high - low)) / pieces);
+  visitNodes(low, high, cuts, (at, weight) => visit(at, weight / (high - low)), coarseRule);
+}
+
+/** @source density of a sum of a uniform and a triangular value, derived: the rise of the triangle's share over the range */
 function visitScenario(
   start: Ends,
   { elapsed, change }: Extract<FieldValue, { kind: "scenario" }>,
@@ -84,28 +103,37 @@ function visitScenario(
   const [one, other] = [change.low * elapsed, change.high * elapsed];
   const moved = { low: Math.min(one, other), likely: change.likely * elapsed, high: Math.max(one, other) };
   if (!(moved.high > moved.low)) {
-    visitUniform(start.low + moved.likely, start.high + moved.likely, cuts, visit);
+    visitUniform({ low: start.low + moved.likely, high: start.high + moved.likely }, cuts, visit);
     return;
   }
-  visitUniform(start.low, start.high, [], (from, share) =>
-    visitTriangle(
-      moved,
-      cuts.map((cut) => cut - from),
-      (at, weight) => visit(from + at, share * weight),
-    ),
+  const width = start.high - start.low;
+  const density = (at: number) =>
+    width > 0
+      ? (shareBelowTriangle(at - start.low, moved) - shareBelowTriangle(at - start.high, moved)) / width
+      : triangleDensity(at - start.low, moved);
+  const corners = [start.low, start.high].flatMap((end) => [moved.low + end, moved.likely + end, moved.high + end]);
+  visitNodes(start.low + moved.low, start.high + moved.high, [...new Set([...corners, ...cuts])], (at, weight) =>
+    visit(at, weight * density(at)),
   );
 }
 
 /** Anywhere between two ends alike; one place where they are the same. */
-function visitUniform(low: number, high: number, cuts: readonly number[], visit: Visit): void {
+function visitUniform({ low, high }: Ends, cuts: readonly number[], visit: Visit): void {
   if (high > low) visitNodes(low, high, cuts, (at, weight) => visit(at, weight / (high - low)));
   else visit(low, 1);
 }
 
-/** @source triangular density, derived from its three corners */
-function visitTriangle({ low, likely, high }: Change, cuts: readonly number[], visit: Visit): void {
+/** @source derived from the three corners of the triangle */
+function triangleDensity(at: number, { low, likely, high }: Change): number {
   const height = 2 / (high - low);
-  const density = (at: number) =>
-    at < likely ? (height * (at - low)) / (likely - low) : height * (likely < high ? (high - at) / (high - likely) : 1);
-  visitNodes(low, high, [likely, ...cuts], (at, weight) => visit(at, weight * density(at)));
+  if (at < likely) return (height * (at - low)) / (likely - low);
+  return likely < high ? (height * (high - at)) / (high - likely) : height;
+}
+
+function shareBelowTriangle(at: number, { low, likely, high }: Change): number {
+  if (at <= low) return 0;
+  if (at >= high) return 1;
+  return at < likely
+    ? (at - low) ** 2 / ((high - low) * (likely - low))
+    : 1 - (high - at) ** 2 / ((high - low) * (high - likely));
 }

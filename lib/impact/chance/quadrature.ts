@@ -28,7 +28,10 @@ function legendre(degree: number, at: number): Readonly<{ value: number; derivat
   return { value, derivative: (degree * (at * value - before)) / (at * at - 1) };
 }
 
-const rule = gaussLegendre(order);
+export type Rule = readonly Node[];
+const rule: Rule = gaussLegendre(order);
+/** For what is averaged a second time, so that it is smooth already. */
+export const coarseRule: Rule = gaussLegendre(4);
 
 /** Takes one place with its weight; called back instead of listing places, because a year asks for some hundred. */
 export type Visit = (at: number, weight: number) => void;
@@ -37,12 +40,12 @@ export type Visit = (at: number, weight: number) => void;
  * Visits the nodes of an integral from one end to the other, in pieces that end at the cuts.
  * @param cuts in any order; those outside the ends count for nothing
  */
-export function visitNodes(low: number, high: number, cuts: readonly number[], visit: Visit): void {
+export function visitNodes(low: number, high: number, cuts: readonly number[], visit: Visit, nodes: Rule = rule): void {
   const inside = cuts.filter((cut) => cut > low && cut < high).sort((one, other) => one - other);
   let start = low;
   for (const end of [...inside, high]) {
     const half = (end - start) / 2;
-    for (const { at, weight } of rule) visit(start + half * (1 + at), weight * half);
+    for (const { at, weight } of nodes) visit(start + half * (1 + at), weight * half);
     start = end;
   }
 }

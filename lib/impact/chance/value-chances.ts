@@ -9,6 +9,8 @@ export type ChanceLimits = Readonly<{ required: Sides; wished: Sides }>;
 
 /** Chances of one year, each from 0 to 1, the drift and the spread over the field being uncertain together. */
 export type ValueChances = Readonly<{
+  /** That the value of the field as such meets what is required, its locations left aside. */
+  fieldMeets: number;
   /** That one location lies in the wished window. */
   locationInWindow: number;
   locationBelowWindow: number;
@@ -23,7 +25,7 @@ export type ValueChances = Readonly<{
 
 /** Deviations around a bound at which the chance of one location bends, and that of all of them. */
 const bendsOfOne = [-3, 3];
-const bendsOfAll = [-3, 0.5, 2.5, 5];
+const bendsOfAll = [-3, 0, 2, 5];
 
 /**
  * Chances that hold for a field whose value is uncertain, and whose locations spread independently about it.
@@ -38,11 +40,12 @@ export function valueChances(
 ): ValueChances {
   const mean = spreadOfMean(spread, locations);
   const cuts = [...cutsAround(required, bendsOfAll, spread), ...cutsAround(wished, bendsOfOne, spread)];
-  const total = { below: 0, above: 0, meets: 0, all: 0, mean: 0 };
+  const total = { field: 0, below: 0, above: 0, meets: 0, all: 0, mean: 0 };
   visitValues(value, cuts, (at, weight) => {
     const belowWindow = belowFoot(wished.low, at, spread);
     const belowWindowTop = belowTop(wished.high, at, spread);
     const meets = within(required, at, spread);
+    if (isWithin(required, at)) total.field += weight;
     total.below += weight * belowWindow;
     total.above += weight * (1 - belowWindowTop);
     total.meets += weight * meets;
@@ -50,6 +53,7 @@ export function valueChances(
     total.mean += weight * within(required, at * mean.raisedBy, mean.spread);
   });
   return {
+    fieldMeets: asChance(total.field),
     locationInWindow: asChance(1 - total.below - total.above),
     locationBelowWindow: asChance(total.below),
     locationAboveWindow: asChance(total.above),
@@ -61,6 +65,9 @@ export function valueChances(
 
 const within = ({ low, high }: Sides, value: number, spread: LocalSpread): number =>
   belowTop(high, value, spread) - belowFoot(low, value, spread);
+
+const isWithin = ({ low, high }: Sides, value: number): boolean =>
+  (low === null || value >= low) && (high === null || value < high);
 
 /** All lies below a top that nobody set, and nothing below such a foot. */
 const belowTop = (top: number | null, value: number, spread: LocalSpread): number =>

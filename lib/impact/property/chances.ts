@@ -40,8 +40,6 @@ export type ChanceQuestion = Readonly<{
 
 export type ChanceYear = Readonly<{
   year: number;
-  /** Chance that the value of a field as such meets what is required, its locations left aside. */
-  fieldMeets: number;
   /** Chances over the field; null where no spread can be given. */
   locations: ValueChances | null;
   /** The chance that is held against the owner's level: of all locations, or of the field where those are not known. */
@@ -62,7 +60,7 @@ export type ChanceOutlook = Readonly<
 /** Chances by year, and the first year in which the decisive one falls below the owner's level. */
 export function chanceOutlook(question: ChanceQuestion): ChanceOutlook {
   const { basis, years: last, level } = question;
-  if (basis.kind === "scenario" && !basis.used.every(isClosedValue)) {
+  if (!isKnown(basis)) {
     return { kind: "unknown", because: { kind: "missing-input", what: "a value with both sides stated" } };
   }
   const years = Array.from({ length: last + 1 }, (_, year) => chancesOf(question, year));
@@ -73,14 +71,25 @@ export function chanceOutlook(question: ChanceQuestion): ChanceOutlook {
   };
 }
 
+/** Whether every value that the chances start from has both sides. */
+export const isKnown = (basis: ValueBasis): boolean => basis.kind === "line" || basis.used.every(isClosedValue);
+
+/** The first year below the owner's level without the chances of later ones; the values have to be closed. */
+export function firstYearBelow(question: ChanceQuestion): YearFound {
+  for (let year = 0; year <= question.years; year += 1) {
+    if (chancesOf(question, year).decisive < question.level) return { kind: "known", year };
+  }
+  return { kind: "not-within-horizon", horizon: question.years };
+}
+
 /** The chances of one year. */
 export function chancesOf({ basis, resets, limits, spread, locations }: ChanceQuestion, year: number): ChanceYear {
   const value = fieldValueIn(year, basis, resets);
-  const field = valueChances(value, limits, { kind: "none" }, 1).allMeet;
   const local = localSpread(spread);
-  if (local === null) return { year, fieldMeets: field, locations: null, decisive: field };
-  const chances = valueChances(value, limits, local, locations);
-  return { year, fieldMeets: field, locations: chances, decisive: chances.allMeet };
+  const chances = valueChances(value, limits, local ?? { kind: "none" }, locations);
+  return local === null
+    ? { year, locations: null, decisive: chances.fieldMeets }
+    : { year, locations: chances, decisive: chances.allMeet };
 }
 
 /** The value of a field in one year with how sure it is, what resets take back taken off. */

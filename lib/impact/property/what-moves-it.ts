@@ -1,6 +1,6 @@
 import type { YearFound } from "../model";
 import { studentFactor } from "../student-factor";
-import { type ChanceQuestion, chanceOutlook, chancesOf, type Ranged, type SpreadBasis } from "./chances";
+import { type ChanceQuestion, chancesOf, firstYearBelow, isKnown, type Ranged, type SpreadBasis } from "./chances";
 import type { ValueBasis } from "./model";
 
 /** Inputs that are moved one at a time. */
@@ -36,9 +36,8 @@ const slopeChance = 0.9;
  * most comes first, then the one that moves the chance in that year most. Inputs without a range are left out.
  */
 export function whatMovesIt(question: ChanceQuestion): readonly InputEffect[] {
-  const likely = chanceOutlook(question);
-  if (likely.kind === "unknown") return [];
-  const { firstYearBelowLevel: found } = likely;
+  if (!isKnown(question.basis)) return [];
+  const found = firstYearBelow(question);
   const year = found.kind === "known" ? found.year : question.years;
   return movesOf(question)
     .map(({ input, low, high }): InputEffect => {
@@ -61,11 +60,9 @@ type Moved = Readonly<{ at: string; question: ChanceQuestion }>;
 type Move = Readonly<{ input: MovedInput; low: Moved; high: Moved }>;
 
 function endOf({ at, question }: Moved, year: number): MovedEnd {
-  const found = chanceOutlook(question);
-  if (found.kind === "unknown") throw new RangeError("an input at its end leaves the values as known as before");
   return {
     at,
-    firstYearBelowLevel: found.firstYearBelowLevel,
+    firstYearBelowLevel: firstYearBelow(question),
     chanceInThatYear: chancesOf(question, year).decisive,
   };
 }
