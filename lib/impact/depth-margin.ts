@@ -18,8 +18,7 @@ export type DepthMargin = Readonly<
 >;
 
 /** Depth lost until a spot is too hard, or depth gathered until it is too soft. */
-export const marginSides = ["too-hard", "too-soft"] as const;
-export type MarginSide = (typeof marginSides)[number];
+export type MarginSide = "too-hard" | "too-soft";
 
 export type DepthMarginQuestion = Readonly<{
   /** The level as new; null where the bid gives none. */

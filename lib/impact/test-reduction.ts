@@ -10,7 +10,7 @@ export type Drops = readonly [first: In<"g">, second: In<"g">, third: In<"g">];
 export const testReduction = ([, second, third]: Drops): In<"g"> => measured("impactLevel", (second + third) / 2);
 
 /** Whether a level meets a limit: strictly below it. @source ASTM F1936 as quoted in ASTM work item WK38153 (below 200) */
-export const meetsLimit = (level: In<"g">, limit: In<"g">): boolean => level < limit;
+const meetsLimit = (level: In<"g">, limit: In<"g">): boolean => level < limit;
 
 export type LocationsVerdict = Readonly<
   | { kind: "every-location-meets" }

@@ -348,6 +348,26 @@ describe("chances with uncertain drift against adaptive quadrature", () => {
   });
 });
 
+// SciPy 1.17.1: quad over Student's t inside quad over the range that stated ends open
+test.each([
+  ["beside a spread over the field", 155, 2, 3, 6, 0.03, 10, 0.6838989222023066, 5],
+  ["beside a narrow one", 150, 3, 4, 5, 0.02, 8, 0.9730574247845031, 5],
+  ["alone, far wider than the scatter", 155, 1.5, 3, 12, 0, 1, 0.9066317811771428, 3],
+] as const)(
+  "stated ranges widen a line %s as nested quadrature says",
+  (_, likely, error, freedom, half, deviation, locations, chance, digits) => {
+    const basis = lineAt(likely, error, freedom);
+    if (basis.kind !== "line") throw new Error("a line was made");
+    const points = basis.line.points.map((point) => ({ ...point, halfWidth: half }));
+    const asked = question({
+      basis: { kind: "line", line: { ...basis.line, points } },
+      spread: shareOf(deviation),
+      locations,
+    });
+    expect(locationsIn(asked, 0).allMeet).toBeCloseTo(chance, digits);
+  },
+);
+
 describe("chances against seeded trials", () => {
   const trials = 60_000;
   const locations = 10;

@@ -82,13 +82,13 @@ const angleTotal = (freedom: number): number =>
 /** Pieces into which the widening is cut at most, however narrow the scatter is beside it. */
 const mostPieces = 12;
 
-/** Where the line may lie by the stated ranges, in pieces no wider than two standard errors. */
+/** Where the line may lie by the stated ranges, in pieces no wider than four standard errors. */
 function visitCentres({ low, high }: Ends, standardError: number, visit: Visit): void {
   if (!(high > low)) {
     visit(low, 1);
     return;
   }
-  const pieces = Math.min(mostPieces, Math.ceil((high - low) / (2 * standardError)));
+  const pieces = Math.min(mostPieces, Math.ceil((high - low) / (4 * standardError)));
   const cuts = Array.from({ length: pieces - 1 }, (_, index) => low + ((index + 1) * (high - low)) / pieces);
   visitNodes(low, high, cuts, (at, weight) => visit(at, weight / (high - low)), coarseRule);
 }

@@ -12,13 +12,23 @@ export type LocalSpread = Readonly<
   | { kind: "amount"; deviation: number }
 >;
 
-/** Standard deviations by which a bound lies above the middle of the locations; ±∞ where they do not spread. */
-export function deviationsTo(bound: number, value: number, spread: LocalSpread): number {
-  if (spread.kind === "none" || !(spread.deviation > 0)) return jump(bound, value);
-  if (spread.kind === "amount") return (bound - value) / spread.deviation;
-  if (!(value > 0)) return jump(bound, value); // a share of nothing is nothing
-  const apart = spread.law === "log-linear" ? Math.log(bound / value) : bound / value - 1;
-  return apart / spread.deviation;
+/** Share of locations below a bound, where the field has a value; `logarithm` is the value's own, taken once for all bounds. */
+export type ShareBelow = (value: number, logarithm: number) => number;
+
+/** What asks for a bound again and again: the share of locations below it. */
+export function shareBelow(bound: number, spread: LocalSpread): ShareBelow {
+  const jump = (value: number) => (value < bound ? 1 : 0);
+  if (spread.kind === "none" || !(spread.deviation > 0)) return jump;
+  const { deviation } = spread;
+  if (spread.kind === "amount") return (value) => normalShare((bound - value) / deviation);
+  switch (spread.law) {
+    case "log-linear": {
+      const top = Math.log(bound);
+      return (value, logarithm) => (value > 0 ? normalShare((top - logarithm) / deviation) : jump(value));
+    }
+    case "linear":
+      return (value) => (value > 0 ? normalShare((bound / value - 1) / deviation) : jump(value));
+  }
 }
 
 /** The value of the field from which a bound lies so many deviations away; null where there is none. */
@@ -50,10 +60,3 @@ export function spreadOfMean(
     raisedBy: Math.exp((variance - ofMean) / 2),
   };
 }
-
-/** Share of locations below a bound where the field has a value. */
-export const shareBelow = (bound: number, value: number, spread: LocalSpread): number =>
-  normalShare(deviationsTo(bound, value, spread));
-
-const jump = (bound: number, value: number): number =>
-  value < bound ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;

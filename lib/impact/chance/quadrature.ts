@@ -8,7 +8,7 @@ const order = 8;
  * The rule of Gauss and Legendre with `count` nodes on −1 to 1, exact for polynomials up to degree 2 × count − 1.
  * @source Abramowitz and Stegun, Handbook of Mathematical Functions, 25.4.29; nodes by Newton's method
  */
-export function gaussLegendre(count: number): readonly Node[] {
+function gaussLegendre(count: number): readonly Node[] {
   return Array.from({ length: count }, (_, index): Node => {
     let at = Math.cos((Math.PI * (index + 0.75)) / (count + 0.5));
     let slope = 0;

@@ -1,5 +1,5 @@
 import { type FieldValue, visitValues } from "./field-value";
-import { type LocalSpread, shareBelow, spreadOfMean, valueWithin } from "./local-spread";
+import { type LocalSpread, type ShareBelow, shareBelow, spreadOfMean, valueWithin } from "./local-spread";
 
 /** The two sides of what is asked for; null where nobody set one. A value meets `high` only below it. */
 export type Sides = Readonly<{ low: number | null; high: number | null }>;
@@ -27,6 +27,9 @@ export type ValueChances = Readonly<{
 const bendsOfOne = [-3, 3];
 const bendsOfAll = [-3, 0, 2, 5];
 
+/** Weights that no chance people read can show. */
+const negligible = 1e-12;
+
 /**
  * Chances that hold for a field whose value is uncertain, and whose locations spread independently about it.
  * @param locations tested on the field, a whole number from 1
@@ -39,18 +42,24 @@ export function valueChances(
   locations: number,
 ): ValueChances {
   const mean = spreadOfMean(spread, locations);
+  const raised = Math.log(mean.raisedBy);
   const cuts = [...cutsAround(required, bendsOfAll, spread), ...cutsAround(wished, bendsOfOne, spread)];
+  const belowWindow = belowFoot(wished.low, spread);
+  const belowWindowTop = belowTop(wished.high, spread);
+  const [meetsFoot, meetsTop] = [belowFoot(required.low, spread), belowTop(required.high, spread)];
+  const [meanFoot, meanTop] = [belowFoot(required.low, mean.spread), belowTop(required.high, mean.spread)];
   const total = { field: 0, below: 0, above: 0, meets: 0, all: 0, mean: 0 };
   visitValues(value, cuts, (at, weight) => {
-    const belowWindow = belowFoot(wished.low, at, spread);
-    const belowWindowTop = belowTop(wished.high, at, spread);
-    const meets = within(required, at, spread);
+    if (weight < negligible) return;
+    const logarithm = Math.log(at);
+    const meets = meetsTop(at, logarithm) - meetsFoot(at, logarithm);
     if (isWithin(required, at)) total.field += weight;
-    total.below += weight * belowWindow;
-    total.above += weight * (1 - belowWindowTop);
+    total.below += weight * belowWindow(at, logarithm);
+    total.above += weight * (1 - belowWindowTop(at, logarithm));
     total.meets += weight * meets;
     total.all += weight * meets ** locations;
-    total.mean += weight * within(required, at * mean.raisedBy, mean.spread);
+    const [raisedAt, raisedLogarithm] = [at * mean.raisedBy, logarithm + raised];
+    total.mean += weight * (meanTop(raisedAt, raisedLogarithm) - meanFoot(raisedAt, raisedLogarithm));
   });
   return {
     fieldMeets: asChance(total.field),
@@ -63,17 +72,14 @@ export function valueChances(
   };
 }
 
-const within = ({ low, high }: Sides, value: number, spread: LocalSpread): number =>
-  belowTop(high, value, spread) - belowFoot(low, value, spread);
-
 const isWithin = ({ low, high }: Sides, value: number): boolean =>
   (low === null || value >= low) && (high === null || value < high);
 
 /** All lies below a top that nobody set, and nothing below such a foot. */
-const belowTop = (top: number | null, value: number, spread: LocalSpread): number =>
-  top === null ? 1 : shareBelow(top, value, spread);
-const belowFoot = (foot: number | null, value: number, spread: LocalSpread): number =>
-  foot === null ? 0 : shareBelow(foot, value, spread);
+const belowTop = (top: number | null, spread: LocalSpread): ShareBelow =>
+  top === null ? () => 1 : shareBelow(top, spread);
+const belowFoot = (foot: number | null, spread: LocalSpread): ShareBelow =>
+  foot === null ? () => 0 : shareBelow(foot, spread);
 
 /** Downwards from an upper bound, upwards from a lower one. */
 function cutsAround({ low, high }: Sides, bends: readonly number[], spread: LocalSpread): readonly number[] {

@@ -16,8 +16,7 @@ export type AgedResult = Readonly<{
 }>;
 
 /** A change with age is read as an even amount a year, or as an even share a year (a line through the logarithms). */
-export const valueScales = ["amount", "share"] as const;
-export type ValueScale = (typeof valueScales)[number];
+export type ValueScale = "amount" | "share";
 
 /** The lines through results on one scale. */
 export type LinesOnScale = Readonly<

@@ -1,17 +1,7 @@
 /**
- * Chance that Kendall's S of `count` observations without ties is at least `least`, where there is no trend.
- * S is the number of pairs in rising order less the number in falling order.
+ * Index is the number of falling pairs, the value the share of all orders that have it.
  * @source the orders of n things by their number of inversions (Mahonian numbers); M. G. Kendall, Biometrika 30 (1938)
  */
-export function chanceOfKendall(count: number, least: number): number {
-  const pairs = (count * (count - 1)) / 2;
-  return inversionShares(count).reduce(
-    (total, share, falling) => total + (pairs - 2 * falling >= least ? share : 0),
-    0,
-  );
-}
-
-/** Index is the number of falling pairs, the value the share of all orders that have it. */
 function inversionShares(count: number): readonly number[] {
   let shares: readonly number[] = [1];
   for (let size = 2; size <= count; size += 1) {
@@ -26,7 +16,7 @@ function inversionShares(count: number): readonly number[] {
 }
 
 /**
- * The smallest S that is reached by chance at most with `tail` on that side; null where even all pairs in rising order
+ * Kendall's S is the number of pairs in rising order less the number in falling order. The smallest S that is reached by chance at most with `tail` on that side; null where even all pairs in rising order
  * are likelier than that, as with four observations and 2.5 %.
  */
 export function criticalKendall(count: number, tail: number): number | null {
