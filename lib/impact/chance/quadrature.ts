@@ -1,7 +1,7 @@
 /** Places with weights: the sum of weight × value stands for an integral or a mean. */
 export type Node = Readonly<{ at: number; weight: number }>;
 
-/** Enough for the smooth pieces that chances are cut into; test/impact/chance holds it against far finer sums. */
+/** Enough for the smooth pieces that chances are cut into; test/checks/outlook.test.ts holds it against adaptive quadrature. */
 const order = 8;
 
 /**
