@@ -152,6 +152,8 @@ describe("several fields of one system", () => {
     expect(line.withinField).toBeCloseTo(1.431592, 6);
     expect(Math.sqrt(line.covariance.intercept)).toBeCloseTo(0.8023952, 6);
     expect(Math.sqrt(line.covariance.slope)).toBeCloseTo(0.0616059, 6);
+    // Satterthwaite by hand from the printed deviations: (4.98443 + 1.53709)² ÷ (4.98443² ÷ 26 + 1.53709² ÷ 80)
+    expect(line.degreesOfFreedom).toBeCloseTo(43.1739, 3);
   });
 
   // closed form where every field has the same ages: mean squares of the analysis of variance
@@ -273,6 +275,14 @@ describe("chances in closed form, where the drift is not uncertain", () => {
       locationsIn(question({ basis: held(level), spread: shareOf(0.3), locations: 1_000_000 }), 5).meanMeets;
     expect(chanceAt(164.5 / mean)).toBeGreaterThan(0.99999);
     expect(chanceAt(165.5 / mean)).toBeLessThan(0.00001);
+  });
+  // SciPy 1.17.1, quad: chance that two lognormal values with deviation 0.3 about 150 g have a mean below 165 g; the
+  // mean of lognormal values is only nearly lognormal, so it is met to a thousandth
+  test("the mean of one location is the location, that of two nearly what quadrature says", () => {
+    const of = (locations: number) =>
+      locationsIn(question({ basis: held(150), spread: shareOf(0.3), locations }), 5).meanMeets;
+    expect(of(1)).toBeCloseTo(share(Math.log(165 / 150) / 0.3), 8);
+    expect(Math.abs(of(2) - 0.634277)).toBeLessThan(0.001);
   });
   test("without any spread the owner's triangle decides", () => {
     const basis: ValueBasis = {

@@ -43,20 +43,21 @@ export function valueWithin(bound: number, deviations: number, spread: LocalSpre
 /**
  * How the mean of several locations differs from the value of the field. Exact where locations are normal; a mean of
  * lognormal ones is taken as lognormal with the same mean and variance.
+ * `raisedBy` is added to the logarithm of the value.
  * @source L. F. Fenton, IRE Trans. Commun. Syst. 8 (1960); moments of the lognormal distribution
  */
 export function spreadOfMean(
   spread: LocalSpread,
   locations: number,
 ): Readonly<{ spread: LocalSpread; raisedBy: number }> {
-  if (spread.kind === "none") return { spread, raisedBy: 1 };
+  if (spread.kind === "none") return { spread, raisedBy: 0 };
   if (spread.kind === "amount" || spread.law === "linear") {
-    return { spread: { ...spread, deviation: spread.deviation / Math.sqrt(locations) }, raisedBy: 1 };
+    return { spread: { ...spread, deviation: spread.deviation / Math.sqrt(locations) }, raisedBy: 0 };
   }
   const variance = spread.deviation ** 2;
   const ofMean = Math.log1p(Math.expm1(variance) / locations);
   return {
     spread: { ...spread, deviation: Math.sqrt(ofMean) },
-    raisedBy: Math.exp((variance - ofMean) / 2),
+    raisedBy: (variance - ofMean) / 2,
   };
 }

@@ -42,7 +42,6 @@ export function valueChances(
   locations: number,
 ): ValueChances {
   const mean = spreadOfMean(spread, locations);
-  const raised = Math.log(mean.raisedBy);
   const cuts = [...cutsAround(required, bendsOfAll, spread), ...cutsAround(wished, bendsOfOne, spread)];
   const belowWindow = belowFoot(wished.low, spread);
   const belowWindowTop = belowTop(wished.high, spread);
@@ -58,8 +57,7 @@ export function valueChances(
     total.above += weight * (1 - belowWindowTop(at, logarithm));
     total.meets += weight * meets;
     total.all += weight * meets ** locations;
-    const [raisedAt, raisedLogarithm] = [at * mean.raisedBy, logarithm + raised];
-    total.mean += weight * (meanTop(raisedAt, raisedLogarithm) - meanFoot(raisedAt, raisedLogarithm));
+    total.mean += weight * (meanTop(at, logarithm + mean.raisedBy) - meanFoot(at, logarithm + mean.raisedBy));
   });
   return {
     fieldMeets: asChance(total.field),

@@ -129,6 +129,14 @@ describe("chances of one year", () => {
   });
 });
 
+// by hand: 42 % for half an inch is 0.84 per inch, so 0.15 in make 12.6 % by the linear law
+test("the linear law spreads the level by an even amount per depth", () => {
+  const deviation = { low: 0.126, likely: 0.126, high: 0.126 };
+  const byDepth = question({ spread: { ...depth(0.15), law: "linear" } as SpreadBasis });
+  const byShare = question({ spread: { kind: "share", law: "linear", deviation } });
+  expect(allMeet(byDepth, 6)).toBeCloseTo(allMeet(byShare, 6), 10);
+});
+
 describe("chanceOutlook", () => {
   test("finds the first year below the owner's level", () => {
     const outlook = chanceOutlook(question());
@@ -193,7 +201,7 @@ describe("whatMovesIt", () => {
   });
 
   test("turns a fitted line about its mean age", () => {
-    const effects = whatMovesIt(
+    const asked = (level: number) =>
       question({
         basis: {
           kind: "line",
@@ -210,10 +218,11 @@ describe("whatMovesIt", () => {
             points: [0, 1, 3, 5, 6].map((years) => ({ years, halfWidth: 0 })),
           },
         },
-        level: 0.8, // first missed well after the mean age, about which the line turns
-      }),
-    );
-    const change = effects.find(({ input }) => input === "yearly change");
-    expect(change?.low.chanceInThatYear).toBeGreaterThan(change?.high.chanceInThatYear ?? 1);
+        level,
+      });
+    const changeAt = (level: number) => whatMovesIt(asked(level)).find(({ input }) => input === "yearly change");
+    const late = changeAt(0.8); // first missed well after the mean age
+    expect(late?.low.chanceInThatYear).toBeGreaterThan(late?.high.chanceInThatYear ?? 1);
+    expect(changeAt(0.95)?.chanceMoved).toBeCloseTo(0, 12); // first missed in year 3, the mean age
   });
 });
