@@ -1,7 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { area } from "d3-shape";
 import { HorizontalAxis, VerticalAxis } from "../../../../_components/chart/axes";
-import { DrawingKey, keyHeight, type Swatch } from "../../../../_components/chart/drawing-key";
 import type { ChanceLine } from "./chance-line";
 import styles from "./shares-chart.module.css";
 import { type SharesYear, shareKinds, sharesOf } from "./shares-of-year";
@@ -35,18 +34,16 @@ export function SharesChart({ label, line, horizon }: { label: string; line: Cha
 
 /** Which fill stands for which part. */
 export function SharesKey() {
-  const columns = 2;
-  const height = keyHeight(shareKinds.length, columns) + 4;
   return (
-    <svg viewBox={`0 0 420 ${height}`} className={styles.key} role="img" aria-label="Fills of the drawings below">
-      <DrawingKey
-        columns={columns}
-        width={420}
-        entries={shareKinds.map(({ id, label }) => ({
-          label,
-          swatch: (at: Swatch) => <rect {...at} className={styles[id]} />,
-        }))}
-      />
-    </svg>
+    <ul className={styles.key} aria-label="Fills of the drawings below">
+      {shareKinds.map(({ id, label }) => (
+        <li key={id}>
+          <svg viewBox="0 0 26 14" width="26" height="14" aria-hidden="true">
+            <rect x="1" y="1" width="24" height="12" className={styles[id]} />
+          </svg>
+          {label}
+        </li>
+      ))}
+    </ul>
   );
 }
