@@ -36,10 +36,14 @@ export type OwnersOutlook = Readonly<{
   /** How the level answers to lost depth. */
   law?: DepthLaw | undefined;
   /** How much less a spot over a shock layer answers to lost depth. */
-  shockLayer?: Readonly<{ factor: ExactQuantity<"fraction">; reason: string }> | undefined;
+  shockLayer?: ShockLayerChoice | undefined;
   /** Top-ups and groomings that take back part of the change. */
   resets?: readonly PlannedReset[] | undefined;
 }>;
+
+export type ShockLayerChoice = Readonly<
+  { kind: "as-soft-as-the-infill" } | { kind: "owners-value"; factor: ExactQuantity<"fraction">; reason: string }
+>;
 
 /** How the level differs from spot to spot over one field. */
 export type SpreadChoice = Readonly<

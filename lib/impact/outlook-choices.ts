@@ -23,13 +23,21 @@ export function outlookChoices({ outlook = {} }: Pick<ImpactRequirement, "outloo
   const { spread, law, shockLayer, resets } = outlook;
   const setBy = (choice: unknown): SetBy => (choice === undefined ? "starting-value" : "owner");
   return {
-    spread: spread ?? { kind: "by-class", grooming: "every-month" },
-    law: law ?? "log-linear",
+    spread: spread ?? startingOutlookText.spread,
+    law: law ?? startingOutlookText.law,
     shockLayer:
-      shockLayer === undefined
+      shockLayer?.kind !== "owners-value"
         ? equalSprings
         : { factor: shockLayer.factor.value, source: `owner's value: ${shockLayer.reason}` },
     resets: (resets ?? []).map(({ year, undone }) => ({ year, undone: undone.value })),
     setBy: { spread: setBy(spread), law: setBy(law), shockLayer: setBy(shockLayer), resets: setBy(resets) },
   };
 }
+
+/** The same choices as text, for a form that shows them before anybody set one. */
+export const startingOutlookText = {
+  spread: { kind: "by-class", grooming: "every-month" },
+  law: "log-linear",
+  shockLayer: { kind: "as-soft-as-the-infill" },
+  resets: [],
+} as const;

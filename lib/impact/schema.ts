@@ -47,6 +47,15 @@ const spreadSchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
+const shockLayerSchema = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("as-soft-as-the-infill") }),
+  z.strictObject({
+    kind: z.literal("owners-value"),
+    factor: exactField("fraction", { above: [0, "%"], atMost: [100, "%"] }),
+    reason: reasonField("Say where the factor for a shock layer comes from."),
+  }),
+]);
+
 const resetYearField = exactField("count")
   .transform(({ value }): number => value)
   .refine((year) => isWhole(year, longestHorizon), {
@@ -63,12 +72,7 @@ const resetSchema = z.strictObject({
 const ownersOutlookSchema = z.strictObject({
   spread: spreadSchema.optional(),
   law: z.enum(depthLaws).optional(),
-  shockLayer: z
-    .strictObject({
-      factor: exactField("fraction", { above: [0, "%"], atMost: [100, "%"] }),
-      reason: reasonField("Say where the factor for a shock layer comes from."),
-    })
-    .optional(),
+  shockLayer: shockLayerSchema.optional(),
   resets: z
     .array(resetSchema)
     .max(longestHorizon, `Expected at most ${longestHorizon} resets.`)

@@ -39,7 +39,7 @@ describe("hardnessChances", () => {
     const owners = withOutlook({
       spread: { kind: "depth-deviation", deviation: "0.3 in", reason: "grid of 40 spots" },
       law: "linear",
-      shockLayer: { factor: "60 %", reason: "maker-neutral pair of tests" },
+      shockLayer: { kind: "owners-value", factor: "60 %", reason: "maker-neutral pair of tests" },
     });
     const padded = { ...question().facts, shockLayer: "present" as const };
     const found = hardnessChances(question({ requirement: owners, facts: padded }));

@@ -110,7 +110,7 @@ describe("impactRequirementSchema", () => {
         problemsOf(
           withOutlook({
             spread: { kind: "level-deviation", share: "9 %", reason: " " },
-            shockLayer: { factor: "0 %", reason: "" },
+            shockLayer: { kind: "owners-value", factor: "0 %", reason: "" },
             resets: [
               { year: "2.5", undone: "50 %" },
               { year: "3", undone: "120 %" },

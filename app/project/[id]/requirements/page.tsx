@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import type { RequirementsText } from "#lib/evaluation";
 import { halfInchRule } from "#lib/impact";
 import { formatInterval, formatValue, type UnitSystem } from "#lib/quantity";
 import { Caution } from "../../../_components/caution";
@@ -11,6 +12,7 @@ import { CriterionCurve } from "../_components/criterion-curve";
 import { judgedBids } from "../_components/judged-bids";
 import { pageOf } from "../_contents";
 import { RequirementsForm } from "./_components/requirements-form";
+import { withOutlook } from "./_components/with-outlook";
 
 const page = pageOf("requirements");
 
@@ -43,6 +45,7 @@ export default async function RequirementsPage({ params }: PageProps<"/project/[
         ],
   );
   const where = { project: id, kind: "requirements", id: "requirements" } as const;
+  const draft = await draftOf<RequirementsText>(where);
   return (
     <>
       <PageHead number={page.number} title={page.title} decide={page.decide} />
@@ -52,8 +55,8 @@ export default async function RequirementsPage({ params }: PageProps<"/project/[
       <RequirementsForm
         where={where}
         version={documents.requirements.version}
-        values={documents.requirements.body}
-        draft={await draftOf(where)}
+        values={withOutlook(documents.requirements.body)}
+        draft={draft && { ...draft, values: withOutlook(draft.values) }}
         curves={Object.fromEntries(curves)}
         ruleOfThumb={ruleOfThumb(units)}
       />

@@ -4,6 +4,7 @@ import type { DepthSensitivityChoice } from "#lib/impact";
 import { ChoiceField } from "../../../../_components/form/choice-field";
 import { KindField } from "../../../../_components/form/kind-field";
 import { TextField } from "../../../../_components/form/text-field";
+import { OutlookFields } from "./outlook-fields";
 import styles from "./requirements.module.css";
 
 const methods = propertyOf("g-max").methods.map((id) => {
@@ -97,6 +98,7 @@ export function ImpactFields({ ruleOfThumb }: { ruleOfThumb: string }) {
           )
         }
       />
+      <OutlookFields />
     </>
   );
 }

@@ -1,0 +1,11 @@
+import type { RequirementsText } from "#lib/evaluation";
+import { startingOutlookText } from "#lib/impact";
+
+/** The text for the form: what was stored before the owner could set an outlook shows what it starts from. */
+export const withOutlook = (text: RequirementsText): RequirementsText => ({
+  ...text,
+  impact: {
+    ...text.impact,
+    outlook: { ...startingOutlookText, resets: [], ...text.impact.outlook },
+  },
+});
