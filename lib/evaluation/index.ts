@@ -1,3 +1,4 @@
+export { agedResults } from "./aged-results";
 export { type AnswerText, answeredBid } from "./answered-bid";
 export { bidsAtStart, bidsInWords } from "./bids-in-words";
 export { claimInWords } from "./claim-in-words";
@@ -28,6 +29,7 @@ export type {
 } from "./model";
 export { type BidOpenings, type OpenFigure, openFigures, openQuestions, type Reach } from "./open-questions";
 export { formatPointSpan, formatPoints, formatShare } from "./points";
+export { type PropertyYears, propertyYears } from "./property-years";
 export {
   type BidText,
   type BriefText,

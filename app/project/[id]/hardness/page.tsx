@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { matchMethod, methodOf } from "#lib/claim";
+import { propertyYears } from "#lib/evaluation";
 import { halfInchRule, type ImpactRequirement } from "#lib/impact";
 import { formatInterval, formatValue, measured, type UnitSystem } from "#lib/quantity";
 import { Caution } from "../../../_components/caution";
@@ -14,6 +15,7 @@ import { BidOutlook } from "./_components/bid-outlook";
 import { ChancesSection } from "./_components/chances-section";
 import { DepthLossTable } from "./_components/depth-loss-table";
 import { FirstYearsTable } from "./_components/first-years-table";
+import { OtherProperties } from "./_components/other-properties";
 import { fullChart, narrowChart, OutlookChart } from "./_components/outlook-chart";
 import { levelDomain } from "./_components/outlook-line";
 import { outlookSummary } from "./_components/outlook-summary";
@@ -129,8 +131,17 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
       <ChancesSection bids={bids} requirement={impact} />
       <h2>Bid by bid</h2>
       {bids.map((read) => (
-        <BidOutlook key={read.bid.id} project={id} read={read} method={method} horizon={horizonYears} units={units} />
+        <BidOutlook
+          key={read.bid.id}
+          project={id}
+          read={read}
+          method={method}
+          requirement={impact}
+          hoursPerYear={project.brief.use.hoursPerYear.value}
+          units={units}
+        />
       ))}
+      <OtherProperties followed={propertyYears(project)} bids={bids} horizon={horizonYears} units={units} />
       <h2>Where infill moves away</h2>
       <RuleInWords choice={impact.depthSensitivity} units={units} />
       <DepthLossTable bids={bids} limit={limit.value} units={units} />

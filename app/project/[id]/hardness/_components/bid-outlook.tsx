@@ -1,13 +1,14 @@
 import Link from "next/link";
 import { evidenceLevels, inSentence, type MethodId, methodOf } from "#lib/claim";
-import { type Bid, type BidEvaluation, claimInWords } from "#lib/evaluation";
-import { explainDepthMargin, explainSensitivity } from "#lib/impact";
+import { agedResults, type Bid, type BidEvaluation, claimInWords } from "#lib/evaluation";
+import { explainDepthMargin, explainSensitivity, type ImpactRequirement } from "#lib/impact";
 import type { UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { FigureText } from "../../../../_components/figure-text";
 import { capitalised } from "../../../../_components/in-words";
 import { Status } from "../../../../_components/status";
 import styles from "./bid-outlook.module.css";
+import { LinesTable } from "./lines-table";
 import { premiseWords, type ReadBid, unlikeLevels } from "./premises";
 import { hardnessQuestions } from "./questions";
 import { standingBehind } from "./standing-behind";
@@ -62,7 +63,7 @@ function UnlikeLevels({ project, read: { entered, bid }, method }: Placed) {
 
 function Figures({ project, bid, units }: { project: string; bid: BidEvaluation; units: UnitSystem }) {
   const { hardness, letter } = bid;
-  const { depthMargin, sensitivity } = hardness;
+  const { depthMargin, softMargin, sensitivity } = hardness;
   return (
     <dl className={styles.figures}>
       <div>
@@ -105,6 +106,9 @@ function Figures({ project, bid, units }: { project: string; bid: BidEvaluation;
             units={units}
           />
           {depthMargin.kind === "unknown" ? null : <p className="small soft">{explainDepthMargin(depthMargin)}</p>}
+          {softMargin.kind === "unknown" ? null : (
+            <p className="small soft">{explainDepthMargin(softMargin, "too-soft")}</p>
+          )}
           {sensitivity.kind === "applies" ? <p className="small soft">{explainSensitivity(sensitivity)}</p> : null}
         </dd>
       </div>
@@ -113,9 +117,15 @@ function Figures({ project, bid, units }: { project: string; bid: BidEvaluation;
 }
 
 /** One bid's outlook: what it rests on, when it could leave the limits, how much depth it can lose, what to ask. */
-export function BidOutlook({ horizon, units, ...placed }: Placed & { horizon: number; units: UnitSystem }) {
+export function BidOutlook({
+  requirement,
+  hoursPerYear,
+  units,
+  ...placed
+}: Placed & { requirement: ImpactRequirement; hoursPerYear: number; units: UnitSystem }) {
   const { project, read, method } = placed;
-  const { bid, index } = read;
+  const { entered, bid, index } = read;
+  const horizon = requirement.horizonYears;
   const { outlook } = bid.hardness;
   const questions = hardnessQuestions(bid.hardness, methodOf(method).designation, horizon);
   return (
@@ -133,6 +143,13 @@ export function BidOutlook({ horizon, units, ...placed }: Placed & { horizon: nu
       </ul>
       <Figures project={project} bid={bid} units={units} />
       <Evidence {...placed} />
+      <LinesTable
+        letter={bid.letter}
+        results={agedResults(entered, "g-max", method, hoursPerYear)}
+        horizon={horizon}
+        chance={requirement.chanceLevel}
+        units={units}
+      />
       <UnlikeLevels {...placed} />
       {questions.length === 0 ? null : (
         <>

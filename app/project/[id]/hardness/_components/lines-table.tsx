@@ -1,0 +1,105 @@
+import { type AgedResult, agedLines, newResultOnLine, pulledBySingleResults, slopeInterval } from "#lib/impact";
+import { formatInterval, formatValue, measured, type UnitSystem } from "#lib/quantity";
+import { Scroller } from "../../../../_components/scroller";
+
+type Row = Readonly<{ name: string; change: string; later: string }>;
+
+const grams = (level: number, units: UnitSystem) => formatValue("impactLevel", measured("impactLevel", level), units);
+const span = (low: number, high: number, units: UnitSystem) =>
+  formatInterval("impactLevel", { low: measured("impactLevel", low), high: measured("impactLevel", high) }, units);
+const perYear = (change: number, units: UnitSystem) =>
+  formatValue("rateOfChange", measured("rateOfChange", change), units);
+const share = (growth: number) => `${((Math.exp(growth) - 1) * 100).toFixed(1).replace("-", "−")} %`;
+
+/** The lines that can be laid through the levels of a bid, so that nobody has to trust the choice of one of them. */
+export function LinesTable({
+  letter,
+  results,
+  horizon,
+  chance,
+  units,
+}: {
+  letter: string;
+  results: readonly AgedResult[];
+  horizon: number;
+  /** As the owner wrote it, and as a share. */
+  chance: Readonly<{ asEntered: string; value: number }>;
+  units: UnitSystem;
+}) {
+  const { amount, share: shares } = agedLines(results, 1, chance.value);
+  if (amount.kind !== "fitted") return null;
+  const rows: readonly Row[] = [
+    ordinaryRow(amount.ordinary, horizon, chance.value, units),
+    {
+      name: "Robust (median of all slopes), even amount a year",
+      change: `${perYear(amount.robust.slope, units)}${
+        amount.robust.slopeRange === null
+          ? "; too few levels for a range"
+          : `, from ${perYear(amount.robust.slopeRange.low, units)} to ${perYear(amount.robust.slopeRange.high, units)}`
+      }`,
+      later: grams(amount.robust.intercept + amount.robust.slope * horizon, units),
+    },
+    ...(shares.kind === "fitted"
+      ? [
+          shareRow("Ordinary, even share a year", shares.ordinary, horizon, units),
+          shareRow("Robust, even share a year", shares.robust, horizon, units),
+        ]
+      : []),
+  ];
+  const isPulled = pulledBySingleResults(amount.ordinary, amount.robust);
+  return (
+    <details>
+      <summary>Other lines through the levels of bid {letter}</summary>
+      <Scroller label={`Lines through the levels of bid ${letter}`}>
+        <table>
+          <caption>Ranges hold with a chance of {chance.asEntered}; the outlook above uses the first line</caption>
+          <thead>
+            <tr>
+              <th scope="col">Line</th>
+              <th scope="col">Change a year</th>
+              <th scope="col">Level in year {horizon}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ name, change, later }) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                <td>{change}</td>
+                <td>{later}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroller>
+      <p className="small soft">
+        {isPulled === true
+          ? "The ordinary line lies outside the range of the robust one, so single levels pull it: ask which they are."
+          : "Where the lines part, the levels do not say how the surface ages, and the wider reading is the careful one."}{" "}
+        No claim names the field that it was measured on, so each level counts as a field of its own.
+      </p>
+    </details>
+  );
+}
+
+type Ordinary = Parameters<typeof slopeInterval>[0];
+
+function ordinaryRow(line: Ordinary, horizon: number, chance: number, units: UnitSystem): Row {
+  const slope = slopeInterval(line, chance);
+  const later = newResultOnLine(line, horizon, chance);
+  return {
+    name: "Ordinary (least squares), even amount a year",
+    change: `${perYear(slope.likely, units)}, from ${perYear(slope.low, units)} to ${perYear(slope.high, units)}`,
+    later: `${grams(later.likely, units)}; one new result ${span(Math.max(0, later.low), later.high, units)}`,
+  };
+}
+
+const shareRow = (
+  name: string,
+  line: Readonly<{ slope: number; intercept: number }>,
+  horizon: number,
+  units: UnitSystem,
+): Row => ({
+  name,
+  change: share(line.slope),
+  later: grams(Math.exp(line.intercept + line.slope * horizon), units),
+});

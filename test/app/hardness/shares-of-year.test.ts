@@ -1,0 +1,48 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { ChanceYear } from "#lib/impact";
+import { chanceText } from "../../../app/project/[id]/hardness/_components/chance-line";
+import { sharesOf } from "../../../app/project/[id]/hardness/_components/shares-of-year";
+
+const yearWith = (below: number, above: number, meets: number): ChanceYear => ({
+  year: 3,
+  fieldMeets: 1,
+  decisive: 1,
+  locations: {
+    fieldMeets: 1,
+    locationInWindow: 1 - below - above,
+    locationBelowWindow: below,
+    locationAboveWindow: above,
+    locationMeets: meets,
+    allMeet: 1,
+    meanMeets: 1,
+  },
+});
+
+describe("the parts of all locations", () => {
+  test("stand one on the other and fill the whole, whatever the chances", () => {
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(share, share, share, (one, other, limit) => {
+        const below = Math.min(one, other) / 2;
+        const above = Math.max(one, other) / 2;
+        const [parts] = sharesOf([yearWith(below, above, limit)]);
+        if (parts === undefined) throw new Error("expected a year");
+        const { foot, soft, window, below: belowLimit, top } = parts;
+        const bounds = [foot, soft, window, belowLimit, top];
+        expect(bounds).toEqual(bounds.toSorted((low, high) => low - high));
+        expect([foot, top]).toEqual([0, 1]);
+      }),
+    );
+  });
+
+  test("are none where no spread is known", () => {
+    expect(sharesOf([{ ...yearWith(0, 0, 1), locations: null }])).toEqual([]);
+  });
+});
+
+test("a chance is never written as none or all", () => {
+  expect([0, 0.004, 0.01, 0.5, 0.99, 0.996, 1].map(chanceText)).toEqual([
+    ...["under 1 %", "under 1 %", "1 %", "50 %", "99 %", "over 99 %", "over 99 %"],
+  ]);
+});
