@@ -6,7 +6,6 @@ import { sharesOf } from "../../../app/project/[id]/hardness/_components/shares-
 
 const yearWith = (below: number, above: number, meets: number): ChanceYear => ({
   year: 3,
-  fieldMeets: 1,
   decisive: 1,
   locations: {
     fieldMeets: 1,
