@@ -1,7 +1,7 @@
 import { type Figure, known, unknown, type WorkingInput } from "#lib/figure";
 import { formatValue, type In, measured } from "#lib/quantity";
 import { fewestTries, largestShare, mostTries } from "./binomial";
-import { toleranceFactor } from "./tolerance-factor";
+import { confidenceBy, toleranceFactor } from "./tolerance-factor";
 
 const percent = (share: number) => formatValue("fraction", measured("fraction", share), { unit: "%", decimals: 0 });
 const given = (label: string, text: string): WorkingInput => ({
@@ -95,7 +95,7 @@ const mostByNormal = 2000;
  */
 export function locationsNeededByNormal(question: ShareQuestion, margin: number): Figure<"count"> {
   const { share, confidence } = question;
-  const enough = (count: number) => toleranceFactor(count, 1 - share, confidence) <= margin;
+  const enough = (count: number) => confidenceBy(count, 1 - share)(margin) >= confidence;
   if (!enough(mostByNormal))
     return unknown("count", {
       kind: "outside-validity",

@@ -1,5 +1,5 @@
-/** Terms after which neither the series nor the fraction changes any more in the range where each is used. */
-const terms = 200;
+/** Terms after which the fraction changes no more beyond 5, and the series none below. */
+const terms = { fraction: 60, series: 100 };
 
 const density = (x: number): number => Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
 
@@ -10,27 +10,28 @@ const density = (x: number): number => Math.exp((-x * x) / 2) / Math.sqrt(2 * Ma
 export function normalBelow(x: number): number {
   if (Math.abs(x) > 5) {
     let fraction = 0;
-    for (let term = terms; term >= 1; term -= 1) fraction = term / (Math.abs(x) + fraction);
+    for (let term = terms.fraction; term >= 1; term -= 1) fraction = term / (Math.abs(x) + fraction);
     const tail = density(x) / (Math.abs(x) + fraction);
     return x < 0 ? tail : 1 - tail;
   }
   let term = x;
   let sum = x;
-  for (let odd = 3; odd < 2 * terms; odd += 2) {
+  for (let odd = 3; odd < 2 * terms.series && sum + term !== sum; odd += 2) {
     term *= (x * x) / odd;
     sum += term;
   }
   return 0.5 + density(x) * sum;
 }
 
-/** Halvings that exhaust the digits of a number. */
-const halvings = 100;
+/** More halvings than a number has digits, unless the crossing lies at zero. */
+const halvings = 200;
 
 /** Where a rising function passes a level, between two bounds that enclose it. */
 export function crossingOf(rising: (at: number) => number, level: number, within: readonly [number, number]): number {
   let [low, high] = within;
   for (let halving = 0; halving < halvings; halving += 1) {
     const middle = (low + high) / 2;
+    if (middle === low || middle === high) break;
     if (rising(middle) < level) low = middle;
     else high = middle;
   }

@@ -17,14 +17,18 @@ export function toleranceFactor(values: number, share: number, confidence: numbe
   if (!(Number.isInteger(values) && values >= 2)) throw new RangeError(`at least 2 values needed, got ${values}`);
   for (const part of [share, confidence])
     if (!(part >= 0.5 && part < 1)) throw new RangeError(`a share from 0.5 to below 1 needed, got ${part}`);
+  return crossingOf(confidenceBy(values, share), confidence, [0, 1e4]);
+}
+
+/** The confidence that a one-sided factor gives for a share covered, from a sample of so many values. */
+export function confidenceBy(values: number, share: number): (factor: number) => number {
   const quantile = normalQuantile(share);
   const weights = deviationWeights(values - 1);
-  const confidenceOf = (factor: number) =>
+  return (factor) =>
     weights.reduce(
       (sum, [deviation, weight]) => sum + weight * normalBelow(Math.sqrt(values) * (factor * deviation - quantile)),
       0,
     );
-  return crossingOf(confidenceOf, confidence, [0, 1e4]);
 }
 
 /** Sample standard deviations of a standard normal population with their weights, which sum to 1. */
@@ -34,9 +38,11 @@ function deviationWeights(degreesOfFreedom: number): readonly (readonly [deviati
   const logDensity = (at: number) =>
     (degreesOfFreedom === 1 ? 0 : (degreesOfFreedom - 1) * Math.log(at)) - (degreesOfFreedom * (at * at - 1)) / 2;
   const raw = Array.from({ length: points + 1 }, (_, index) => {
-    const at = low + ((high - low) * index) / points;
+    const share = index / points;
+    // points lie closer where the deviation is small, because large factors change the chance quickly there
+    const at = low + (high - low) * share ** 2;
     const simpson = index === 0 || index === points ? 1 : index % 2 === 1 ? 4 : 2;
-    return [at, simpson * Math.exp(logDensity(at))] as const;
+    return [at, simpson * share * Math.exp(logDensity(at))] as const;
   });
   const total = raw.reduce((sum, [, weight]) => sum + weight, 0);
   return raw.map(([at, weight]) => [at, weight / total] as const);
