@@ -1,7 +1,7 @@
 import { crossingOf } from "./standard-normal";
 
 /** Chance of at most `most` hits among `tries`, each with the chance `share`. */
-export function atMostHits(most: number, tries: number, share: number): number {
+function atMostHits(most: number, tries: number, share: number): number {
   if (most >= tries || share <= 0) return 1;
   if (share >= 1) return 0;
   let logTerm = tries * Math.log1p(-share);

@@ -1,4 +1,4 @@
-import type { FieldOutline, Place } from "#lib/field";
+import { distanceToEdge, type FieldOutline, isInside, type Place } from "#lib/field";
 import { type DimensionName, type In, measured, type SiUnit } from "#lib/quantity";
 import { inverseDistanceValue, type MeasuredPlace } from "./inverse-distance";
 import { type KrigedValue, ordinaryKriging } from "./kriging";
@@ -22,6 +22,8 @@ export type FieldMap<D extends DimensionName> = Readonly<{
   points: readonly Readonly<{ place: Place; value: In<SiUnit<D>> }>[];
   /** Middles of the cells that lie inside the field; each stands for an equal part of it. */
   nodes: readonly MapNode<D>[];
+  /** Measured places that lie outside the edge: their coordinates or their origin want a look. They count all the same. */
+  outside: readonly Place[];
   warning: string;
 }>;
 
@@ -66,9 +68,15 @@ export function fieldMap<D extends DimensionName>(wish: MapWish<D>): FieldMap<D>
         standardError: standardError === null ? null : measured(wish.dimension, standardError),
       };
     }),
+    outside: points
+      .map(({ place }) => place)
+      .filter((place) => !isInside(wish.outline, place) && distanceToEdge(wish.outline, place) > offTheEdge),
     warning,
   };
 }
+
+/** Distance in m by which a reading may lie beyond the edge before it is wondered about. */
+const offTheEdge = 1;
 
 /** One point a place: readings of one place count with their mean. */
 function oneEach(points: readonly MeasuredPlace[]): readonly MeasuredPlace[] {

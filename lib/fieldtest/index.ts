@@ -1,3 +1,4 @@
+export { depthPlaces, levelPlaces } from "./campaign-places";
 export { ageCountsFrom, type CampaignPoint, campaignPoints } from "./campaign-points";
 export { type CampaignTrend, campaignTrend, type PromisedLevels, type TrendPoint } from "./campaign-trend";
 export { type FieldMap, fieldMap, type MapNode, type MapWish } from "./field-map";

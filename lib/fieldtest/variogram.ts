@@ -4,7 +4,7 @@ import { distanceBetween } from "./places";
 /** Half the mean squared difference of values a distance apart. */
 export type VariogramBin = Readonly<{ distance: number; semivariance: number; pairs: number }>;
 
-export const variogramShapes = {
+const variogramShapes = {
   spherical: (share: number) => (share >= 1 ? 1 : 1.5 * share - 0.5 * share ** 3),
   exponential: (share: number) => 1 - Math.exp(-3 * share),
 } as const satisfies Record<string, (share: number) => number>;

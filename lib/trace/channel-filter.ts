@@ -66,7 +66,7 @@ function extended(samples: readonly number[]): number[] {
 
 /**
  * The trace through the low-pass filter of a channel frequency class: once forwards and once backwards, four poles
- * together, which leaves every peak at its time. Class 1000 passes 1650 Hz with −3 dB.
+ * together, which leaves every peak at its time. The class passes 1.65 times its number in Hz with about −3 dB.
  * @throws RangeError if samples come too slowly, or if there are fewer than ten: see `samplingFor`
  * @source SAE J211-1 and ISO 6487; start of each pass and ends as in SciPy filtfilt
  */

@@ -27,9 +27,11 @@ export type {
   TraceProblem,
 } from "./model";
 export { penetration, type SpeedChange, type Stop, speedChange } from "./motion";
+export type { MotionFigures } from "./motion-figures";
 export { impactPulse } from "./pulse";
 export { traceFromText } from "./read-trace";
 export type { SpeedAgreement } from "./speed-agreement";
 export { type SuggestedMapping, suggestedMapping } from "./suggested-mapping";
 export { traceFormat } from "./trace-format";
-export { impactTimeShown, type TraceQuestion, type TraceResults, traceResults } from "./trace-results";
+export { impactTimeShown } from "./trace-inputs";
+export { type TraceQuestion, type TraceResults, traceResults } from "./trace-results";

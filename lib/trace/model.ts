@@ -26,8 +26,7 @@ export type Pulse = Readonly<{
 export const timeUnits = { s: 1, ms: 1e-3, µs: 1e-6 } as const satisfies Record<string, number>;
 export type TimeUnit = keyof typeof timeUnits;
 
-export const accelerationUnits = ["g", "m/s²"] as const;
-export type AccelerationUnit = (typeof accelerationUnits)[number];
+export type AccelerationUnit = "g" | "m/s²";
 
 /** Standard acceleration of gravity in m/s². @source 3rd General Conference on Weights and Measures (1901), exact */
 export const standardGravity = 9.80665;

@@ -3,7 +3,7 @@ import { peakIndex } from "./baseline";
 import type { Pulse, Trace } from "./model";
 
 /** Where a pulse counts as begun and ended. @source our stated convention: no method in reach prescribes it */
-export const pulseThreshold = { shareOfPeak: 0.02, atLeast: measured("impactLevel", 1) } as const;
+const pulseThreshold = { shareOfPeak: 0.02, atLeast: measured("impactLevel", 1) } as const;
 
 /**
  * The pulse around the highest level: from the last rise through the threshold before it to the first fall after it.

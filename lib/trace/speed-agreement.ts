@@ -23,7 +23,7 @@ export function speedFromFall({ interval }: Trace, { onset }: Pulse, found: Base
 }
 
 /** How far a speed from the trace may differ from √(2gh). @source our stated convention: room for calibration and friction */
-export const speedTolerance = 0.03;
+const speedTolerance = 0.03;
 
 /** Whether the trace and the stated drop height can belong to one impact. */
 export type SpeedAgreement = Readonly<

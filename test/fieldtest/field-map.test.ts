@@ -2,11 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type FieldOutline, fieldOutline, fieldShapeSchema, isInside, type Place } from "#lib/field";
 import {
+  depthPlaces,
   empiricalVariogram,
   type FieldMap,
   fieldMap,
   fittedVariogram,
   inverseDistanceValue,
+  levelPlaces,
   type MapWish,
   type MissingInfill,
   missingInfill,
@@ -14,7 +16,7 @@ import {
 } from "#lib/fieldtest";
 import { explainShortfall, type Figure } from "#lib/figure";
 import { measured, type UnitOf } from "#lib/quantity";
-import { at, metres } from "./campaigns";
+import { at, campaignOf, eightLocations, metres } from "./campaigns";
 
 const outlineOf = (shape: unknown): FieldOutline => {
   const found = fieldOutline(fieldShapeSchema.parse(shape));
@@ -167,6 +169,30 @@ describe("fieldMap", () => {
     expect(map.warning).toBe(
       "Only the marked points were measured. What stands between them is worked out from their distance; a spot between two points can be harder or thinner than both. No verdict rests on it.",
     );
+  });
+  test("names places beyond the edge", () =>
+    expect(
+      mapOf([
+        { place: at(10, 10), value: 0.03 },
+        { place: at(10, 75), value: 0.02 },
+      ]).outside,
+    ).toEqual([at(10, 75)]));
+  test("is made of the depths, or of the levels, of a campaign", () => {
+    const campaign = campaignOf([...eightLocations, ["120", "", ""]], {
+      depths: [{ id: "d1", x: "10 ft", y: "20 ft", depth: "1 in" }],
+    });
+    expect(depthPlaces(campaign)).toEqual([{ place: { x: 3.048, y: 6.096 }, value: 0.0254 }]);
+    const levels = levelPlaces(campaign);
+    expect(levels).toHaveLength(8);
+    expect(levels[1]).toEqual({ place: at(10, 20), value: 129.5 });
+    const map = fieldMap({
+      dimension: "impactLevel",
+      points: levels,
+      outline: rectangle,
+      spacing: metres(10),
+      method: "inverse-distance",
+    });
+    expect(map?.nodes).toHaveLength(60);
   });
   test("is not there without a point", () => expect(fieldMap(wishFor([]))).toBeNull());
 });
