@@ -151,6 +151,18 @@ describe("motion against closed forms", () => {
     expect(stop?.afterOnset).toBeCloseTo(duration, 7);
   });
 
+  // derived: slowing-down that grows evenly from nothing stops a missile after two thirds of speed × time
+  test("five samples of an even rise give the way to the last digits", () => {
+    const trace = traceOf([1, 21, 41, 61, 81, 101], 0.002);
+    const whole = { peak: 5, onset: 0, end: 5, threshold: measured("impactLevel", 1), recorded: "whole" } as const;
+    const stop = penetration(trace, whole, measured("velocity", 3));
+    const time = Math.sqrt((2 * 3 * 0.01) / (100 * 9.80665));
+    expect(stop?.afterOnset).toBeCloseTo(time, 12);
+    expect(stop?.depth).toBeCloseTo((2 / 3) * 3 * time, 12);
+    // the whole second integral of the rise: 100 g over 10 ms, a sixth of level × time²
+    expect(speedChange(trace, whole).heldBack).toBeCloseTo((9.80665 * 100 * 0.01 ** 2) / 6, 12);
+  });
+
   // derived: way 2h/A of a lossless spring, 12.2 mm at 610 mm and 100 g over its weight; the way before the level
   // passes 2.02 g, 2 % of the peak reading of 101 g, is the share 0.0102 of it: 12.2 · (1 − 0.0102) = 12.0756 mm
   test("a lossless spring gives back all energy and gives way by 2h/A", () => {
