@@ -65,7 +65,7 @@ function largestSurplus(search: Search, reach: number, start: SampleInterval): S
   const ratio = steepness(search, start);
   const block = Math.min(reach, lengthWithin(search, ratio));
   const costs = powers.map((power) => ratio * power);
-  // leaving out its first or last step would better an interval whose step there rises less than this
+  // leaving out its first step would better an interval whose first step rises less than this
   const leastRise = (costs[block] ?? 0) - (costs[block - 1] ?? 0);
   const found = { surplus: 0, from: start.from, to: start.to };
   for (let first = 0; first < last; first += block) {
@@ -122,8 +122,10 @@ function sweep(
   const overtaken = new Int32Array(steps);
   let size = 0;
   const burden = (start: number, step: number) => (starts[start] as number) + (costs[step - start] as number);
-  const takeover = (older: number, newer: number, after: number): number => {
-    let [low, high] = [after, steps];
+  const worseAt = (step: number, older: number, newer: number) => burden(older, step) > burden(newer, step);
+  /** The first step after `after` and up to `before` at which the older start is no worse than the newer one. */
+  const takeover = (older: number, newer: number, after: number, before: number): number => {
+    let [low, high] = [after, before];
     while (high - low > 1) {
       const middle = (low + high) >> 1;
       if (burden(older, middle) <= burden(newer, middle)) high = middle;
@@ -136,14 +138,11 @@ function sweep(
     const place = firstStart + towards * step;
     const mayStart = (totals[place + 1] as number) - (totals[place] as number) >= leastRise;
     if (mayStart && (size === 0 || burden(step, step) < burden(stack[size - 1] as number, step))) {
-      let at = steps;
-      while (size > 0) {
-        at = takeover(stack[size - 1] as number, step, step);
-        if (size === 1 || at < (overtaken[size - 1] as number)) break;
-        size -= 1;
-      }
+      // a start that is overtaken from below before it could overtake the newest is never best again
+      while (size > 1 && worseAt((overtaken[size - 1] as number) - 1, stack[size - 1] as number, step)) size -= 1;
+      overtaken[size] =
+        size === 0 ? steps : takeover(stack[size - 1] as number, step, step, overtaken[size - 1] as number);
       stack[size] = step;
-      overtaken[size] = size === 0 ? steps : at;
       size += 1;
     }
     const end = firstEnd + towards * step;
