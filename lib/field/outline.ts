@@ -84,11 +84,17 @@ export function distanceToEdge({ corners }: FieldOutline, { x, y }: Place): In<"
   return measured("distance", Math.min(...distances));
 }
 
+/** Twice the signed area of the triangle a, b, c: positive where c lies left of the way from a to b. */
+const turn = (a: Place, b: Place, c: Place): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+
 /** Whether the straight line between two places inside stays inside: no side of the outline runs across it. */
 export function inSight({ corners }: FieldOutline, one: Place, other: Place): boolean {
-  const turn = (a: Place, b: Place, c: Place) => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
-  return !sidesOf(corners).some(
-    ([from, to]) =>
-      turn(from, to, one) * turn(from, to, other) < 0 && turn(one, other, from) * turn(one, other, to) < 0,
-  );
+  let from = corners.at(-1) ?? one;
+  // a plain loop without lists of its own, because maps ask this some million times
+  for (const to of corners) {
+    const apart = turn(one, other, from) * turn(one, other, to) < 0;
+    if (apart && turn(from, to, one) * turn(from, to, other) < 0) return false;
+    from = to;
+  }
+  return true;
 }

@@ -38,6 +38,8 @@ export type MapWish<D extends DimensionName> = Readonly<{
 
 /** Fewest points from which a variogram is fitted. @source common practice, no source; textbooks ask for more, 50 to 100 */
 const fewestForKriging = 30;
+/** Most points kriging is solved for; more lie so densely that the weighting between them matters little. */
+const mostForKriging = 250;
 
 const warning =
   "Only the marked points were measured. What stands between them is worked out from their distance; a spot between two points can be harder or thinner than both. No verdict rests on it.";
@@ -96,7 +98,7 @@ function oneEach(points: readonly MeasuredPlace[]): readonly MeasuredPlace[] {
 type Kriged = Readonly<{ variogram: Variogram; value: (place: Place) => KrigedValue }>;
 
 function krigedFrom(points: readonly MeasuredPlace[]): Kriged | null {
-  if (points.length < fewestForKriging) return null;
+  if (points.length < fewestForKriging || points.length > mostForKriging) return null;
   const variogram = fittedVariogram(empiricalVariogram(points));
   if (variogram === null || variogram.partialSill === 0) return null;
   const value = ordinaryKriging(points, variogram);
@@ -107,6 +109,8 @@ function reason(method: MapWish<DimensionName>["method"], count: number, variogr
   if (method === "inverse-distance") return "Inverse distance weighting, as asked for.";
   if (variogram !== null)
     return `Ordinary kriging with a ${variogram.shape} variogram fitted to ${count} points; values are alike up to about ${Math.round(variogram.range)} m apart.`;
+  if (count > mostForKriging)
+    return `Inverse distance weighting: kriging is solved for at most ${mostForKriging} points, and ${count.toLocaleString("en-US")} lie closely enough without it.`;
   return count < fewestForKriging
     ? `Inverse distance weighting: ${count} points are too few to fit a variogram; ${fewestForKriging} are asked for.`
     : "Inverse distance weighting: the points do not show that near values are more alike than far ones.";

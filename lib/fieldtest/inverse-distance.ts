@@ -16,15 +16,20 @@ const onThePoint = 1e-9;
 export function inverseDistanceValue(points: readonly MeasuredPlace[], at: Place, outline: FieldOutline): number {
   const [first] = points;
   if (first === undefined) throw new RangeError("nothing was measured");
-  const onPoint = points.find(({ place }) => distanceBetween(place, at) <= onThePoint);
-  if (onPoint !== undefined) return onPoint.value;
-  const seen = points.filter(({ place }) => inSight(outline, place, at));
-  const used = seen.length > 0 ? seen : points;
+  const seen = weightedMean(points, at, (place) => inSight(outline, place, at));
+  return seen ?? weightedMean(points, at, () => true) ?? first.value;
+}
+
+/** The weighted mean of the points that count, the value itself on a measured place; null where none counts. */
+function weightedMean(points: readonly MeasuredPlace[], at: Place, counts: (place: Place) => boolean): number | null {
   let [sum, weights] = [0, 0];
-  for (const { place, value } of used) {
-    const weight = 1 / distanceBetween(place, at) ** 2;
+  for (const { place, value } of points) {
+    const distance = distanceBetween(place, at);
+    if (distance <= onThePoint) return value;
+    if (!counts(place)) continue;
+    const weight = 1 / distance ** 2;
     sum += weight * value;
     weights += weight;
   }
-  return sum / weights;
+  return weights > 0 ? sum / weights : null;
 }

@@ -53,15 +53,19 @@ function eliminate(rows: readonly Float64Array[], row: number, column: number): 
     target[next] = (target[next] ?? 0) - factor * (pivot[next] ?? 0);
 }
 
-function solved(rows: readonly Float64Array[], right: number[]): number[] {
-  const size = rows.length;
-  const values = [...right];
-  const reduced = (row: number, from: number, to: number) => {
-    let rest = values[row] ?? 0;
-    for (let column = from; column < to; column += 1) rest -= entryOf(rows, row, column) * (values[column] ?? 0);
-    return rest;
-  };
-  for (let row = 0; row < size; row += 1) values[row] = reduced(row, 0, row);
-  for (let row = size - 1; row >= 0; row -= 1) values[row] = reduced(row, row + 1, size) / entryOf(rows, row, row);
-  return values;
+function solved(rows: readonly Float64Array[], right: readonly number[]): number[] {
+  const values = Float64Array.from(right);
+  for (const [index, row] of rows.entries()) values[index] = reduced(row, values, index, 0, index);
+  for (let index = rows.length - 1; index >= 0; index -= 1) {
+    const row = rows[index];
+    if (row !== undefined) values[index] = reduced(row, values, index, index + 1, row.length) / (row[index] ?? 1);
+  }
+  return [...values];
+}
+
+/** A value less what the columns from `first` to before `end` contribute to its row. */
+function reduced(row: Float64Array, values: Float64Array, index: number, first: number, end: number): number {
+  let rest = values[index] ?? 0;
+  for (let column = first; column < end; column += 1) rest -= (row[column] ?? 0) * (values[column] ?? 0);
+  return rest;
 }

@@ -1,4 +1,5 @@
 import { methodOf } from "#lib/claim";
+import { listed } from "#lib/figure";
 import { formatValue, type In, measured, type PlainDate } from "#lib/quantity";
 import { locationLevel } from "./location-level";
 import { type LocationVerdict, locationVerdict, locationVerdicts } from "./location-verdict";
@@ -33,9 +34,6 @@ export type WarrantyFacts = Readonly<{
 }>;
 
 const grams = (level: In<"g">) => formatValue("impactLevel", level, { unit: "g", decimals: 1 });
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
-
 /** Dates, locations, values and clause of a campaign for a notice. */
 export function warrantyFacts(
   { campaign, locations, uncertainty }: ReducedCampaign,

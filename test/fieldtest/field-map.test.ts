@@ -155,6 +155,13 @@ describe("fieldMap", () => {
       "Inverse distance weighting: 12 points are too few to fit a variogram; 30 are asked for.",
     ]);
     expect(few.nodes.every(({ standardError }) => standardError === null)).toBe(true);
+    const many = Array.from({ length: 1200 }, (_, index) => ({
+      place: at(1 + (index % 40) * 2.5, 1 + Math.floor(index / 40) * 2),
+      value: 0.03 + 0.001 * (index % 7),
+    }));
+    expect(mapOf(many, { spacing: metres(20) }).because).toBe(
+      "Inverse distance weighting: kriging is solved for at most 250 points, and 1,200 lie closely enough without it.",
+    );
     expect(mapOf(sloping, { method: "inverse-distance" }).because).toBe("Inverse distance weighting, as asked for.");
     expect(mapOf(sloping.map(({ place }) => ({ place, value: 0.03 }))).because).toBe(
       "Inverse distance weighting: the points do not show that near values are more alike than far ones.",
