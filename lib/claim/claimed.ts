@@ -87,12 +87,20 @@ export function quantityOf<P extends QuantityPropertyId>(claim: Claim, property:
 /** A figure from a field or sample of known age. */
 export type AgedPoint = Readonly<{ years: number; reading: Reading; claim: Claim }>;
 
-/** What the claims say of a property over the years by comparable methods: new is year 0, youngest first. */
-export const agedPoints = (claims: readonly Claim[], property: PropertyId, method: MethodId): readonly AgedPoint[] =>
+/**
+ * What the claims say of a property over the years by comparable methods: new is year 0, youngest first.
+ * @param hoursPerYear of the field it is read for, which turns hours of use into years; without it such claims are left out
+ */
+export const agedPoints = (
+  claims: readonly Claim[],
+  property: PropertyId,
+  method: MethodId,
+  hoursPerYear: number | null = null,
+): readonly AgedPoint[] =>
   ranked(claimsFor(claims, property))
     .filter((claim) => isComparable(claim, method))
     .flatMap((claim) => {
-      const years = ageOf(claim.condition);
+      const years = ageOf(claim.condition, hoursPerYear);
       return years === null || claim.value.kind !== "quantity"
         ? []
         : [{ years, reading: claim.value.quantity.reading, claim }];
@@ -107,9 +115,19 @@ function isOfProperty<P extends QuantityPropertyId>(
   return definition.kind === "quantity" && definition.dimension === quantity.dimension;
 }
 
-function ageOf({ age }: Condition): number | null {
-  if (age.kind === "new") return 0;
-  return age.kind === "aged" ? age.years : null;
+function ageOf({ age }: Condition, hoursPerYear: number | null): number | null {
+  switch (age.kind) {
+    case "new":
+      return 0;
+    case "aged":
+      return age.years;
+    case "used":
+      return hoursPerYear === null || !(hoursPerYear > 0) ? null : age.hours / hoursPerYear;
+    case "after-cycles":
+    case "other":
+    case "not-stated":
+      return null;
+  }
 }
 
 const isComparable = (claim: Claim, method: MethodId, edition?: number): boolean =>

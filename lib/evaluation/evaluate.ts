@@ -48,7 +48,10 @@ function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
   const known = knownInfill(bid, brief.ownMaterials);
   const infill = infillFigures(bid, known, area);
   const impact = withMethod(requirements.impact);
-  const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact);
+  const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact, {
+    ...{ mineralShare: infill.mineralShare, depth: infill.depth },
+    hoursPerYear: brief.use.hoursPerYear.value,
+  });
   const cost = costFigures(bid, brief, area);
   const { totalArealDensity, stabilisingMass, depth: infillDepth, mineralShare, floatProneShare } = infill;
   const { id, letter, system, claims, prices } = bid;

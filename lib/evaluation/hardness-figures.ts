@@ -3,15 +3,17 @@ import { type Figure, intervalOfFigure, type Origin, unknown } from "#lib/figure
 import {
   applicableSensitivity,
   depthMargin,
+  explainChances,
   explainOutlook,
   type HardnessOutlook,
+  hardnessChances,
   hardnessOutlook,
   type ImpactRequirement,
   type SensitivityFacts,
   type StatedLevel,
 } from "#lib/impact";
 import { type InfillSystem, polymerShare } from "#lib/infill";
-import { intervalOf } from "#lib/quantity";
+import { type In, intervalOf } from "#lib/quantity";
 import { claimedFigure } from "./claimed-figure";
 import type { Bid, HardnessFigures } from "./model";
 import { weakest } from "./weakest";
@@ -27,17 +29,31 @@ function shockLayerOf(claims: readonly Claim[]): SensitivityFacts["shockLayer"] 
   return found.value.claim.value.choice === "none" ? "none" : "present";
 }
 
+/** The least the infill may be deep; null where that is not known. */
+function leastDepth(depth: Figure<"length">): In<"m"> | null {
+  const low = intervalOfFigure(depth)?.low ?? null;
+  return low !== null && low > 0 ? low : null;
+}
+
 const atHorizonOf = (outlook: HardnessOutlook): Figure<"impactLevel"> =>
   outlook.kind === "unknown"
     ? unknown("impactLevel", outlook.because)
     : (outlook.years.at(-1)?.level ??
       unknown("impactLevel", { kind: "missing-input", what: "the years to look ahead" }));
 
+/** What else of the bid and the field bears on hardness. */
+export type HardnessSetting = Readonly<{
+  mineralShare: Figure<"fraction">;
+  depth: Figure<"length">;
+  hoursPerYear: number;
+}>;
+
 /** How hard a bid's surface is and may become, from its own claims by the required method and the owner's assumptions. */
 export function hardnessFigures(
   bid: Bid,
   system: InfillSystem | null,
   requirement: ImpactRequirement & Readonly<{ method: MethodId }>,
+  { mineralShare, depth, hoursPerYear }: HardnessSetting,
 ): HardnessFigures {
   const { method } = requirement;
   const asNew = claimedFigure(
@@ -49,7 +65,7 @@ export function hardnessFigures(
   const levelAsNew = intervalOfFigure(asNew.figure);
   const statedAsNew: StatedLevel | null =
     levelAsNew === null || asNew.claim === null ? null : { level: levelAsNew, from: originOf(bid, asNew.claim) };
-  const points = agedPoints(bid.claims, "g-max", method);
+  const points = agedPoints(bid.claims, "g-max", method, hoursPerYear);
   const stated = points.flatMap(({ years, claim }) => {
     const quantity = quantityOf(claim, "g-max");
     return quantity === null ? [] : [{ years, level: intervalOf(quantity.reading), from: originOf(bid, claim) }];
@@ -60,15 +76,20 @@ export function hardnessFigures(
     requirement,
     years: requirement.horizonYears,
   });
-  const sensitivity = applicableSensitivity(
-    {
-      method: comparability("g-max", flatMissile, method).kind === "comparable" ? flatMissile : method,
-      level: levelAsNew,
-      polymerShare: system === null ? null : polymerShare(system),
-      shockLayer: shockLayerOf(bid.claims),
-    },
-    requirement.depthSensitivity,
-  );
+  const facts: SensitivityFacts = {
+    method: comparability("g-max", flatMissile, method).kind === "comparable" ? flatMissile : method,
+    level: levelAsNew,
+    polymerShare: system === null ? null : polymerShare(system),
+    shockLayer: shockLayerOf(bid.claims),
+  };
+  const sensitivity = applicableSensitivity(facts, requirement.depthSensitivity);
+  const chances = hardnessChances({
+    ...{ stated, requirement, facts },
+    mineralShare: intervalOfFigure(mineralShare),
+    infillDepth: leastDepth(depth),
+    levelsAtLoss: [], // no bid form asks for levels at lesser depths yet
+  });
+  const margin = { stated: statedAsNew, sensitivity };
   return {
     asNew: asNew.figure,
     asNewEvidence: asNew.evidence,
@@ -78,6 +99,9 @@ export function hardnessFigures(
     atHorizon: atHorizonOf(outlook),
     atHorizonEvidence: weakest(points.map(({ claim }) => claim.evidence)),
     sensitivity,
-    depthMargin: depthMargin({ stated: statedAsNew, limit: requirement.limit.value, sensitivity }),
+    depthMargin: depthMargin({ ...margin, limit: requirement.limit.value }),
+    softMargin: depthMargin({ ...margin, limit: requirement.targetWindow.low.value, side: "too-soft" }),
+    chances,
+    chanceSentences: explainChances(chances, bid.letter),
   };
 }

@@ -4,7 +4,14 @@ import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteri
 import type { Answer, Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
 import type { Figure } from "#lib/figure";
-import type { AgedLevel, DepthMargin, HardnessOutlook, ImpactRequirement, Sensitivity } from "#lib/impact";
+import type {
+  AgedLevel,
+  DepthMargin,
+  HardnessChances,
+  HardnessOutlook,
+  ImpactRequirement,
+  Sensitivity,
+} from "#lib/impact";
 import type { CrossSection, Placement, WeightClass } from "#lib/infill";
 import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
 import type { Quantity } from "#lib/quantity";
@@ -89,6 +96,11 @@ export type HardnessFigures = Readonly<{
   atHorizonEvidence: EvidenceLevel;
   sensitivity: Sensitivity;
   depthMargin: DepthMargin;
+  /** Depth that may gather on a spot before it is softer than the owner's target window. */
+  softMargin: DepthMargin;
+  /** Chances year by year and the first year below the owner's level; `whatMovesIt` of its question ranks the inputs. */
+  chances: HardnessChances;
+  chanceSentences: readonly string[];
 }>;
 
 /** Everything that can be said of one bid, each figure with its working. */

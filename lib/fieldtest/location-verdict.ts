@@ -1,4 +1,3 @@
-import { meetsLimit } from "#lib/impact";
 import { type In, measured } from "#lib/quantity";
 
 /** How a level stands to its limit, with the measuring uncertainty in view. In falling order. */
@@ -9,6 +8,9 @@ export const locationVerdicts = {
   "does-not-meet": "does not meet",
 } as const;
 export type LocationVerdict = keyof typeof locationVerdicts;
+
+/** Whether a level meets a limit: strictly below it. @source ASTM F1936 as quoted in ASTM work item WK38153 (below 200) */
+const meetsLimit = (level: In<"g">, limit: In<"g">): boolean => level < limit;
 
 /**
  * Whether a level lies below its limit, and whether the guard band leaves room for the other answer.

@@ -1,9 +1,6 @@
 import { type In, measured } from "#lib/quantity";
+import type { DepthLaw } from "./depth-law";
 import { halfInchRule } from "./depth-sensitivity";
-
-/** The two readings of the rule of thumb: growth by a constant share, or by a constant amount, per depth lost. */
-export const depthLaws = ["log-linear", "linear"] as const;
-export type DepthLaw = (typeof depthLaws)[number];
 
 /**
  * Level after a spot has lost infill depth. The two readings agree at no loss and at half an inch.
@@ -43,5 +40,5 @@ function growth(loss: In<"m">, law: DepthLaw, perDepth: In<"1/m">): number {
 }
 
 /** Share of the first level per metre, through the point that the log-linear reading has at half an inch. */
-const linearSlope = (perDepth: In<"1/m">): number =>
+export const linearSlope = (perDepth: In<"1/m">): number =>
   Math.expm1(perDepth * halfInchRule.depthLoss) / halfInchRule.depthLoss;

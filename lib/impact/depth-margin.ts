@@ -1,6 +1,7 @@
 import { type Figure, figureFromInterval, type Shortfall, unknown, type Working } from "#lib/figure";
 import { formatInterval, formatValue, type In, type Interval, measured } from "#lib/quantity";
-import { depthLaws, lossToReach } from "./depth-loss";
+import { depthLaws } from "./depth-law";
+import { lossToReach } from "./depth-loss";
 import { halfInchRule, type Sensitivity } from "./depth-sensitivity";
 import type { StatedLevel } from "./model";
 
@@ -16,25 +17,30 @@ export type DepthMargin = Readonly<
   | { kind: "unknown"; figure: Figure<"length"> }
 >;
 
+/** Depth lost until a spot is too hard, or depth gathered until it is too soft. */
+export type MarginSide = "too-hard" | "too-soft";
+
 export type DepthMarginQuestion = Readonly<{
   /** The level as new; null where the bid gives none. */
   stated: StatedLevel | null;
   limit: In<"g">;
   sensitivity: Sensitivity;
+  /** Which side the limit stands on; "too-hard" where nothing is said. */
+  side?: MarginSide;
 }>;
 
 /**
  * Depth margin as the range that both readings of the rule of thumb and both ends of the level span.
  * @source derived from the rule of thumb: common practice, no source
  */
-export function depthMargin({ stated, limit, sensitivity }: DepthMarginQuestion): DepthMargin {
+export function depthMargin({ stated, limit, sensitivity, side = "too-hard" }: DepthMarginQuestion): DepthMargin {
   if (sensitivity.kind === "does-not-apply") return noMargin(sensitivity.because);
   if (stated === null) return noMargin({ kind: "not-claimed", what: "an impact level as new" });
-  if (!Number.isFinite(stated.level.high)) {
-    return noMargin({ kind: "missing-input", what: "an upper bound of the impact level as new" });
+  if (!Number.isFinite(nearEnd(stated.level, side))) {
+    return noMargin({ kind: "missing-input", what: `${sides[side].boundNeeded} of the impact level as new` });
   }
-  const span = marginSpan(stated.level, limit, sensitivity.perDepth);
-  const working = marginWorking(stated, limit, sensitivity);
+  const span = marginSpan(stated.level, limit, sensitivity.perDepth, side);
+  const working = marginWorking(stated, limit, sensitivity, side);
   const largest = halfInchRule.validFor.largestLoss;
   const figure =
     span.high > largest
@@ -46,15 +52,18 @@ export function depthMargin({ stated, limit, sensitivity }: DepthMarginQuestion)
 }
 
 /** One sentence for the page. */
-export function explainDepthMargin(margin: DepthMargin): string {
+export function explainDepthMargin(margin: DepthMargin, side: MarginSide = "too-hard"): string {
   const largest = bothSystems(halfInchRule.validFor.largestLoss);
+  const { moves, end, there, left } = sides[side];
   switch (margin.kind) {
     case "margin":
-      return "A spot that loses this much infill depth reaches the limit, by the rule of thumb.";
+      return `A spot that ${moves} this much infill depth reaches the ${there}, by the rule of thumb.`;
     case "may-be-none-left":
-      return "At the hard end of the stated level the limit is reached already, with no depth left to lose.";
+      return `At the ${end} end of the stated level the ${there} is reached already, with no depth left to ${left}.`;
     case "none-left":
-      return "The stated level is at or above the limit already: there is no depth left to lose.";
+      return side === "too-hard"
+        ? "The stated level is at or above the limit already: there is no depth left to lose."
+        : "The stated level is at or below the softest level wished already: there is no depth left to gather.";
     case "beyond-rule":
       return `The margin may be more than ${largest}, which is beyond the range of the rule of thumb: only its lower bound is shown.`;
     case "unknown":
@@ -62,27 +71,54 @@ export function explainDepthMargin(margin: DepthMargin): string {
   }
 }
 
+const sides = {
+  "too-hard": {
+    ...{ moves: "loses", left: "lose", end: "hard", there: "limit", boundNeeded: "an upper bound" },
+    formula:
+      "log-linear: margin = ln(limit ÷ level) ÷ k; linear: margin = (limit ÷ level − 1) ÷ m, with m = (e^(k × 0.5 in) − 1) ÷ 0.5 in; the range spans both",
+    limit: { label: "Limit", field: "impact.limit" },
+    assumption: "The loss is local and the infill that stays keeps its properties; not frozen, not saturated.",
+  },
+  "too-soft": {
+    ...{ moves: "gathers", left: "gather", end: "soft", there: "softest level wished", boundNeeded: "a lower bound" },
+    formula:
+      "log-linear: margin = ln(level ÷ softest) ÷ k; linear: margin = (1 − softest ÷ level) ÷ m, with m = (e^(k × 0.5 in) − 1) ÷ 0.5 in; the range spans both",
+    limit: { label: "Softest level wished", field: "impact.targetWindow" },
+    assumption:
+      "The rule of thumb speaks of losses; here it is read backwards, for infill that gathers. Not frozen, not saturated.",
+  },
+} as const satisfies Record<MarginSide, unknown>;
+
+/** The end of the level that comes to the limit first. */
+const nearEnd = ({ low, high }: Interval<"g">, side: MarginSide): In<"g"> => (side === "too-hard" ? high : low);
+
 const noEnd = measured("length", Number.POSITIVE_INFINITY);
 
 const noMargin = (because: Shortfall): DepthMargin => ({ kind: "unknown", figure: unknown("length", because) });
 
-function marginSpan(level: Interval<"g">, limit: In<"g">, perDepth: In<"1/m">): Interval<"m"> {
-  const lossesFrom = (end: In<"g">) => depthLaws.map((law) => lossToReach(end, limit, law, perDepth));
-  const soft = level.low > 0 ? Math.max(...lossesFrom(level.low)) : noEnd;
-  return { low: measured("length", Math.min(...lossesFrom(level.high))), high: measured("length", soft) };
+function marginSpan(level: Interval<"g">, limit: In<"g">, perDepth: In<"1/m">, side: MarginSide): Interval<"m"> {
+  const direction = side === "too-hard" ? 1 : -1;
+  const from = (end: In<"g">) => depthLaws.map((law) => direction * lossToReach(end, limit, law, perDepth));
+  const far = side === "too-hard" ? level.low : level.high;
+  const most = far > 0 && Number.isFinite(far) ? Math.max(...from(far)) : noEnd;
+  return { low: measured("length", Math.min(...from(nearEnd(level, side)))), high: measured("length", most) };
 }
 
 type Applying = Extract<Sensitivity, { kind: "applies" }>;
 
-const marginWorking = ({ level, from }: StatedLevel, limit: In<"g">, { perDepth, source }: Applying): Working => ({
-  formula:
-    "log-linear: margin = ln(limit ÷ level) ÷ k; linear: margin = (limit ÷ level − 1) ÷ m, with m = (e^(k × 0.5 in) − 1) ÷ 0.5 in; the range spans both",
+const marginWorking = (
+  { level, from }: StatedLevel,
+  limit: In<"g">,
+  { perDepth, source }: Applying,
+  side: MarginSide,
+): Working => ({
+  formula: sides[side].formula,
   inputs: [
     { label: "Level as new", text: formatInterval("impactLevel", level, "us"), from },
     {
-      label: "Limit",
+      label: sides[side].limit.label,
       text: formatValue("impactLevel", limit, "us"),
-      from: { kind: "requirements", field: "impact.limit" },
+      from: { kind: "requirements", field: sides[side].limit.field },
     },
     {
       label: "Sensitivity to depth loss, k",
@@ -91,8 +127,8 @@ const marginWorking = ({ level, from }: StatedLevel, limit: In<"g">, { perDepth,
     },
   ],
   assumptions: [
-    "The loss is local and the infill that stays keeps its properties; not frozen, not saturated.",
-    `Losses up to ${bothSystems(halfInchRule.validFor.largestLoss)} only.`,
+    sides[side].assumption,
+    `${side === "too-hard" ? "Losses" : "Gains"} up to ${bothSystems(halfInchRule.validFor.largestLoss)} only.`,
   ],
   source: `derived; sensitivity: ${source}`,
 });

@@ -1,5 +1,6 @@
 import { explainShortfall } from "#lib/figure";
 import { formatValue } from "#lib/quantity";
+import { ageInWords } from "./age-in-words";
 import type { HardnessOutlook, YearFound } from "./model";
 
 type Known = Extract<HardnessOutlook, { kind: "outlook" }>;
@@ -21,7 +22,7 @@ export function explainOutlook(outlook: HardnessOutlook): readonly string[] {
 function premiseSentence({ drift, ages }: Known): string {
   switch (drift.kind) {
     case "fitted":
-      return `Fitted to ${drift.points.length} levels in the bid, at ages from ${ages.youngest} to ${ages.oldest} years; outside those ages the line is extrapolated.`;
+      return `Fitted to ${drift.points.length} levels in the bid, at ages from ${ageInWords(ages.youngest)} to ${ageInWords(ages.oldest)} years; outside those ages the line is extrapolated.`;
     case "not-enough-points":
       return `The yearly change is the owner's assumption. ${drift.reason}`;
   }

@@ -1,10 +1,16 @@
-// The one function of jstat that this room uses; the library ships no types.
+// The functions of jstat that this room uses; the library ships no types.
 declare module "jstat" {
   const jStat: Readonly<{
     studentt: Readonly<{
       /** The value that Student's t stays below with probability `p`. */
       inv: (p: number, degreesOfFreedom: number) => number;
     }>;
+    normal: Readonly<{ inv: (p: number, mean: number, deviation: number) => number }>;
+    chisquare: Readonly<{ inv: (p: number, degreesOfFreedom: number) => number }>;
+    /** Complement of the error function. */
+    erfc: (x: number) => number;
+    /** Logarithm of the gamma function. */
+    gammaln: (x: number) => number;
   }>;
   export default jStat;
 }

@@ -1,5 +1,7 @@
-import type { Figure, Origin, Shortfall, Working } from "#lib/figure";
+import type { Figure, Origin, Shortfall } from "#lib/figure";
 import type { ExactQuantity, In, Interval } from "#lib/quantity";
+import type { DepthLaw } from "./depth-law";
+import type { Grooming } from "./spread/grooming";
 
 /** What the owner asks of impact attenuation and how far ahead to look. Every figure belongs to one method; none converts to another. */
 export type ImpactRequirement = Readonly<{
@@ -24,6 +26,36 @@ export type ImpactRequirement = Readonly<{
   /** Chance that one single test result lies inside the stated range, both sides together. */
   chanceLevel: ExactQuantity<"fraction">;
   depthSensitivity: DepthSensitivityChoice;
+  /** What the owner sets for chances and the years to come; what is left out is taken from `outlookChoices`. */
+  outlook?: OwnersOutlook | undefined;
+}>;
+
+/** The owner's choices for the outlook. Every one may be left out. */
+export type OwnersOutlook = Readonly<{
+  spread?: SpreadChoice | undefined;
+  /** How the level answers to lost depth. */
+  law?: DepthLaw | undefined;
+  /** How much less a spot over a shock layer answers to lost depth. */
+  shockLayer?: Readonly<{ factor: ExactQuantity<"fraction">; reason: string }> | undefined;
+  /** Top-ups and groomings that take back part of the change. */
+  resets?: readonly PlannedReset[] | undefined;
+}>;
+
+/** How the level differs from spot to spot over one field. */
+export type SpreadChoice = Readonly<
+  | { kind: "by-class"; grooming: Grooming }
+  | { kind: "depth-deviation"; deviation: ExactQuantity<"length">; reason: string }
+  /** As a share of the level itself, where no law of depth holds. */
+  | { kind: "level-deviation"; share: ExactQuantity<"fraction">; reason: string }
+>;
+
+export type PlannedReset = Readonly<{
+  /** Done at the end of this year of use, a whole number from 1. */
+  year: number;
+  /** Share of the change so far that it takes back. */
+  undone: ExactQuantity<"fraction">;
+  /** What it is and which price line pays for it, in the owner's words; may be empty. */
+  note: string;
 }>;
 
 /** Which figure says how much harder a spot gets as infill leaves it. */
@@ -74,6 +106,8 @@ export type LevelSpan = Readonly<{ low: In<"g">; likely: In<"g">; high: In<"g"> 
 export type OutlookYear = LevelSpan &
   Readonly<{
     year: number;
+    /** The level just after what is done at the end of the year; null where nothing is. */
+    afterReset: LevelSpan | null;
     /** The year lies outside the ages for which the bid gives levels. */
     extrapolated: boolean;
     /** The same range with its working. */
@@ -109,10 +143,7 @@ export type OutlookQuestion = Readonly<{
   newLevel: StatedLevel | null;
   /** Levels after years of use by the same method, in any order. */
   agedPoints: readonly AgedLevel[];
-  requirement: Pick<ImpactRequirement, "limit" | "targetWindow" | "ownersDrift" | "chanceLevel">;
+  requirement: Pick<ImpactRequirement, "limit" | "targetWindow" | "ownersDrift" | "chanceLevel" | "outlook">;
   /** The last year to look at, a whole number. */
   years: number;
 }>;
-
-/** How the levels of all years come about; the working is the same for each of them. */
-export type LevelsByYear = Readonly<{ working: Working; spanOf: (year: number) => LevelSpan }>;

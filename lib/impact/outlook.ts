@@ -1,11 +1,13 @@
-import { figureFromInterval } from "#lib/figure";
-import { type In, measured } from "#lib/quantity";
-import { driftFromAgedPoints, isClosed } from "./drift";
-import { firstYear } from "./first-year";
-import { fittedLevels } from "./fitted-levels";
-import { meetsLimit } from "./meets-limit";
-import type { AgedLevel, AgeSpan, HardnessOutlook, LevelSpan, OutlookQuestion, OutlookYear } from "./model";
-import { scenarioLevels } from "./scenario-levels";
+import { figureFromInterval, type Working } from "#lib/figure";
+import { ageInWords } from "./age-in-words";
+import { driftFromAgedPoints, fittedDrift } from "./drift";
+import type { Reset } from "./effective-age";
+import { fittedWorking } from "./fitted-working";
+import type { AgeSpan, Drift, HardnessOutlook, OutlookQuestion, OutlookYear } from "./model";
+import { outlookChoices } from "./outlook-choices";
+import { isClosedValue } from "./property/line-over-age";
+import { propertyOutlook } from "./property/outlook";
+import { scenarioWorking } from "./scenario-working";
 
 /**
  * Level by year: a line through the bid's levels with its prediction interval where they have three ages or more,
@@ -13,62 +15,61 @@ import { scenarioLevels } from "./scenario-levels";
  * @throws RangeError if the horizon is not a whole number of years from 0
  */
 export function hardnessOutlook({ newLevel, agedPoints, requirement, years }: OutlookQuestion): HardnessOutlook {
-  if (!(Number.isInteger(years) && years >= 0)) throw new RangeError(`whole years from 0 expected, got ${years}`);
+  const { limit, targetWindow, ownersDrift, chanceLevel } = requirement;
+  const { resets } = outlookChoices(requirement);
   const stated = [...(newLevel === null ? [] : [{ ...newLevel, years: 0 }]), ...agedPoints];
-  if (stated.length === 0)
-    return { kind: "unknown", because: { kind: "not-claimed", what: "any impact level by the required method" } };
-  const drift = driftFromAgedPoints(stated);
-  const used = stated.some(isClosed) ? stated.filter(isClosed) : stated;
-  const ages = agesOf(used);
-  const { working, spanOf } =
-    drift.kind === "fitted" ? fittedLevels(used, requirement, drift) : scenarioLevels(used, requirement);
-  const outlookYears = Array.from({ length: years + 1 }, (_, year): OutlookYear => {
-    const span = notBelowZero(spanOf(year));
-    const extrapolated = year < ages.youngest || year > ages.oldest;
-    const assumptions = [
-      ...working.assumptions,
-      ...extrapolationNote(year, ages),
-      ...leftOutNote(stated.length - used.length),
-    ];
-    return { year, ...span, extrapolated, level: figureFromInterval("impactLevel", span, { ...working, assumptions }) };
+  const found = propertyOutlook({
+    dimension: "impactLevel",
+    what: "any impact level by the required method",
+    stated: stated.map(({ years: age, level }) => ({ years: age, value: level })),
+    change: { low: ownersDrift.low.value, likely: ownersDrift.likely.value, high: ownersDrift.high.value },
+    limits: { low: targetWindow.low.value, high: limit.value },
+    chance: chanceLevel.value,
+    ...{ resets, years },
   });
+  if (found.kind === "unknown") return found;
+  const { basis, ages, leftOut, firstYears } = found;
+  const used = leftOut > 0 ? stated.filter(({ level }) => isClosedValue(level)) : stated;
+  const drift: Drift = basis.kind === "line" ? fittedDrift(basis.line) : driftFromAgedPoints(stated);
+  const working =
+    drift.kind === "fitted" ? fittedWorking(used, requirement, drift) : scenarioWorking(used, ownersDrift);
   return {
     kind: "outlook",
-    premise: drift.kind === "fitted" ? "fitted-to-aged-data" : "owner-scenario",
+    premise: found.premise,
     drift,
-    limit: requirement.limit.value,
-    softest: requirement.targetWindow.low.value,
+    limit: limit.value,
+    softest: targetWindow.low.value,
     ages,
-    years: outlookYears,
-    ...firstYears(outlookYears, requirement),
+    years: found.years.map((year): OutlookYear => {
+      const notes = [...extrapolationNote(year.year, ages), ...leftOutNote(leftOut), ...resetNotes(resets, year.year)];
+      return { ...year, level: figureFromInterval("impactLevel", year, withNotes(working, notes)) };
+    }),
+    firstYearLikelyAbove: firstYears.likelyAbove,
+    firstYearPossiblyAbove: firstYears.possiblyAbove,
+    firstYearLikelyTooSoft: firstYears.likelyBelow,
+    firstYearPossiblyTooSoft: firstYears.possiblyBelow,
   };
 }
 
-/** No surface has a level below 0 g, whatever a straight line says; an open side stays open. */
-function notBelowZero({ low, likely, high }: LevelSpan): LevelSpan {
-  const raised = (level: In<"g">) => (Number.isFinite(level) ? measured("impactLevel", Math.max(0, level)) : level);
-  return { low: raised(low), likely: raised(likely), high: raised(high) };
-}
-
-function firstYears(years: readonly OutlookYear[], { limit, targetWindow }: OutlookQuestion["requirement"]) {
-  return {
-    firstYearLikelyAbove: firstYear(years, ({ likely }) => !meetsLimit(likely, limit.value)),
-    firstYearPossiblyAbove: firstYear(years, ({ high }) => !meetsLimit(high, limit.value)),
-    firstYearLikelyTooSoft: firstYear(years, ({ likely }) => likely < targetWindow.low.value),
-    firstYearPossiblyTooSoft: firstYear(years, ({ low }) => low < targetWindow.low.value),
-  };
-}
-
-const agesOf = (levels: readonly AgedLevel[]): AgeSpan => {
-  const ages = levels.map(({ years }) => years);
-  return { youngest: Math.min(...ages), oldest: Math.max(...ages) };
-};
+const withNotes = (working: Working, notes: readonly string[]): Working => ({
+  ...working,
+  assumptions: [...working.assumptions, ...notes],
+});
 
 function extrapolationNote(year: number, { youngest, oldest }: AgeSpan): readonly string[] {
   if (year >= youngest && year <= oldest) return [];
-  const known = youngest === oldest ? `age ${oldest}` : `ages ${youngest} to ${oldest}`;
+  const known =
+    youngest === oldest ? `age ${ageInWords(oldest)}` : `ages ${ageInWords(youngest)} to ${ageInWords(oldest)}`;
   return [`Extrapolated: the levels used are for ${known} in years, this is year ${year}.`];
 }
 
 const leftOutNote = (count: number): readonly string[] =>
   count === 0 ? [] : [`Levels stated with one side only are left out: ${count}.`];
+
+const resetNotes = (resets: readonly Reset[], year: number): readonly string[] =>
+  resets
+    .filter((reset) => reset.year < year)
+    .map(
+      ({ year: done, undone }) =>
+        `Owner's assumption: what is done at the end of year ${done} takes back ${Math.round(undone * 100)} % of the change gathered until then.`,
+    );

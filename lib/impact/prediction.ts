@@ -1,6 +1,6 @@
 import { type In, measured } from "#lib/quantity";
 import type { FittedDrift } from "./model";
-import { studentFactor } from "./student-factor";
+import { rangesOnLine, resultOnLine } from "./property/line-over-age";
 
 /** What a fitted line expects at one age. */
 export type Prediction = Readonly<{
@@ -19,29 +19,12 @@ export type Prediction = Readonly<{
  * @source prediction interval of simple linear regression, as in NIST/SEMATECH e-Handbook 4.5.1.2; the widening is
  * derived: the line is a weighted sum of the levels
  */
-export const predictedLevel = (drift: FittedDrift, years: number, chance: number): Prediction =>
-  predictionsBy(drift, chance)(years);
-
-/** The same for one line and chance at any age; the factor of Student's t is looked up once. */
-export function predictionsBy(drift: FittedDrift, chance: number): (years: number) => Prediction {
-  const factor = studentFactor(chance, drift.degreesOfFreedom);
-  return (years) => predictedWith(drift, years, factor);
-}
-
-function predictedWith(drift: FittedDrift, years: number, factor: number): Prediction {
-  const { points, meanAge, spreadOfAges, residualDeviation } = drift;
-  const distance = years - meanAge;
-  const standardError = residualDeviation * Math.sqrt(1 + 1 / points.length + distance ** 2 / spreadOfAges);
-  const widening = points.reduce((total, point) => {
-    const weight = 1 / points.length + (distance * (point.years - meanAge)) / spreadOfAges;
-    return total + Math.abs(weight) * point.halfWidth;
-  }, 0);
-  const likely = drift.intercept + drift.slope * years;
-  const reach = factor * standardError + widening;
+export function predictedLevel(drift: FittedDrift, years: number, chance: number): Prediction {
+  const { likely, low, high } = rangesOnLine(drift, chance)(years);
   return {
     likely: measured("impactLevel", likely),
-    low: measured("impactLevel", likely - reach),
-    high: measured("impactLevel", likely + reach),
-    standardError: measured("impactLevel", standardError),
+    low: measured("impactLevel", low),
+    high: measured("impactLevel", high),
+    standardError: measured("impactLevel", resultOnLine(drift, years).standardError),
   };
 }

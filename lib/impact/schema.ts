@@ -1,5 +1,7 @@
 import { z } from "zod";
 import { exactField, inUnit } from "#lib/quantity";
+import { depthLaws } from "./depth-law";
+import { groomings } from "./spread/grooming";
 
 const longestHorizon = 40;
 const mostLocations = 100;
@@ -29,6 +31,57 @@ const depthSensitivitySchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
+const reasonField = (message: string) => z.string().trim().min(1, message).max(500, "Expected at most 500 characters.");
+
+const spreadSchema = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("by-class"), grooming: z.enum(groomings) }),
+  z.strictObject({
+    kind: z.literal("depth-deviation"),
+    deviation: exactField("length", { atLeast: [0, "in"], atMost: [3, "in"] }),
+    reason: reasonField("Say where the spread of the infill depth comes from."),
+  }),
+  z.strictObject({
+    kind: z.literal("level-deviation"),
+    share: exactField("fraction", { atLeast: [0, "%"], atMost: [100, "%"] }),
+    reason: reasonField("Say where the spread of the level comes from."),
+  }),
+]);
+
+const resetYearField = exactField("count")
+  .transform(({ value }): number => value)
+  .refine((year) => isWhole(year, longestHorizon), {
+    message: `Give the year of use as a whole number from 1 to ${longestHorizon}.`,
+  });
+
+const resetSchema = z.strictObject({
+  year: resetYearField,
+  undone: exactField("fraction", { atLeast: [0, "%"], atMost: [100, "%"] }),
+  note: z.string().trim().max(500, "Expected at most 500 characters.").default(""),
+});
+
+/** Absent in what was stored before; what is left out is taken from `outlookChoices`. */
+const ownersOutlookSchema = z.strictObject({
+  spread: spreadSchema.optional(),
+  law: z.enum(depthLaws).optional(),
+  shockLayer: z
+    .strictObject({
+      factor: exactField("fraction", { above: [0, "%"], atMost: [100, "%"] }),
+      reason: reasonField("Say where the factor for a shock layer comes from."),
+    })
+    .optional(),
+  resets: z
+    .array(resetSchema)
+    .max(longestHorizon, `Expected at most ${longestHorizon} resets.`)
+    .superRefine((resets, context) => {
+      for (const [index, { year }] of resets.entries()) {
+        if (resets.findIndex((other) => other.year === year) === index) continue;
+        const message = `Another reset stands in year ${year} as well. Put both into one.`;
+        context.addIssue({ code: "custom", path: [index, "year"], message });
+      }
+    })
+    .optional(),
+});
+
 /** The impact requirement as typed, every figure as text with its unit, into the model. */
 export const impactRequirementSchema = z
   .strictObject({
@@ -48,6 +101,7 @@ export const impactRequirementSchema = z
     }),
     chanceLevel: exactField("fraction", { atLeast: [50, "%"], below: [100, "%"] }),
     depthSensitivity: depthSensitivitySchema,
+    outlook: ownersOutlookSchema.optional(),
   })
   .superRefine(({ targetWindow, limit, ownersDrift }, context) => {
     const complain = (path: string[], message: string) => context.addIssue({ code: "custom", path, message });

@@ -177,4 +177,16 @@ describe("agedPoints", () => {
     ]);
     expect(points[2]?.reading).toEqual({ kind: "exact", value: 150 });
   });
+
+  test("turns hours of use into years where the use a year is known", () => {
+    const claims = [hardness("hours", "130 g", { condition: "after 4,500 h of use" }), hardness("new", "110 g")];
+    const agesAt = (hoursPerYear?: number) =>
+      agedPoints(claims, "g-max", "f355-a", hoursPerYear).map(({ years, claim }) => [years, claim.id]);
+    expect(agesAt(1500)).toEqual([
+      [0, "new"],
+      [3, "hours"],
+    ]);
+    expect(agesAt()).toEqual([[0, "new"]]);
+    expect(agesAt(0)).toEqual([[0, "new"]]);
+  });
 });

@@ -15,6 +15,9 @@ function bidOf(letter: string, among = evaluation): BidEvaluation {
   return bid;
 }
 
+const chanceInYear = ({ hardness: { chances } }: BidEvaluation, year: number) =>
+  chances.outlook.kind === "chances" ? chances.outlook.years[year]?.decisive : undefined;
+
 const changedBid = (letter: string, change: (bid: ProjectFile["bids"][number]) => ProjectFile["bids"][number]) => ({
   ...demo,
   bids: demo.bids.map((bid) => (bid.letter === letter ? change(bid) : bid)),
@@ -51,6 +54,25 @@ describe("the demonstration project", () => {
       return outlook.kind === "outlook" ? outlook.premise : outlook.kind;
     };
     expect(["A", "B", "C"].map(premiseOf)).toEqual(["fitted-to-aged-data", "owner-scenario", "fitted-to-aged-data"]);
+  });
+
+  test("says for each bid when its chance falls below the owner's level, or why it can't", () =>
+    expect(evaluation.bids.map(({ letter, hardness }) => [letter, hardness.chanceSentences[0]])).toEqual([
+      ["A", "The chance that all 10 test locations stay below 165 g first falls below 95 % in year 6."],
+      ["B", "The chance that all 10 test locations stay below 165 g first falls below 95 % in year 3."],
+      ["C", "The chance that all 10 test locations stay below 165 g stays at 95 % or more through year 8."],
+      [
+        "D",
+        "No chance can be given. The bid does not state any impact level by the required method. Ask the bidder for it.",
+      ],
+    ]));
+
+  test("keeps the chance longer up where the owner plans to undo part of the change", () => {
+    const { impact } = demo.requirements;
+    const planned = { ...impact, outlook: { resets: [{ year: "3", undone: "100 %", note: "" }] } };
+    const kept = bidOf("A", evaluated({ ...demo, requirements: { ...demo.requirements, impact: planned } }));
+    expect(chanceInYear(kept, 6)).toBeCloseTo(chanceInYear(bidOf("A"), 3) ?? 0, 12); // all undone: three years again
+    expect(chanceInYear(kept, 6)).toBeGreaterThan(chanceInYear(bidOf("A"), 6) ?? 1);
   });
 
   test("counts floating cork as lifting", () =>

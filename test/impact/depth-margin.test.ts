@@ -104,3 +104,50 @@ describe("depthMargin", () => {
     expect(explainDepthMargin(found)).toBe("No depth margin can be given for this bid.");
   });
 });
+
+describe("depthMargin on the soft side", () => {
+  const gathered = (level: StatedLevel | null, softest = 90) =>
+    depthMargin({ stated: level, limit: grams(softest), sensitivity: rule, side: "too-soft" });
+
+  // by hand: ln(120 ÷ 90) ÷ 0.701314 = 0.41020 in; (1 − 90 ÷ 120) ÷ 0.84 = 0.29762 in
+  test("spans both readings, and is said as depth that gathers", () => {
+    const found = gathered(stated(120));
+    expect(found.figure.kind === "range" && found.figure.low / inches(1)).toBeCloseTo(0.29762, 5);
+    expect(found.figure.kind === "range" && found.figure.high / inches(1)).toBeCloseTo(0.4102, 4);
+    expect(explainDepthMargin(found, "too-soft")).toBe(
+      "A spot that gathers this much infill depth reaches the softest level wished, by the rule of thumb.",
+    );
+    expect(found.figure.kind === "range" && found.figure.working.assumptions).toEqual([
+      "The rule of thumb speaks of losses; here it is read backwards, for infill that gathers. Not frozen, not saturated.",
+      "Gains up to 0.75 in (19.1 mm) only.",
+    ]);
+  });
+
+  test("leaves a spot at the softest level after what is inside it", () =>
+    fc.assert(
+      fc.property(fc.integer({ min: 95, max: 130 }), fc.integer({ min: 0, max: 8 }), (low, width) => {
+        const { figure } = gathered(stated(low, low + width));
+        if (figure.kind !== "range") throw new Error(`a range was expected, got ${figure.kind}`);
+        const levelsWith = (level: number, gain: typeof figure.low) =>
+          depthLaws.map((law) => levelAfterDepthLoss(grams(level), inches(-gain / inches(1)), law));
+        expect(Math.min(...levelsWith(low, figure.low))).toBeCloseTo(90, 8);
+        expect(Math.max(...levelsWith(low + width, figure.high))).toBeCloseTo(90, 8);
+      }),
+    ));
+
+  test("says that none is left", () => {
+    expect(gathered(stated(85, 95)).kind).toBe("may-be-none-left");
+    expect(explainDepthMargin(gathered(stated(85, 95)), "too-soft")).toBe(
+      "At the soft end of the stated level the softest level wished is reached already, with no depth left to gather.",
+    );
+    expect(explainDepthMargin(gathered(stated(80)), "too-soft")).toBe(
+      "The stated level is at or below the softest level wished already: there is no depth left to gather.",
+    );
+  });
+
+  test("needs a lower bound", () =>
+    expect(gathered(stated(Number.NEGATIVE_INFINITY, 120)).figure).toMatchObject({
+      kind: "unknown",
+      because: { kind: "missing-input", what: "a lower bound of the impact level as new" },
+    }));
+});

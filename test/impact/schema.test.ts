@@ -84,4 +84,57 @@ describe("impactRequirementSchema", () => {
     ]));
 
   test("takes no field it does not know", () => expect(problemsOf({ ...typed, hic: "1000" })).toHaveLength(1));
+
+  describe("the owner's choices for the outlook", () => {
+    const withOutlook = (outlook: unknown) => ({ ...typed, outlook });
+
+    test("may be left out, in whole and in part", () => {
+      expect(impactRequirementSchema.parse(typed).outlook).toBeUndefined();
+      expect(problemsOf(withOutlook({}))).toEqual([]);
+      expect(problemsOf(withOutlook({ law: "linear" }))).toEqual([]);
+    });
+
+    test("keep what was typed beside the figure", () => {
+      const { outlook } = impactRequirementSchema.parse(
+        withOutlook({
+          spread: { kind: "depth-deviation", deviation: "1/8 in", reason: "own grid" },
+          resets: [{ year: "4", undone: "50 %", note: "top-up, price line 7" }],
+        }),
+      );
+      expect(outlook?.spread).toMatchObject({ kind: "depth-deviation", deviation: { asEntered: "1/8 in" } });
+      expect(outlook?.resets?.[0]).toMatchObject({ year: 4, undone: { value: 0.5 }, note: "top-up, price line 7" });
+    });
+
+    test("ask for reasons, whole years and shares from nothing to all", () =>
+      expect(
+        problemsOf(
+          withOutlook({
+            spread: { kind: "level-deviation", share: "9 %", reason: " " },
+            shockLayer: { factor: "0 %", reason: "" },
+            resets: [
+              { year: "2.5", undone: "50 %" },
+              { year: "3", undone: "120 %" },
+            ],
+          }),
+        ),
+      ).toEqual([
+        "outlook.spread.reason: Say where the spread of the level comes from.",
+        "outlook.shockLayer.factor: “0 %” was read as 0 %. Expected more than 0 %.",
+        "outlook.shockLayer.reason: Say where the factor for a shock layer comes from.",
+        "outlook.resets.0.year: Give the year of use as a whole number from 1 to 40.",
+        "outlook.resets.1.undone: “120 %” was read as 120 %. Expected at most 100 %.",
+      ]));
+
+    test("take one reset a year", () =>
+      expect(
+        problemsOf(
+          withOutlook({
+            resets: [
+              { year: "3", undone: "50 %" },
+              { year: "3", undone: "20 %" },
+            ],
+          }),
+        ),
+      ).toEqual(["outlook.resets.1.year: Another reset stands in year 3 as well. Put both into one."]));
+  });
 });

@@ -2,6 +2,7 @@
 import { evaluate } from "#lib/evaluation";
 import { measureLargeTable } from "./large-table";
 import { manyBids } from "./many-bids";
+import { measureOutlooks } from "./outlook-bench";
 import { measurePages } from "./pages";
 import { workbookOf } from "./spreadsheet";
 
@@ -42,6 +43,11 @@ console.log(
 );
 console.log(
   `  evaluate ${ours.toFixed(1)} ms, spreadsheet ${theirs.toFixed(1)} ms, ratio ${ratio.toFixed(3)} (medians of ${rounds} pairs)\n  fastest evaluate ${fastest.toFixed(1)} ms, on a project just read ${anew.toFixed(1)} ms, first of the process ${firstTime.toFixed(0)} ms\n`,
+);
+
+const { outlooks, rankings } = measureOutlooks();
+console.log(
+  `Outlook with chances of 20 bids × 30 years ${outlooks.toFixed(1)} ms; ranking what moves their first years ${rankings.toFixed(0)} ms (medians)\n`,
 );
 
 console.log("Pages of the demonstration project, as built; script is first-load JavaScript, gzipped");

@@ -70,12 +70,24 @@ export function VerticalAxis({
   );
 }
 
-/** A limit drawn as a rule with its words on it. */
-export function LimitRule({ y, from, to, words }: { y: number; from: number; to: number; words: string }) {
+/** A limit drawn as a rule with its words above it, or below it where the drawing ends right above. */
+export function LimitRule({
+  y,
+  from,
+  to,
+  words,
+  side = "above",
+}: {
+  y: number;
+  from: number;
+  to: number;
+  words: string;
+  side?: "above" | "below";
+}) {
   return (
     <g className={styles.limit}>
       <path d={`M${from} ${y}H${to}`} />
-      <text x={from + 6} y={y - 6}>
+      <text x={from + 6} y={side === "above" ? y - 6 : y + 17}>
         {words}
       </text>
     </g>

@@ -11,6 +11,7 @@ import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
 import { BidOutlook } from "./_components/bid-outlook";
+import { ChancesSection } from "./_components/chances-section";
 import { DepthLossTable } from "./_components/depth-loss-table";
 import { FirstYearsTable } from "./_components/first-years-table";
 import { fullChart, narrowChart, OutlookChart } from "./_components/outlook-chart";
@@ -125,6 +126,7 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
           <FirstYearsTable lines={lines} units={units} />
         </>
       )}
+      <ChancesSection bids={bids} requirement={impact} />
       <h2>Bid by bid</h2>
       {bids.map((read) => (
         <BidOutlook key={read.bid.id} project={id} read={read} method={method} horizon={horizonYears} units={units} />

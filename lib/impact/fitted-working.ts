@@ -1,19 +1,20 @@
+import type { Working } from "#lib/figure";
 import { formatInterval, formatValue } from "#lib/quantity";
-import type { AgedLevel, FittedDrift, LevelsByYear, OutlookQuestion } from "./model";
-import { predictionsBy } from "./prediction";
+import { ageInWords } from "./age-in-words";
+import type { AgedLevel, FittedDrift, OutlookQuestion } from "./model";
 import { studentFactor } from "./student-factor";
 
 /**
- * Levels from the line through the bid's levels, with the range that holds one new test result.
+ * How levels from the line through the bid's levels come about, with the range that holds one new test result.
  * @source derived: least squares and its prediction interval
  */
-export function fittedLevels(
+export function fittedWorking(
   used: readonly AgedLevel[],
   { chanceLevel }: OutlookQuestion["requirement"],
   drift: FittedDrift,
-): LevelsByYear {
+): Working {
   const inputs = used.map(({ years, level, from }) => ({
-    label: years === 0 ? "Level as new" : `Level at year ${years}`,
+    label: years === 0 ? "Level as new" : `Level at year ${ageInWords(years)}`,
     text: formatInterval("impactLevel", level, "us"),
     from,
   }));
@@ -23,18 +24,15 @@ export function fittedLevels(
     from: { kind: "requirements", field: "impact.chanceLevel" },
   } as const;
   return {
-    spanOf: predictionsBy(drift, chanceLevel.value),
-    working: {
-      formula:
-        "likely level = a + b × age; range = likely level ± t × s × √(1 + 1/n + (age − mean age)² ÷ Σ(age − mean age)²)",
-      inputs: [...inputs, chance],
-      assumptions: [
-        lineInWords(drift, chanceLevel.value),
-        "The levels scatter evenly and independently about a straight line, and this field will age like those tested.",
-        "Where a level was stated as a range, the result is widened by what its ends can change.",
-      ],
-      source: "fitted to the levels in the bid; derived by ordinary least squares",
-    },
+    formula:
+      "likely level = a + b × age; range = likely level ± t × s × √(1 + 1/n + (age − mean age)² ÷ Σ(age − mean age)²)",
+    inputs: [...inputs, chance],
+    assumptions: [
+      lineInWords(drift, chanceLevel.value),
+      "The levels scatter evenly and independently about a straight line, and this field will age like those tested.",
+      "Where a level was stated as a range, the result is widened by what its ends can change.",
+    ],
+    source: "fitted to the levels in the bid; derived by ordinary least squares",
   };
 }
 

@@ -1,0 +1,116 @@
+import type { BidEvaluation } from "#lib/evaluation";
+import { explainChanceYear, type ImpactRequirement } from "#lib/impact";
+import { BidLetter } from "../../../../_components/bid-letter";
+import { ChartFrame } from "../../../../_components/chart/chart-frame";
+import { ChanceChart } from "./chance-chart";
+import { type ChanceLine, chanceLines } from "./chance-line";
+import { ChanceTable } from "./chance-table";
+import styles from "./chances-section.module.css";
+import { fullChart, narrowChart } from "./outlook-chart";
+import { SharesChart, SharesKey } from "./shares-chart";
+import { sharesOf } from "./shares-of-year";
+import { WhatMovesTable } from "./what-moves-table";
+import { YearByYear } from "./year-by-year";
+
+type ShownBid = Readonly<{ bid: BidEvaluation; index: number }>;
+
+/** The year in which the first bid falls below the owner's level says most; the middle of the years where none does. */
+function startingYear(lines: readonly ChanceLine[], horizon: number): number {
+  const found = lines.flatMap(({ outlook: { firstYearBelowLevel: first } }) =>
+    first.kind === "known" ? [first.year] : [],
+  );
+  return found.length === 0 ? Math.round(horizon / 2) : Math.min(...found);
+}
+
+/** How sure a field like each bid's is to keep the limit, year by year, what that rests on and what moves it most. */
+export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[]; requirement: ImpactRequirement }) {
+  const { horizonYears: horizon, chanceLevel, testLocations } = requirement;
+  const lines = chanceLines(bids);
+  const summary = bids.flatMap(({ bid }) =>
+    bid.hardness.chanceSentences.slice(0, 1).map((sentence) => `Bid ${bid.letter}: ${sentence}`),
+  );
+  const spread = lines.filter(({ outlook }) => sharesOf(outlook.years).length > 0);
+  return (
+    <>
+      <h2>How sure it is</h2>
+      <p>
+        Levels differ from field to field and from spot to spot. The chance below is that all {testLocations} test
+        locations of a field like the bid’s stay below the limit. The owner asks for {chanceLevel.asEntered} or more in
+        every year. It is a statement about levels and not about injury.
+      </p>
+      {lines.length === 0 ? (
+        <ul>
+          {summary.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      ) : (
+        <>
+          <ChartFrame
+            title="Chance that the limit is kept, by year"
+            summary={summary.join(" ")}
+            draw={(width) => (
+              <ChanceChart
+                label="Chance of each bid by year, as summed up above and listed in the table below"
+                lines={lines}
+                level={chanceLevel.value}
+                horizon={horizon}
+                size={width === "wide" ? fullChart : narrowChart}
+              />
+            )}
+            table={<ChanceTable lines={lines} horizon={horizon} />}
+          />
+          <h3>In one year</h3>
+          <YearByYear
+            start={startingYear(lines, horizon)}
+            years={Array.from({ length: horizon + 1 }, (_, year) =>
+              lines.flatMap(({ letter, outlook }) => explainChanceYear(outlook, year, letter)),
+            )}
+          />
+        </>
+      )}
+      {spread.length === 0 ? null : (
+        <>
+          <h3>Over the field</h3>
+          <p>Which part of the spots of a field like the bid’s lies where, year by year.</p>
+          <SharesKey />
+          <section className={styles.multiples} aria-label="Spread over the field, each bid by itself">
+            {spread.map((line) => (
+              <figure key={line.letter}>
+                <figcaption>
+                  <BidLetter letter={line.letter} index={line.index} /> {line.bidder}
+                </figcaption>
+                <SharesChart
+                  label={`Where the spots of a field like bid ${line.letter} lie by year`}
+                  line={line}
+                  horizon={horizon}
+                />
+              </figure>
+            ))}
+          </section>
+        </>
+      )}
+      {lines.length === 0 ? null : (
+        <>
+          <h3>What moves it most</h3>
+          <WhatMovesTable lines={lines} />
+          <details>
+            <summary>What the chances rest on</summary>
+            <ul>
+              {lines.map(({ letter, index, assumptions }) => (
+                <li key={letter}>
+                  <BidLetter letter={letter} index={index} />
+                  <ul>
+                    {assumptions.map((assumption) => (
+                      <li key={assumption}>{assumption}</li>
+                    ))}
+                  </ul>
+                </li>
+              ))}
+            </ul>
+          </details>
+        </>
+      )}
+    </>
+  );
+}

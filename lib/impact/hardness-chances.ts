@@ -1,0 +1,152 @@
+import { formatValue, type In, type Interval, measured } from "#lib/quantity";
+import type { SensitivityFacts } from "./depth-sensitivity";
+import type { AgedLevel, ImpactRequirement } from "./model";
+import { outlookChoices } from "./outlook-choices";
+import { type ChanceOutlook, chanceOutlook, type SpreadBasis } from "./property/chances";
+import { isClosedValue, lineOverAge } from "./property/line-over-age";
+import type { AgedValue, ValueBasis } from "./property/model";
+import { depthDeviations, infillClass } from "./spread/depth-spread";
+import { type FieldSensitivity, fieldSensitivity, type LevelAtLoss } from "./spread/field-sensitivity";
+import { spreadValidity } from "./spread/spread-of-level";
+
+export type HardnessChancesQuestion = Readonly<{
+  /** Levels by the required method, as new (0 years) and later. */
+  stated: readonly AgedLevel[];
+  requirement: ImpactRequirement;
+  facts: SensitivityFacts;
+  /** Share of the infill's mass that is sand or another mineral; null where it can't be told. */
+  mineralShare: Interval<"1"> | null;
+  infillDepth: In<"m"> | null;
+  /** The bid's own levels at full depth (loss 0) and at lesser depths; empty where it gives none. */
+  levelsAtLoss: readonly LevelAtLoss[];
+}>;
+
+/** The chances with what they rest on, in sentences. */
+export type HardnessChances = Readonly<{
+  outlook: ChanceOutlook;
+  sensitivity: FieldSensitivity;
+  /** What was assumed and where it stops being valid. */
+  assumptions: readonly string[];
+}>;
+
+/** Chances that locations of a field like the bid's meet the limit and lie in the target window, year by year. */
+export function hardnessChances(question: HardnessChancesQuestion): HardnessChances {
+  const { stated, requirement, facts } = question;
+  const choices = outlookChoices(requirement);
+  const { choice, levelsAtLoss } = { choice: requirement.depthSensitivity, levelsAtLoss: question.levelsAtLoss };
+  const sensitivity = fieldSensitivity({ facts, choice, shockLayer: choices.shockLayer, levelsAtLoss });
+  const spread = spreadBasis(question, sensitivity);
+  const basis = basisOf(stated, requirement);
+  if (basis === null) {
+    const because = { kind: "not-claimed", what: "any impact level by the required method" } as const;
+    return { outlook: { kind: "unknown", because }, sensitivity, assumptions: [] };
+  }
+  const { limit, targetWindow, testLocations, chanceLevel, horizonYears } = requirement;
+  const outlook = chanceOutlook({
+    ...{ basis, spread, resets: choices.resets },
+    limits: {
+      required: { low: null, high: limit.value },
+      wished: { low: targetWindow.low.value, high: targetWindow.high.value },
+    },
+    ...{ locations: testLocations, level: chanceLevel.value, years: horizonYears },
+  });
+  return { outlook, sensitivity, assumptions: assumptionsOf(question, basis, spread, sensitivity) };
+}
+
+function basisOf(stated: readonly AgedLevel[], { ownersDrift }: ImpactRequirement): ValueBasis | null {
+  const values = stated.map(({ years, level: { low, high } }): AgedValue => ({ years, low, high }));
+  if (values.length === 0) return null;
+  const fit = lineOverAge(values);
+  if (fit.kind === "fitted") return { kind: "line", line: fit.line };
+  const { low, likely, high } = ownersDrift;
+  return {
+    kind: "scenario",
+    used: values.some(isClosedValue) ? values.filter(isClosedValue) : values,
+    change: { low: low.value, likely: likely.value, high: high.value },
+  };
+}
+
+function spreadBasis(
+  { requirement, mineralShare }: HardnessChancesQuestion,
+  sensitivity: FieldSensitivity,
+): SpreadBasis {
+  const { spread, law } = outlookChoices(requirement);
+  if (spread.kind === "level-deviation") {
+    const share = spread.share.value;
+    return { kind: "share", law, deviation: { low: share, likely: share, high: share } };
+  }
+  if (sensitivity.kind === "does-not-apply") return { kind: "unknown", because: sensitivity.because };
+  const { perDepth } = sensitivity;
+  if (spread.kind === "depth-deviation") {
+    const depth = spread.deviation.value;
+    return { kind: "depth", perDepth, law, deviation: { low: depth, likely: depth, high: depth } };
+  }
+  return { kind: "depth", perDepth, law, deviation: depthDeviations[infillClass(mineralShare)][spread.grooming] };
+}
+
+const startedFrom = {
+  "every-month": "levelled every month",
+  "less-often": "levelled less often than every month",
+} as const;
+
+function assumptionsOf(
+  { requirement, mineralShare, infillDepth }: HardnessChancesQuestion,
+  basis: ValueBasis,
+  spread: SpreadBasis,
+  sensitivity: FieldSensitivity,
+): readonly string[] {
+  const choices = outlookChoices(requirement);
+  return [
+    ...(basis.kind === "line"
+      ? ["Fields scatter about the bid's own line as its results do (Student's t)."]
+      : [
+          "The yearly change lies between the owner's low and high, most likely at the likely one (a triangle), and a level stated as a range may lie anywhere in it alike.",
+        ]),
+    ...spreadInWords(choices.spread, infillClass(mineralShare), spread),
+    ...(spread.kind === "depth"
+      ? [
+          `Sensitivity to depth loss ${formatValue("depthSensitivity", spread.perDepth.likely, "us")} (${formatValue("depthSensitivity", spread.perDepth.likely, "metric")}), ${sensitivity.kind === "applies" ? sensitivity.source : ""}, ${lawInWords[spread.law]}.`,
+          ...spreadValidity({
+            deviation: spread.deviation.likely,
+            perDepth: spread.perDepth.likely,
+            ...{ law: spread.law, infillDepth },
+          }),
+        ]
+      : []),
+    ...(spread.kind === "unknown"
+      ? []
+      : ["Locations differ independently of each other and by as much in every year; none is frozen or saturated."]),
+  ];
+}
+
+const lawInWords = {
+  "log-linear": "read as growth by an even share per depth",
+  linear: "read as growth by an even amount per depth",
+} as const;
+
+function spreadInWords(
+  choice: ReturnType<typeof outlookChoices>["spread"],
+  infill: ReturnType<typeof infillClass>,
+  spread: SpreadBasis,
+): readonly string[] {
+  switch (choice.kind) {
+    case "level-deviation":
+      return [
+        `The level differs from spot to spot with a standard deviation of ${formatValue("fraction", measured("fraction", choice.share.value), "us")}; owner's value: ${choice.reason}`,
+      ];
+    case "depth-deviation":
+      return spread.kind === "depth"
+        ? [`${deviationInWords(choice.deviation.value)}; owner's value: ${choice.reason}`]
+        : [];
+    case "by-class": {
+      if (spread.kind !== "depth") return [];
+      const kind = infill === "mostly-mineral" ? "mostly mineral" : "mostly light or not known";
+      return [
+        `${deviationInWords(spread.deviation.likely)}, for infill that is ${kind} and ${startedFrom[choice.grooming]}: owner's assumption to start from; no published figure.`,
+      ];
+    }
+  }
+}
+
+const deviationInWords = (deviation: In<"m">): string =>
+  `Infill depth differs from spot to spot with a standard deviation of ${formatValue("length", deviation, "us")} (${formatValue("length", deviation, "metric")})`;
