@@ -72,4 +72,3 @@ export {
 export { type Grooming, groomings } from "./spread/grooming";
 export { spreadValidity } from "./spread/spread-of-level";
 export { studentFactor } from "./student-factor";
-export { type Drops, everyLocationMeets, type LocationsVerdict, testReduction } from "./test-reduction";
