@@ -10,6 +10,7 @@ export {
 } from "./depth-sensitivity";
 export { driftFromAgedPoints } from "./drift";
 export { explainOutlook } from "./explain-outlook";
+export { meetsLimit } from "./meets-limit";
 export type {
   AgedLevel,
   DepthSensitivityChoice,
@@ -29,4 +30,3 @@ export { hardnessOutlook } from "./outlook";
 export { type Prediction, predictedLevel } from "./prediction";
 export { impactRequirementSchema } from "./schema";
 export { studentFactor } from "./student-factor";
-export { type Drops, everyLocationMeets, type LocationsVerdict, testReduction } from "./test-reduction";

@@ -3,9 +3,9 @@ import { type In, measured } from "#lib/quantity";
 import { driftFromAgedPoints, isClosed } from "./drift";
 import { firstYear } from "./first-year";
 import { fittedLevels } from "./fitted-levels";
+import { meetsLimit } from "./meets-limit";
 import type { AgedLevel, AgeSpan, HardnessOutlook, LevelSpan, OutlookQuestion, OutlookYear } from "./model";
 import { scenarioLevels } from "./scenario-levels";
-import { meetsLimit } from "./test-reduction";
 
 /**
  * Level by year: a line through the bid's levels with its prediction interval where they have three ages or more,

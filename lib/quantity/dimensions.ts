@@ -54,6 +54,15 @@ const lengthUnits = {
 export const dimensions = {
   length: { label: "length", si: "m", us: show("in", 2), metric: show("mm", 1), units: lengthUnits },
   distance: { label: "distance", si: "m", us: show("ft", 1), metric: show("m", 1), units: lengthUnits },
+  /** Where something lies along one axis of a plan, on either side of its zero. */
+  coordinate: {
+    label: "coordinate",
+    si: "m",
+    signed: true,
+    us: show("ft", 1),
+    metric: show("m", 1),
+    units: lengthUnits,
+  },
   area: {
     label: "area",
     si: "m²",
