@@ -33,6 +33,7 @@ export {
   type BriefText,
   bidSchema,
   briefSchema,
+  type CampaignText,
   documentSchemas,
   type ProjectFile,
   projectFileSchema,
