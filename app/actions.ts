@@ -12,7 +12,7 @@ import demonstration from "./_demo/demonstration-project.json";
 /** Stores a file as a new project and returns its address, or the sentence that says why not. */
 async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address: string } | { problem: string }> {
   const store = await projectStore();
-  const { brief, requirements, bids } = file;
+  const { brief, requirements, bids, campaigns = [] } = file;
   const outcome = await store.projects.import(
     {
       name: brief.name,
@@ -22,6 +22,7 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
         { kind: "brief", body: brief },
         { kind: "requirements", body: requirements },
         ...bids.map(({ id, ...body }) => ({ kind: "bid", id, body }) as const),
+        ...campaigns.map(({ id, ...body }) => ({ kind: "campaign", id, body }) as const),
       ],
     },
     await currentEditor(),

@@ -1,11 +1,9 @@
 // Brings the tables of the store up to date, making the store where there is none yet.
-import { z } from "zod";
-import { environmentLocation, openStore } from "#lib/store";
+import { environmentLocation, openStore, unreadBodies } from "#lib/store";
 
-const unread = z.unknown(); // no document is read or written here
 const location = environmentLocation();
 try {
-  const store = await openStore(location, { schemas: { brief: unread, requirements: unread, bid: unread } });
+  const store = await openStore(location, { schemas: unreadBodies });
   await store.close();
 } catch (problem) {
   // The address of a database may hold a password, so it is not repeated here.

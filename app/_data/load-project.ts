@@ -19,8 +19,10 @@ export const loadProject = cache(async (id: string) => {
     requirements: requirements.model,
     bids: stored.documents.bid.map((bid) => ({ id: bid.id, ...bid.model })),
   };
+  const { bid: bids, campaign: campaigns } = stored.documents;
+  const documents = { brief, requirements, bids, campaigns };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
-  return { summary: stored.summary, project: shown, documents: { brief, requirements, bids: stored.documents.bid } };
+  return { summary: stored.summary, project: shown, documents };
 });
 
 /** The evaluation of a stored project, worked out once a request. */

@@ -2,6 +2,7 @@ import { z } from "zod";
 import {
   type BidText,
   type BriefText,
+  type CampaignText,
   type Project,
   type ProjectFile,
   projectFileSchema,
@@ -67,16 +68,18 @@ export type ProjectTexts = Readonly<{
   brief: BriefText;
   requirements: RequirementsText;
   bids: readonly Readonly<{ id: string; text: BidText }>[];
+  campaigns: readonly Readonly<{ id: string; text: CampaignText }>[];
 }>;
 
 /** The file that a project is exported as. Reading it back gives the same project. */
-export function projectFileOf({ brief, requirements, bids }: ProjectTexts): ProjectFile {
+export function projectFileOf({ brief, requirements, bids, campaigns }: ProjectTexts): ProjectFile {
   return {
     format: "evenfield-project",
     version: 1,
     brief,
     requirements,
     bids: bids.map(({ id, text }) => ({ id, ...text })),
+    campaigns: campaigns.map(({ id, text }) => ({ id, ...text })),
   };
 }
 

@@ -35,6 +35,7 @@ export {
   type BriefText,
   bidSchema,
   briefSchema,
+  type CampaignText,
   documentSchemas,
   type ProjectFile,
   projectFileSchema,

@@ -4,6 +4,7 @@ import { costConventionsSchema, priceLinesSchema } from "#lib/cost";
 import { criteriaSchema } from "#lib/criteria";
 import { answersSchema } from "#lib/crosscheck";
 import { climateSchema, fieldShapeSchema, useProfileSchema } from "#lib/field";
+import { campaignRules, campaignShape } from "#lib/fieldtest";
 import { impactRequirementSchema } from "#lib/impact";
 import { infillComponentShape, infillSystemOf } from "#lib/infill";
 import { ownMaterialSchema } from "#lib/material";
@@ -82,12 +83,24 @@ export const bidSchema = z.strictObject({
   answers: answersSchema.default([]),
 });
 
-/** The documents that a project is stored as, by kind. */
-export const documentSchemas = { brief: briefSchema, requirements: requirementsSchema, bid: bidSchema } as const;
+/** Tests on the finished field, with the bid whose system was installed; empty where that is none of the project's bids. */
+const campaignFields = { installed: z.string().max(64).default(""), ...campaignShape };
 
-const bidInFile = bidSchema.extend({
-  id: z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens."),
-});
+/** One campaign of field tests without its id, which the store or the file gives. */
+export const campaignSchema = z.strictObject(campaignFields).superRefine(campaignRules);
+
+/** The documents that a project is stored as, by kind. */
+export const documentSchemas = {
+  brief: briefSchema,
+  requirements: requirementsSchema,
+  bid: bidSchema,
+  campaign: campaignSchema,
+} as const;
+
+const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
+
+const bidInFile = bidSchema.extend({ id: idInFile });
+const campaignInFile = z.strictObject({ id: idInFile, ...campaignFields }).superRefine(campaignRules);
 
 /** A whole project as one file: text as entered, in one format, to be read by any later version. */
 export const projectFileSchema = z.strictObject({
@@ -112,6 +125,18 @@ export const projectFileSchema = z.strictObject({
         (letter) => `Another bid has the letter ${letter} as well.`,
       ),
     ),
+  /** Absent in files from before field tests were recorded. */
+  campaigns: z
+    .array(campaignInFile)
+    .max(60, "Expected at most 60 test campaigns.")
+    .superRefine(
+      eachOnce(
+        ({ id }) => id,
+        "id",
+        (id) => `Another campaign has the id “${id}” as well.`,
+      ),
+    )
+    .default([]),
 }) satisfies z.ZodType<Project, unknown>;
 
 /** A project as text: what forms, the database and files hold. */
@@ -119,3 +144,4 @@ export type ProjectFile = z.input<typeof projectFileSchema>;
 export type BriefText = z.input<typeof briefSchema>;
 export type RequirementsText = z.input<typeof requirementsSchema>;
 export type BidText = z.input<typeof bidSchema>;
+export type CampaignText = z.input<typeof campaignSchema>;

@@ -41,7 +41,7 @@ export {
   type Repeatability,
   statedRepeatability,
 } from "./repeatability";
-export { type CampaignInput, campaignLimits, campaignSchema } from "./schema";
+export { type CampaignInput, campaignLimits, campaignRules, campaignSchema, campaignShape } from "./schema";
 export {
   explainPlan,
   type OwnersSpot,

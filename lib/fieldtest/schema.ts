@@ -66,52 +66,61 @@ type Listed = readonly Readonly<{ id: string }>[];
 const repeatedId = (listed: Listed): number =>
   listed.findIndex(({ id }, index) => listed.findIndex((other) => other.id === id) < index);
 
-/** A campaign as typed, every figure as text with its unit, into the model. */
-export const campaignSchema = z
-  .strictObject({
-    id: idField,
-    kind: z.enum(["acceptance", "yearly", "other"], "Say whether it is an acceptance, a yearly or another test."),
-    date: plainDateField,
-    laboratory: words("a laboratory"),
-    operator: words("an operator"),
-    equipment: words("the equipment"),
-    calibrated: orNotGiven(plainDateField).prefault(""),
-    weather: weatherSchema.prefault({}),
-    method: methodField,
-    edition: words("an edition"),
-    origin: words("an origin of the coordinates"),
-    locations: z
-      .array(locationSchema)
-      .max(campaignLimits.locations, `List at most ${campaignLimits.locations} locations.`),
-    depths: z
-      .array(depthSchema)
-      .max(campaignLimits.depths, `List at most ${campaignLimits.depths.toLocaleString("en-US")} depths.`)
-      .default([]),
-    note: words("a note", campaignLimits.note),
-  })
-  .superRefine(({ date, calibrated, locations, depths }, context) => {
-    const complain = (path: (string | number)[], message: string) =>
-      context.addIssue({ code: "custom", path, message });
-    if (calibrated !== null && calibrated > date)
+/** A campaign as typed without its id, every figure as text with its unit. */
+export const campaignShape = {
+  kind: z.enum(["acceptance", "yearly", "other"], "Say whether it is an acceptance, a yearly or another test."),
+  date: plainDateField,
+  laboratory: words("a laboratory"),
+  operator: words("an operator"),
+  equipment: words("the equipment"),
+  calibrated: orNotGiven(plainDateField).prefault(""),
+  weather: weatherSchema.prefault({}),
+  method: methodField,
+  edition: words("an edition"),
+  origin: words("an origin of the coordinates"),
+  locations: z
+    .array(locationSchema)
+    .max(campaignLimits.locations, `List at most ${campaignLimits.locations} locations.`),
+  depths: z
+    .array(depthSchema)
+    .max(campaignLimits.depths, `List at most ${campaignLimits.depths.toLocaleString("en-US")} depths.`)
+    .default([]),
+  note: words("a note", campaignLimits.note),
+} as const;
+
+type CampaignBody = Omit<Campaign, "id">;
+
+/** What no single field shows. */
+export function campaignRules(
+  { date, calibrated, locations, depths }: CampaignBody,
+  context: Pick<z.RefinementCtx, "addIssue">,
+): void {
+  const complain = (path: (string | number)[], message: string) => context.addIssue({ code: "custom", path, message });
+  if (calibrated !== null && calibrated > date)
+    complain(
+      ["calibrated"],
+      `The equipment was calibrated on ${calibrated}, after the test on ${date}. Expected the calibration that was in force on that day.`,
+    );
+  for (const [list, listed] of [
+    ["locations", locations],
+    ["depths", depths],
+  ] as const) {
+    const again = repeatedId(listed);
+    if (again >= 0)
+      complain([list, again, "id"], `The id “${listed[again]?.id}” stands twice. Expected one of its own.`);
+  }
+  for (const [index, { x, y }] of locations.entries())
+    if ((x === null) !== (y === null))
       complain(
-        ["calibrated"],
-        `The equipment was calibrated on ${calibrated}, after the test on ${date}. Expected the calibration that was in force on that day.`,
+        ["locations", index, x === null ? "x" : "y"],
+        "Only one of the two coordinates is given. Expected both or none.",
       );
-    for (const [list, listed] of [
-      ["locations", locations],
-      ["depths", depths],
-    ] as const) {
-      const again = repeatedId(listed);
-      if (again >= 0)
-        complain([list, again, "id"], `The id “${listed[again]?.id}” stands twice. Expected one of its own.`);
-    }
-    for (const [index, { x, y }] of locations.entries())
-      if ((x === null) !== (y === null))
-        complain(
-          ["locations", index, x === null ? "x" : "y"],
-          "Only one of the two coordinates is given. Expected both or none.",
-        );
-  }) satisfies z.ZodType<Campaign, unknown>;
+}
+
+/** A campaign as typed, into the model. */
+export const campaignSchema = z
+  .strictObject({ id: idField, ...campaignShape })
+  .superRefine(campaignRules) satisfies z.ZodType<Campaign, unknown>;
 
 /** What the form and the file hold. */
 export type CampaignInput = z.input<typeof campaignSchema>;

@@ -3,7 +3,7 @@ import type { Editor } from "#lib/access";
 import type { WrittenBody } from "./bodies";
 import { append, headOf } from "./head";
 import { isId } from "./id";
-import type { DocumentKind, Place, RecordAction } from "./model";
+import { type DocumentKind, type Place, type RecordAction, standsOnce } from "./model";
 import type { Change, DocumentState } from "./record-entry";
 import type { DocumentRow, ProjectRow, Tables } from "./tables";
 
@@ -43,13 +43,13 @@ export async function nextPosition(
 }
 
 /**
- * The id a new document gets: the one given, or a new one; brief and requirements stand once and under their kind.
+ * The id a new document gets: the one given, or a new one; what stands once stands under its kind.
  * @throws RangeError if the id given is none, or not the kind where it has to be
  */
 export function documentId(kind: DocumentKind, given: string | undefined, newId: () => string): string {
-  const id = given ?? (kind === "bid" ? newId() : kind);
+  const id = given ?? (standsOnce(kind) ? kind : newId());
   if (!isId(id)) throw new RangeError(`an id has 1 to 64 of a–z, 0–9 and inner hyphens, got “${id}”`);
-  if (kind !== "bid" && id !== kind) throw new RangeError(`the id of the ${kind} is “${kind}”, got “${id}”`);
+  if (standsOnce(kind) && id !== kind) throw new RangeError(`the id of the ${kind} is “${kind}”, got “${id}”`);
   return id;
 }
 

@@ -26,6 +26,7 @@ export type {
   Upgrade,
   Upgrades,
 } from "./model";
+export { documentKinds } from "./model";
 export type { Projects } from "./projects";
 export type { ProjectRecord, RecordEntry } from "./record";
 export { canonicalJson } from "./record-entry";

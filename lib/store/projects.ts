@@ -120,7 +120,12 @@ export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: 
       const standingRows = found.documents.filter((row) => row.removed_at === null).sort(byPosition);
       const all = <K extends DocumentKind>(kind: K): readonly StoredDocument<S, K>[] =>
         standingRows.filter((row) => row.kind === kind).map((row) => bodies.read(kind, row));
-      const documents = { brief: all("brief"), requirements: all("requirements"), bid: all("bid") };
+      const documents = {
+        brief: all("brief"),
+        requirements: all("requirements"),
+        bid: all("bid"),
+        campaign: all("campaign"),
+      };
       return { summary: summaryFrom(found.row), documents };
     },
     create: (project, editor) => add("create", project, editor),
@@ -150,7 +155,7 @@ const tooMany = (documents: number): Refusal | null =>
 
 /** Rows in the order given, positions counted for each kind. */
 function documentRows(project: string, documents: readonly WrittenDocument[], editor: Editor, at: string) {
-  const places = { brief: 0, requirements: 0, bid: 0 };
+  const places = { brief: 0, requirements: 0, bid: 0, campaign: 0 };
   return documents.map(({ kind, id, written }) =>
     newDocumentRow({ project, kind, id }, written, places[kind]++, { editor, at }),
   );

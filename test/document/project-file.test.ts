@@ -22,9 +22,18 @@ describe("readProjectFile", () => {
 
   test("gives back the text it was written from", () => {
     const { brief, requirements, bids } = demo;
-    const file = projectFileOf({ brief, requirements, bids: bids.map(({ id, ...text }) => ({ id, text })) });
+    const campaign = {
+      ...({ installed: "bid-a", kind: "acceptance", date: "2027-08-20", method: "f1936" } as const),
+      locations: [{ id: "one", x: "10 ft", y: "20 ft", drops: ["98 g", "104 g", "106 g"] as [string, string, string] }],
+      depths: [{ id: "first", x: "10 ft", y: "20 ft", depth: "1.5 in" }],
+    };
+    const file = projectFileOf({
+      ...{ brief, requirements },
+      bids: bids.map(({ id, ...text }) => ({ id, text })),
+      campaigns: [{ id: "acceptance", text: campaign }],
+    });
     const read = readProjectFile(JSON.stringify(file));
-    expect(read.ok && read.value.file).toEqual(demo);
+    expect(read.ok && read.value.file).toEqual({ ...demo, campaigns: [{ id: "acceptance", ...campaign }] });
   });
 
   test("says which field, what was read and what was expected", () => {

@@ -12,6 +12,7 @@ export const schemas = {
   brief: z.strictObject({ name: z.string() }),
   requirements: z.strictObject({ limit: count }),
   bid: z.strictObject({ bidder: z.string(), claims: z.array(z.strictObject({ words: z.string(), count })) }),
+  campaign: z.strictObject({ date: z.string() }),
 };
 
 export type TrialStore = Store<typeof schemas>;

@@ -1,3 +1,5 @@
+import type { DocumentKind } from "#lib/store";
+
 /** A sentence about one field of a form; `field` is its path with dots, as the form names it. */
 export type FieldProblem = Readonly<{ field: string; message: string }>;
 
@@ -11,6 +13,6 @@ export type SaveOutcome = Readonly<
 >;
 
 /** The document a form edits. */
-export type DocumentAddress = Readonly<{ project: string; kind: "brief" | "requirements" | "bid"; id: string }>;
+export type DocumentAddress = Readonly<{ project: string; kind: DocumentKind; id: string }>;
 
 export type SaveAction = (where: DocumentAddress & { version: number }, draft: unknown) => Promise<SaveOutcome>;

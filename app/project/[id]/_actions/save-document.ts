@@ -2,7 +2,7 @@
 import { z } from "zod";
 import { localEditor } from "#lib/access";
 import { documentSchemas } from "#lib/evaluation";
-import { explainRefusal } from "#lib/store";
+import { documentKinds, explainRefusal } from "#lib/store";
 import type { SaveOutcome } from "../../../_components/form/save-outcome";
 import { currentEditor } from "../../../_data/editor";
 import { projectStore } from "../../../_data/store";
@@ -12,7 +12,7 @@ const whoSaved = (name: string) => (name === localEditor.name ? "Another page on
 
 const address = z.strictObject({
   project: z.string(),
-  kind: z.enum(["brief", "requirements", "bid"]),
+  kind: z.enum(documentKinds),
   id: z.string(),
   version: z.number().int(),
 });
