@@ -13,7 +13,7 @@ import { claimedMeasures } from "./measures";
 import type { Bid, Project } from "./model";
 
 /** Properties besides G-max that change with use and bear on how players fare. */
-export const followedProperties = [
+const followedProperties = [
   "head-injury-criterion",
   "shock-absorption",
   "vertical-deformation",

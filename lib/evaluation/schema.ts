@@ -87,7 +87,7 @@ export const bidSchema = z.strictObject({
 const campaignFields = { installed: z.string().max(64).default(""), ...campaignShape };
 
 /** One campaign of field tests without its id, which the store or the file gives. */
-export const campaignSchema = z.strictObject(campaignFields).superRefine(campaignRules);
+const campaignSchema = z.strictObject(campaignFields).superRefine(campaignRules);
 
 /** The documents that a project is stored as, by kind. */
 export const documentSchemas = {
