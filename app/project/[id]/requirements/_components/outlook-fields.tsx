@@ -41,7 +41,12 @@ function SpreadFields({ kind }: { kind: SpreadChoice["kind"] }) {
   switch (kind) {
     case "by-class":
       return (
-        <ChoiceField name={`${at}.spread.grooming`} label="How often the infill is levelled" choices={groomings} />
+        <ChoiceField
+          name={`${at}.spread.grooming`}
+          label="How often the infill is levelled"
+          choices={groomings}
+          className={styles.wide}
+        />
       );
     case "depth-deviation":
       return (
