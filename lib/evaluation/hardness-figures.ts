@@ -83,12 +83,14 @@ export function hardnessFigures(
     shockLayer: shockLayerOf(bid.claims),
   };
   const sensitivity = applicableSensitivity(facts, requirement.depthSensitivity);
-  const chances = hardnessChances({
-    ...{ stated, requirement, facts },
-    mineralShare: intervalOfFigure(mineralShare),
-    infillDepth: leastDepth(depth),
-    levelsAtLoss: [], // no bid form asks for levels at lesser depths yet
-  });
+  const chances = onFirstReading(() =>
+    hardnessChances({
+      ...{ stated, requirement, facts },
+      mineralShare: intervalOfFigure(mineralShare),
+      infillDepth: leastDepth(depth),
+      levelsAtLoss: [], // no bid form asks for levels at lesser depths yet
+    }),
+  );
   const margin = { stated: statedAsNew, sensitivity };
   return {
     asNew: asNew.figure,
@@ -101,7 +103,20 @@ export function hardnessFigures(
     sensitivity,
     depthMargin: depthMargin({ ...margin, limit: requirement.limit.value }),
     softMargin: depthMargin({ ...margin, limit: requirement.targetWindow.low.value, side: "too-soft" }),
-    chances,
-    chanceSentences: explainChances(chances, bid.letter),
+    get chances() {
+      return chances();
+    },
+    get chanceSentences() {
+      return explainChances(chances(), bid.letter);
+    },
+  };
+}
+
+/** Chances take as long as the rest of the outlook and few readers ask for them, so they are worked out when one does. */
+function onFirstReading<Answer>(answer: () => Answer): () => Answer {
+  let kept: Readonly<{ answer: Answer }> | null = null;
+  return () => {
+    kept ??= { answer: answer() };
+    return kept.answer;
   };
 }
