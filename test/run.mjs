@@ -13,7 +13,8 @@ process.chdir(resolve(dirname(fileURLToPath(import.meta.url)), ".."));
 
 /** @typedef {Readonly<{ passed: number, failed: number, skipped: number }>} Tally */
 /** @typedef {Readonly<{ ok: boolean, tally: Tally, note?: string }>} Outcome */
-/** @typedef {Readonly<{ name: string, does: string, run: () => Promise<Outcome> }>} Part */
+/** @typedef {(print: ((text: string) => void) | null) => Promise<Outcome>} Run */
+/** @typedef {Readonly<{ name: string, does: string, run: Run }>} Part */
 
 /** On somebody's own machine a missing browser or database is said and passed over; in continuous integration it fails. */
 const mayLack = process.env.CI !== "true";
@@ -24,24 +25,27 @@ const bin = (/** @type {string} */ name) => join("node_modules", ".bin", name);
 const children = new Set();
 
 /**
- * Runs one command to its end, its output going where ours goes.
+ * Runs one command to its end, its output going where ours goes, or into a text that is printed later.
  * @param {readonly string[]} command
  * @param {Readonly<Record<string, string>>} env added to ours
+ * @param {((text: string) => void) | null} print null for straight through
  * @returns {Promise<boolean>} true where it ended with success
  */
-function succeeds(command, env = {}) {
+function succeeds(command, env = {}, print = null) {
   const [program, ...args] = command;
   return new Promise((done) => {
+    const stream = print === null ? "inherit" : "pipe";
     const child = spawn(program ?? "", args, {
-      stdio: ["ignore", "inherit", "inherit"],
+      stdio: ["ignore", stream, stream],
       env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env },
     });
+    for (const output of [child.stdout, child.stderr]) output?.on("data", (data) => print?.(String(data)));
     children.add(child);
     child.on("error", (problem) => {
       console.error(`${command.join(" ")}: ${problem.message}`);
       done(false);
     });
-    child.on("exit", (code) => {
+    child.on("close", (code) => {
       children.delete(child);
       done(code === 0);
     });
@@ -51,12 +55,13 @@ function succeeds(command, env = {}) {
 /**
  * A check without tests of its own: it holds or it does not.
  * @param {readonly (readonly string[])[]} commands
- * @returns {() => Promise<Outcome>}
+ * @returns {Run}
  */
 function holds(...commands) {
-  return async () => {
+  return async (print) => {
     for (const command of commands) {
-      if (!(await succeeds(command))) return { ok: false, tally: { ...none, failed: 1 }, note: command.join(" ") };
+      if (!(await succeeds(command, {}, print)))
+        return { ok: false, tally: { ...none, failed: 1 }, note: command.join(" ") };
     }
     return { ok: true, tally: none };
   };
@@ -131,7 +136,11 @@ async function journeys() {
   }));
 }
 
-/** @type {readonly Part[]} */
+/**
+ * Every part there is. The unit tests wait for databases and processes much of their time, so what needs one processor
+ * runs beside them, one after the other, and is printed when it ends.
+ * @type {readonly Part[]}
+ */
 const parts = [
   {
     name: "types",
@@ -184,15 +193,44 @@ await provideTools({
 
 /** @type {(Outcome & Readonly<{ name: string, seconds: number }>)[]} */
 const rows = [];
-for (const part of chosen) {
-  console.log(`\n── ${part.name}: ${part.does}`);
+const place = (/** @type {string} */ wanted) => parts.findIndex(({ name }) => name === wanted);
+
+/**
+ * @param {Part} part
+ * @param {"now" | "later"} printed
+ */
+async function carryOut(part, printed) {
   const began = performance.now();
-  const unbuilt = part.name === "journeys" && rows.some(({ name, ok }) => name === "build" && !ok);
-  const outcome = unbuilt
-    ? { ok: false, tally: { ...none, failed: 1 }, note: "not run, as the build failed" }
-    : await part.run();
+  const head = `\n── ${part.name}: ${part.does}`;
+  let said = "";
+  const keep = (/** @type {string} */ text) => {
+    said += text;
+  };
+  if (printed === "now") console.log(head);
+  const outcome = await part.run(printed === "now" ? null : keep);
+  if (printed === "later") console.log(`${head}\n${said.trimEnd()}`);
   rows.push({ ...outcome, name: part.name, seconds: (performance.now() - began) / 1000 });
 }
+
+/** @param {readonly Part[]} those */
+async function inTurn(those) {
+  for (const part of those) await carryOut(part, "later");
+}
+
+const [beside, inFront, last] = [
+  chosen.filter(({ name }) => name !== "unit" && name !== "journeys"),
+  chosen.filter(({ name }) => name === "unit"),
+  chosen.filter(({ name }) => name === "journeys"),
+];
+await Promise.all([inTurn(beside), ...inFront.map((part) => carryOut(part, "now"))]);
+for (const part of last) {
+  const unbuilt = rows.some(({ name, ok }) => name === "build" && !ok);
+  if (unbuilt) {
+    const tally = { ...none, failed: 1 };
+    rows.push({ ok: false, tally, note: "not run, as the build failed", name: part.name, seconds: 0 });
+  } else await carryOut(part, "now");
+}
+rows.sort((one, other) => place(one.name) - place(other.name));
 rmSync(workFolder, { recursive: true, force: true });
 
 console.log("\npart         result   seconds   passed  failed  skipped");
@@ -202,5 +240,7 @@ for (const { name, ok, seconds, tally, note } of rows) {
   if (note) console.log(`             ${note}`);
 }
 const sum = (/** @type {keyof Tally} */ of) => rows.reduce((total, { tally }) => total + tally[of], 0);
-console.log(`\n${sum("passed")} passed, ${sum("failed")} failed, ${sum("skipped")} skipped`);
+console.log(
+  `\n${sum("passed")} passed, ${sum("failed")} failed, ${sum("skipped")} skipped, in ${(performance.now() / 60_000).toFixed(1)} minutes`,
+);
 process.exit(rows.every(({ ok }) => ok) ? 0 : 1);
