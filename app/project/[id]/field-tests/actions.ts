@@ -9,7 +9,7 @@ import { currentEditor } from "../../../_data/editor";
 import { loadProject } from "../../../_data/load-project";
 import { projectStore } from "../../../_data/store";
 import { readersUnits } from "../../../_units";
-import { planChoice, planWish } from "./_tests/plan-choice";
+import { planChoice, planStart, planWish } from "./_tests/plan-choice";
 import { requiredMethod } from "./_tests/read-campaigns";
 import { plannedLocations, startingCampaign } from "./_tests/starting-campaign";
 
@@ -54,14 +54,14 @@ export async function addCampaign(project: string, _before: AddOutcome, form: Fo
 
 type Loaded = NonNullable<Awaited<ReturnType<typeof loadProject>>>["project"];
 
-async function locationsOfPlan({ brief, requirements }: Loaded, address: string) {
+async function locationsOfPlan(project: Loaded, address: string) {
   const asked = new URLSearchParams(address);
-  const choice = planChoice(Object.fromEntries([...asked.keys()].map((name) => [name, asked.getAll(name)])), {
-    shape: brief.field,
-    locations: requirements.impact.testLocations,
-  });
+  const choice = planChoice(
+    Object.fromEntries([...asked.keys()].map((name) => [name, asked.getAll(name)])),
+    planStart(project),
+  );
   const wish = planWish(choice);
-  const plan = wish.ok ? testPlan(brief.field, wish.value) : wish;
+  const plan = wish.ok ? testPlan(project.brief.field, wish.value) : wish;
   return plan.ok
     ? { locations: plannedLocations(plan.value, await readersUnits()), origin: plan.value.outline.origin }
     : { locations: [], origin: "" };

@@ -18,7 +18,7 @@ import { ShareSection } from "./_components/share-section";
 import { TrendSection } from "./_components/trend-section";
 import { expectedText } from "./_tests/expected-levels";
 import { installedChoices } from "./_tests/installed-choices";
-import { planAddress, planChoice, planWish } from "./_tests/plan-choice";
+import { planAddress, planChoice, planStart, planWish } from "./_tests/plan-choice";
 import { promisedLevels } from "./_tests/promised-levels";
 import { limitOf, readCampaigns, requiredMethod } from "./_tests/read-campaigns";
 import { shareAsked, shareChoice } from "./_tests/share-choice";
@@ -32,10 +32,7 @@ export default async function FieldTestsPage({ params, searchParams }: PageProps
   if (loaded === null) notFound();
   const { project, evaluation, documents } = loaded;
   const { limit } = limitOf(project);
-  const choice = planChoice(asked, {
-    shape: project.brief.field,
-    locations: project.requirements.impact.testLocations,
-  });
+  const choice = planChoice(asked, planStart(project));
   const wish = planWish(choice);
   const plan = wish.ok ? testPlan(project.brief.field, wish.value) : failed(wish.problem);
   const read = readCampaigns(

@@ -1,4 +1,4 @@
-import { type TestPlan, wearZones } from "#lib/fieldtest";
+import { type PlanLocation, type TestPlan, wearZones } from "#lib/fieldtest";
 import type { UnitSystem } from "#lib/quantity";
 import { type DrawingWidth, roomForWords } from "../../../../_components/chart/drawing-width";
 import { fieldDrawing } from "../_tests/field-drawing";
@@ -11,6 +11,13 @@ const radius = 11;
 const wordSize = 12;
 /** Radius in m of the ring that stands for a wear zone. */
 const zoneRadius = 5;
+
+/** What stands beside a number: a gap needs no word. */
+const wordsOf: Readonly<Record<PlanLocation["kind"], (zone: string, label: string) => string>> = {
+  "by-the-marks": (zone) => zone,
+  "fills-a-gap": () => "",
+  extra: (_, label) => label,
+};
 
 /** Where to test, to scale: numbered locations on the field with the wear zone each one stands for. */
 export function PlanMap({
@@ -25,9 +32,10 @@ export function PlanMap({
   label: string;
 }) {
   const drawing = fieldDrawing(outline, rooms[width], units);
-  const spots = locations.map(({ place, zone }) => ({
+  const texts = locations.map(({ kind, zone, label: name }) => wordsOf[kind](wearZones[zone].label, name));
+  const spots = locations.map(({ place }, index) => ({
     at: drawing.at(place),
-    width: roomForWords(wearZones[zone].label, wordSize),
+    width: roomForWords(texts[index] ?? "", wordSize),
   }));
   const words =
     width === "wide"
@@ -50,7 +58,7 @@ export function PlanMap({
           />
         ) : null,
       )}
-      {locations.map(({ id, place, zone, kind }, index) => {
+      {locations.map(({ id, place, kind }, index) => {
         const { x, y } = drawing.at(place);
         const middle = words[index];
         return (
@@ -65,7 +73,7 @@ export function PlanMap({
             </text>
             {middle ? (
               <text x={middle.x} y={middle.y} dy="0.35em" textAnchor="middle" className={styles.zoneWords}>
-                {wearZones[zone].label}
+                {texts[index]}
               </text>
             ) : null}
           </g>

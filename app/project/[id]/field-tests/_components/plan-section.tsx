@@ -91,7 +91,7 @@ function PlanForm({ choice, units }: { choice: PlanChoice; units: UnitSystem }) 
 }
 
 function DrawnPlan({ plan, units }: { plan: TestPlan; units: UnitSystem }) {
-  const { locations, notes, source } = plan;
+  const { outline, locations, notes, source } = plan;
   const count = (kind: (typeof locations)[number]["kind"]) =>
     locations.filter((location) => location.kind === kind).length;
   const summary = `${locations.length} locations: ${count("by-the-marks")} by the marks, ${count("fills-a-gap")} that fill gaps (dashed), ${count("extra")} of the owner’s own (square). A ring is a wear zone: shaded warm where play is heavy, green where it is light.`;
@@ -105,10 +105,16 @@ function DrawnPlan({ plan, units }: { plan: TestPlan; units: UnitSystem }) {
         )}
         table={<PlanTable locations={locations} units={units} />}
       />
+      <div className={styles.onPaper}>
+        <PlanTable locations={locations} units={units} />
+      </div>
       <ul>
-        {notes.map((note) => (
-          <li key={note}>{note}</li>
-        ))}
+        <li>Coordinates are measured from {outline.origin}.</li>
+        {notes
+          .filter((note) => !note.includes(outline.origin))
+          .map((note) => (
+            <li key={note}>{note}</li>
+          ))}
       </ul>
       <p className="soft small">Source of the plan: {source}.</p>
       <details>

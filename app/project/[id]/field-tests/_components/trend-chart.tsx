@@ -43,14 +43,19 @@ export function TrendChart({
   return (
     <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={label}>
       <VerticalAxis scale={y} from={margin.left} to={right} name={`Impact level, ${unitFor("impactLevel", units)}`} />
-      <HorizontalAxis scale={x} y={bottom} name="years since acceptance" ticks={size.ticks} />
+      <HorizontalAxis
+        scale={x}
+        y={bottom}
+        name="years since acceptance"
+        ticks={Math.min(size.ticks, reach.years[1] - reach.years[0])}
+      />
       {trendRules(promised, limit, grams).map(({ level, words, tone, until }) =>
         tone === "limit" ? (
           <LimitRule key={words} y={y(level)} from={margin.left} to={right} words={words} />
         ) : (
           <g key={words} className={styles.promise}>
             <path d={`M${margin.left} ${y(level)}H${until === null ? right : Math.min(right, x(until))}`} />
-            <text x={margin.left + 6} y={y(level) - 6}>
+            <text x={right - 6} y={y(level) + 15} textAnchor="end">
               {words}
             </text>
           </g>

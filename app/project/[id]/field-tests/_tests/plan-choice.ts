@@ -1,3 +1,4 @@
+import type { Project } from "#lib/evaluation";
 import type { FieldShape } from "#lib/field";
 import { layoutOfSport, type OwnersSpot, type PlanLayoutId, type PlanWish, planLayouts } from "#lib/fieldtest";
 import { explainQuantity, failed, parseExact, type Result, succeeded } from "#lib/quantity";
@@ -16,12 +17,38 @@ export const textOf = (asked: Asked, name: string): string | undefined => {
 
 const isLayout = (id: string): id is PlanLayoutId => Object.hasOwn(planLayouts, id);
 
-/** What was asked for; where nothing was, the marks of the brief's sport and the number of the requirements. */
-export function planChoice(asked: Asked, start: Readonly<{ shape: FieldShape; locations: number }>): PlanChoice {
+/** Words by which a brief names a sport. */
+const namedBy: Readonly<Partial<Record<PlanLayoutId, RegExp>>> = {
+  "american-football": /\bfootball\b/i,
+  soccer: /\bsoccer\b/i,
+  lacrosse: /\blacrosse\b/i,
+  "field-hockey": /\bhockey\b/i,
+  rugby: /\brugby\b/i,
+};
+
+/** The sport whose field it is, else the sports that the brief names. */
+function usualLayouts({ shape, words }: PlanStart): readonly PlanLayoutId[] {
+  if (shape.kind === "sport") return [layoutOfSport[shape.sport]];
+  const named = Object.keys(planLayouts)
+    .filter(isLayout)
+    .filter((id) => namedBy[id]?.test(words));
+  return named.length === 0 ? ["evenly-spread"] : named;
+}
+
+/** What a plan starts from: the field, the number of the requirements, what the brief says of the use. */
+export type PlanStart = Readonly<{ shape: FieldShape; locations: number; words: string }>;
+
+export const planStart = ({ brief, requirements }: Pick<Project, "brief" | "requirements">): PlanStart => ({
+  shape: brief.field,
+  locations: requirements.impact.testLocations,
+  words: `${brief.purpose} ${brief.use.description}`,
+});
+
+/** What was asked for; where nothing was, what the project starts from. */
+export function planChoice(asked: Asked, start: PlanStart): PlanChoice {
   const given = [asked.layouts ?? []].flat().filter(isLayout);
-  const usual = start.shape.kind === "sport" ? layoutOfSport[start.shape.sport] : "evenly-spread";
   return {
-    layouts: given.length === 0 ? [usual] : [...new Set(given)],
+    layouts: given.length === 0 ? usualLayouts(start) : [...new Set(given)],
     locations: (textOf(asked, "locations") ?? `${start.locations}`).trim(),
     spots: textOf(asked, "spots") ?? "",
   };
