@@ -1,10 +1,11 @@
 "use client";
 import { type CampaignText, documentSchemas } from "#lib/evaluation";
 import type { UnitSystem } from "#lib/quantity";
-import { AutosaveForm, type Draft } from "../../../../../_components/form/autosave-form";
+import { AutosaveForm } from "../../../../../_components/form/autosave-form";
 import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
 import { LongTextField } from "../../../../../_components/form/long-text-field";
 import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
+import type { Draft } from "../../../../../_components/form/start-of";
 import { TextField } from "../../../../../_components/form/text-field";
 import { saveDocument } from "../../../_actions/save-document";
 import styles from "./campaign-form.module.css";
