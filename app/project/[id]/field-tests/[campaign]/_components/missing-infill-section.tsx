@@ -1,9 +1,7 @@
 import { infillVolumeShown, type MissingInfill } from "#lib/fieldtest";
-import { explainShortfall, type Figure, intervalOfFigure } from "#lib/figure";
-import { type DisplayUnit, formatInterval, type UnitSystem } from "#lib/quantity";
-import { options } from "../../../../../_components/form/choice-field";
-import { ShowWorking } from "../../../../../_components/working";
+import type { DisplayUnit, UnitSystem } from "#lib/quantity";
 import styles from "../../_components/ask-form.module.css";
+import { ShownFigure } from "../../_components/shown-figure";
 import type { InfillChoice, TopUp } from "../../_tests/infill-question";
 
 /** How much infill is missing and what to buy, by the map of depths. */
@@ -40,7 +38,11 @@ export function MissingInfillSection({
         <div className={styles.field}>
           <label htmlFor="added-material">Material to add</label>
           <select id="added-material" name="material" defaultValue={choice.material}>
-            {options(materials.map(({ id, label }) => ({ value: id, label })))}
+            {materials.map(({ id, label }) => (
+              <option key={id} value={id}>
+                {label}
+              </option>
+            ))}
           </select>
         </div>
         <div>
@@ -76,10 +78,7 @@ function Figures({ project, found, units }: { project: string; found: MissingInf
             <tr key={name}>
               <th scope="row">{name}</th>
               <td>
-                <Shown figure={figure} shown={shown} />
-                {figure.kind === "unknown" ? null : (
-                  <ShowWorking project={project} of={name} working={figure.working} />
-                )}
+                <ShownFigure project={project} of={name} figure={figure} shown={shown} />
               </td>
             </tr>
           ))}
@@ -95,9 +94,3 @@ const massShown = {
   us: { unit: "ton", decimals: 1 },
   metric: { unit: "t", decimals: 1 },
 } as const satisfies Record<UnitSystem, DisplayUnit>;
-
-function Shown({ figure, shown }: { figure: Figure; shown: UnitSystem | DisplayUnit }) {
-  if (figure.kind === "unknown") return <span>{explainShortfall(figure.because)}</span>;
-  const interval = intervalOfFigure(figure);
-  return <span>{interval === null ? "not known" : formatInterval(figure.dimension, interval, shown)}</span>;
-}
