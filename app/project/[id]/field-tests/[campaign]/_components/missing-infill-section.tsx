@@ -91,6 +91,6 @@ function Figures({ project, found, units }: { project: string; found: MissingInf
 
 /** Infill is bought by the short ton or the tonne. */
 const massShown = {
-  us: { unit: "ton", decimals: 1 },
+  us: { unit: "short ton", decimals: 1 },
   metric: { unit: "t", decimals: 1 },
 } as const satisfies Record<UnitSystem, DisplayUnit>;
