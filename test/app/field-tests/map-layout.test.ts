@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { fieldMap } from "#lib/fieldtest";
 import { measured } from "#lib/quantity";
 import { fieldDrawing } from "../../../app/project/[id]/field-tests/_tests/field-drawing";
-import { classOf, mapCells, valueClasses } from "../../../app/project/[id]/field-tests/_tests/map-layout";
+import { classOf, classWords, mapCells, valueClasses } from "../../../app/project/[id]/field-tests/_tests/map-layout";
 import { at, outline } from "./places";
 
 describe("valueClasses", () => {
@@ -34,6 +34,9 @@ describe("valueClasses", () => {
     );
   });
 });
+
+test("the words of classes share their decimals", () =>
+  expect(classWords(valueClasses([1.85, 2.3]), "in")).toEqual(["1.8–2.0 in", "2.0–2.2 in", "2.2–2.4 in"]));
 
 describe("mapCells", () => {
   const map = fieldMap({

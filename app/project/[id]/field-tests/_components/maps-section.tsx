@@ -71,7 +71,7 @@ export function DepthMap({
     <>
       <ChartFrame
         title={title}
-        summary={`${count} in ${depthShown[units].unit}. ${map.warning}`}
+        summary={`${count}, in ${units === "us" ? "inches" : "millimetres"}. ${map.warning}`}
         draw={(width) => (
           <ValueMap
             id={`depths-${width}`}

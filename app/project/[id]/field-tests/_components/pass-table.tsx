@@ -2,6 +2,8 @@ import { explainLocationNote, type ReducedCampaign } from "#lib/fieldtest";
 import { formatValue, type In, type UnitSystem } from "#lib/quantity";
 import { FigureText } from "../../../../_components/figure-text";
 import { Scroller } from "../../../../_components/scroller";
+import { tableRoles } from "../../../../_components/table-roles";
+import styles from "./pass-table.module.css";
 import { Verdict } from "./verdict";
 
 const grams = (level: In<"g">) => formatValue("impactLevel", level, { unit: "g", decimals: 1 });
@@ -21,31 +23,51 @@ export function PassTable({
 }) {
   return (
     <Scroller label="Level of each location">
-      <table>
+      <table {...tableRoles.table} className={styles.table}>
         <caption>Each location against {grams(against.limit)}</caption>
-        <thead>
-          <tr>
-            <th scope="col">No.</th>
-            <th scope="col">Location</th>
-            <th scope="col">Drops</th>
-            <th scope="col">Level</th>
-            <th scope="col">Verdict</th>
-            <th scope="col">To look at</th>
+        <thead {...tableRoles.rows}>
+          <tr {...tableRoles.row}>
+            <th scope="col" {...tableRoles.columnHead}>
+              No.
+            </th>
+            <th scope="col" {...tableRoles.columnHead}>
+              Location
+            </th>
+            <th scope="col" {...tableRoles.columnHead}>
+              Drops
+            </th>
+            <th scope="col" {...tableRoles.columnHead}>
+              Level
+            </th>
+            <th scope="col" {...tableRoles.columnHead}>
+              Verdict
+            </th>
+            <th scope="col" {...tableRoles.columnHead}>
+              To look at
+            </th>
           </tr>
         </thead>
-        <tbody>
+        <tbody {...tableRoles.rows}>
           {locations.map(({ location, level, verdict, notes }, index) => (
-            <tr key={location.id}>
-              <th scope="row">{index + 1}</th>
-              <td>{location.label === "" ? `Location ${index + 1}` : location.label}</td>
-              <td>{location.drops.map((drop) => drop?.asEntered ?? "not made").join(", ")}</td>
-              <td>
+            <tr key={location.id} {...tableRoles.row}>
+              <th scope="row" {...tableRoles.rowHead}>
+                {index + 1}
+              </th>
+              <td {...tableRoles.cell} className={styles.name}>
+                {location.label === "" ? `Location ${index + 1}` : location.label}
+              </td>
+              <td {...tableRoles.cell} data-label="Drops: ">
+                {location.drops.map((drop) => drop?.asEntered ?? "not made").join(", ")}
+              </td>
+              <td {...tableRoles.cell}>
                 <FigureText project={project} of={`level of location ${index + 1}`} figure={level} units={units} />
               </td>
-              <td>
+              <td {...tableRoles.cell} className={styles.verdict}>
                 <Verdict of={verdicts === "not-comparable" && verdict !== "no-level" ? "not-comparable" : verdict} />
               </td>
-              <td>{[...notes.map(explainLocationNote), location.note].filter((note) => note !== "").join(" ")}</td>
+              <td {...tableRoles.cell} className={styles.notes}>
+                {[...notes.map(explainLocationNote), location.note].filter((note) => note !== "").join(" ")}
+              </td>
             </tr>
           ))}
         </tbody>

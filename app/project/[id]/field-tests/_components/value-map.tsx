@@ -12,7 +12,7 @@ import {
 import { DrawingKey, keyHeight } from "../../../../_components/chart/drawing-key";
 import { type DrawingWidth, roomForWords } from "../../../../_components/chart/drawing-width";
 import { fieldDrawing } from "../_tests/field-drawing";
-import { mapCells, valueClasses } from "../_tests/map-layout";
+import { classWords, mapCells, valueClasses } from "../_tests/map-layout";
 import { placedLabels } from "../_tests/placed-labels";
 import { FieldSvg } from "./field-frame";
 import styles from "./value-map.module.css";
@@ -65,15 +65,15 @@ export function ValueMap<D extends DimensionName>({
     at: drawing.at(place),
     width: roomForWords(texts[index] ?? "", wordSize) + 4,
   }));
-  const words = placedLabels(marks, {
+  const labels = placedLabels(marks, {
     radius,
     height: wordSize + 1,
     room: { width: drawing.width, height: drawing.height - 40 },
   });
   const columns = width === "wide" ? 6 : 2;
   const entries = [
-    ...classes.map(({ low, high }, index) => ({
-      label: `${low}–${high} ${shown.unit}`,
+    ...classWords(classes, shown.unit).map((words, index) => ({
+      label: words,
       swatch: (box: React.SVGAttributes<SVGRectElement>) => (
         <rect {...box} className={`${styles.swatch} ${fills[index]}`} />
       ),
@@ -102,8 +102,8 @@ export function ValueMap<D extends DimensionName>({
         <clipPath id={`${id}-field`}>
           <path d={drawing.outline} />
         </clipPath>
-        <pattern id={`${id}-hatch`} width="6" height="6" patternUnits="userSpaceOnUse">
-          <path d="M-1 7L7 -1" className={styles.hatch} />
+        <pattern id={`${id}-hatch`} width="9" height="9" patternUnits="userSpaceOnUse">
+          <path d="M-1 1L1 -1M0 9L9 0M8 10L10 8" className={styles.hatch} />
         </pattern>
       </defs>
       <g clipPath={`url(#${id}-field)`}>
@@ -131,7 +131,7 @@ export function ValueMap<D extends DimensionName>({
           ))}
       </g>
       {marks.map(({ at }, index) => {
-        const middle = words[index];
+        const middle = labels[index];
         return (
           <g key={`${at.x} ${at.y}`}>
             <circle cx={at.x} cy={at.y} r={radius} className={styles.point} />

@@ -27,6 +27,17 @@ export function valueClasses(values: readonly number[]): readonly ValueClass[] {
   return [{ low: least, high: most }];
 }
 
+/** “1.8–2.0 in”, “2.0–2.2 in”: as many decimals as any end needs. */
+export function classWords(classes: readonly ValueClass[], unit: string): readonly string[] {
+  const decimals = Math.max(0, ...classes.flatMap(({ low, high }) => [low, high].map(decimalsOf)));
+  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  return classes.map(
+    ({ low, high }) => `${[low, high].map((end) => end.toLocaleString("en-US", digits)).join("–")} ${unit}`,
+  );
+}
+
+const decimalsOf = (value: number): number => `${value}`.split(".")[1]?.length ?? 0;
+
 const rounded = (value: number): number => Number(value.toPrecision(10));
 
 /** The class of a value; the last for one on its upper end. */

@@ -58,7 +58,7 @@ export function CampaignForm({
         <h2 id="about">About the test</h2>
         <div className={styles.fields}>
           <ChoiceField name="kind" label="Kind of test" choices={kinds} />
-          <TextField name="date" label="Day of the test" hint="Year, month, day: 2027-08-20." />
+          <TextField name="date" label="Day of the test, as 2027-08-20" />
           <ChoiceField name="installed" label="Bid that was installed" choices={bids} />
           <ChoiceField name="method" label="Test method" choices={methods} />
           <TextField name="edition" label="Edition of the method" />
@@ -69,7 +69,7 @@ export function CampaignForm({
           <TextField name="weather.air" label="Air temperature" dimension="temperature" />
           <TextField name="weather.surface" label="Surface temperature" dimension="temperature" />
           <ChoiceField name="weather.moisture" label="Surface" choices={moistures} />
-          <TextField name="weather.description" label="Weather" />
+          <TextField name="weather.description" label="Weather" className={styles.wide} />
           <TextField name="origin" label="Origin of the coordinates" className={styles.wide} />
           <LongTextField name="note" label="Remarks" rows={2} className={styles.wide} />
         </div>

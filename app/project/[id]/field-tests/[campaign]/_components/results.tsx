@@ -13,6 +13,7 @@ import { claimedDepth, depthWanted, infillChoice, topUps } from "../../_tests/in
 import type { Asked } from "../../_tests/plan-choice";
 import { guaranteeClause } from "../../_tests/promised-levels";
 import { type ReadCampaign, requiredMethod } from "../../_tests/read-campaigns";
+import styles from "./campaign-form.module.css";
 import { MissingInfillSection } from "./missing-infill-section";
 import { WarrantySection } from "./warranty-section";
 
@@ -49,7 +50,7 @@ export function Results(facts: Facts) {
         )}
         {reduced.locations.length === 0 ? null : (
           <>
-            <dl className="row">
+            <dl className={styles.levels}>
               <div>
                 <dt>Mean of the locations</dt>
                 <dd>
