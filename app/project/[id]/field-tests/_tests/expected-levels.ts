@@ -3,7 +3,7 @@ import { intervalOfFigure } from "#lib/figure";
 import type { In } from "#lib/quantity";
 
 /** Levels of the locations that have three drops. */
-export const levelsOf = ({ locations }: ReducedCampaign): readonly In<"g">[] =>
+const levelsOf = ({ locations }: ReducedCampaign): readonly In<"g">[] =>
   locations.flatMap(({ drops }) => (drops === null ? [] : [locationLevel(drops)]));
 
 /** Mean and spread of a campaign's levels as a form would hold them; empty with fewer than three. */

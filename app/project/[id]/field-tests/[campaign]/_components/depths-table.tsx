@@ -9,6 +9,7 @@ import { problemAt } from "../../../../../_components/form/problem-at";
 import { useUndo } from "../../../_components/use-undo";
 import { rowNumbers } from "../../_tests/pasted-places";
 import styles from "./campaign-form.module.css";
+import { cellReading } from "./cell-reading";
 import { depthColumns } from "./entry-columns";
 import { EntryTable } from "./entry-table";
 import { type BlockRead, PasteBlock } from "./paste-block";
@@ -67,7 +68,11 @@ export function DepthsTable({ units }: { units: UnitSystem }) {
       problems,
       firstRow: rowNumbers(pasted, heading),
       rows: rows.map(({ x, y, depth, note }) => ({
-        cells: [x, y, depth],
+        cells: [
+          cellReading("coordinate", x, units),
+          cellReading("coordinate", y, units),
+          cellReading("length", depth, units),
+        ],
         goesTo: note === "" ? "a new depth" : `a new depth; “${note}” goes to the remarks`,
       })),
     };

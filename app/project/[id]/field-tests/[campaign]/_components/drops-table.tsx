@@ -8,6 +8,7 @@ import { problemAt } from "../../../../../_components/form/problem-at";
 import { useUndo } from "../../../_components/use-undo";
 import { newLocation, pastedPlaces, rowNumbers, withPastedDrops } from "../../_tests/pasted-places";
 import styles from "./campaign-form.module.css";
+import { cellReading, wordsCell } from "./cell-reading";
 import { dropColumns } from "./entry-columns";
 import { EntryTable } from "./entry-table";
 import { type BlockRead, PasteBlock } from "./paste-block";
@@ -35,10 +36,13 @@ export function DropsTable({ planned }: { planned: readonly LocationText[] }) {
     remove(index);
     keep({ index, value, words: `location ${index + 1}${value.label ? `, ${value.label}` : ""}` });
   };
+  const missing = planned.filter(
+    ({ label, x, y }) => !fields.some((field) => field.label === label && field.x === x && field.y === y),
+  );
   const addPlanned = () => {
     const taken = idsTaken();
     append(
-      planned.map((location) => {
+      missing.map((location) => {
         const id = freshId(location.id, taken);
         taken.push(id);
         return { ...location, id };
@@ -78,7 +82,7 @@ export function DropsTable({ planned }: { planned: readonly LocationText[] }) {
       rows: rows.map(({ label, drops, note }, index) => {
         const place = places[index] ?? null;
         return {
-          cells: [label, ...drops, note],
+          cells: [wordsCell(label), ...drops.map((drop) => cellReading("impactLevel", drop, "us")), wordsCell(note)],
           goesTo: place === null ? "a new location" : `location ${place + 1}, ${now[place]?.label ?? ""}`,
         };
       }),
@@ -117,9 +121,9 @@ export function DropsTable({ planned }: { planned: readonly LocationText[] }) {
         <button type="button" onClick={() => addBelow(fields.length - 1, "label")}>
           Add a location
         </button>
-        {planned.length === 0 ? null : (
+        {missing.length === 0 ? null : (
           <button type="button" onClick={addPlanned}>
-            Add the {planned.length} locations of the plan
+            {missing.length === 1 ? "Add 1 location of the plan" : `Add ${missing.length} locations of the plan`}
           </button>
         )}
       </p>

@@ -1,13 +1,16 @@
 import { infillVolumeShown, type MissingInfill } from "#lib/fieldtest";
 import type { DisplayUnit, UnitSystem } from "#lib/quantity";
+import { Along } from "../../_components/along";
 import styles from "../../_components/ask-form.module.css";
 import { ShownFigure } from "../../_components/shown-figure";
+import type { ClauseChoice } from "../../_tests/clause-choice";
 import type { InfillChoice, TopUp } from "../../_tests/infill-question";
 
 /** How much infill is missing and what to buy, by the map of depths. */
 export function MissingInfillSection({
   project,
   choice,
+  clause,
   materials,
   problem,
   found,
@@ -15,6 +18,8 @@ export function MissingInfillSection({
 }: {
   project: string;
   choice: InfillChoice;
+  /** Goes along, so that the clause below stays as it is. */
+  clause: ClauseChoice;
   materials: readonly TopUp[];
   problem: string | null;
   found: MissingInfill | null;
@@ -24,6 +29,7 @@ export function MissingInfillSection({
     <section aria-labelledby="missing-infill">
       <h3 id="missing-infill">Missing infill</h3>
       <form action="#missing-infill" method="get" className={`${styles.form} screen-only`}>
+        <Along values={clause} />
         <div className={styles.field}>
           <label htmlFor="wanted-depth">Depth wanted</label>
           <input

@@ -4,6 +4,9 @@ import type { PastedCellProblem } from "#lib/fieldtest";
 import { Scroller } from "../../../../../_components/scroller";
 import styles from "./paste-block.module.css";
 
+/** A cell as pasted and how it was read; empty where it is words or does not read. */
+export type ReadCell = Readonly<{ text: string; reading: string }>;
+
 /** A block as it was read, before it goes into the form. Columns are those of the block; rows count from 1. */
 export type BlockRead = Readonly<
   | { kind: "nothing" }
@@ -11,7 +14,7 @@ export type BlockRead = Readonly<
   | {
       kind: "read";
       columns: readonly string[];
-      rows: readonly Readonly<{ cells: readonly string[]; goesTo: string }>[];
+      rows: readonly Readonly<{ cells: readonly ReadCell[]; goesTo: string }>[];
       problems: readonly PastedCellProblem[];
       /** Row in the block of the first row here: 2 after a heading. */
       firstRow: readonly number[];
@@ -126,7 +129,8 @@ function Preview({ block: { columns, rows, problems, firstRow } }: { block: Read
             <th scope="row">{firstRow[index] ?? index + 1}</th>
             {columns.map((column, place) => (
               <td key={column}>
-                {cells[place]}
+                {cells[place]?.text}
+                {cells[place]?.reading ? <span className={styles.reading}>{cells[place].reading}</span> : null}
                 {problems
                   .filter((problem) => problem.row === firstRow[index] && problem.column === place + 1)
                   .map(({ message }) => (

@@ -8,7 +8,7 @@ import { DepthMap, LevelMap } from "../../_components/maps-section";
 import { PassTable } from "../../_components/pass-table";
 import { Verdict } from "../../_components/verdict";
 import { depthMap, levelMap } from "../../_tests/campaign-maps";
-import { clauseAsked, clauseChoice } from "../../_tests/clause-choice";
+import { type ClauseChoice, clauseAsked, clauseChoice } from "../../_tests/clause-choice";
 import { claimedDepth, depthWanted, infillChoice, topUps } from "../../_tests/infill-question";
 import type { Asked } from "../../_tests/plan-choice";
 import { guaranteeClause } from "../../_tests/promised-levels";
@@ -85,11 +85,27 @@ export function Results(facts: Facts) {
   );
 }
 
-function Depths({ facts: { project, loaded, bid, evaluated, area, read, outline, asked, units } }: { facts: Facts }) {
+function infillOf({ loaded, bid, evaluated, asked, units }: Facts) {
+  const materials = topUps(bid, loaded.brief.ownMaterials);
+  return { materials, choice: infillChoice(asked, { depth: claimedDepth(evaluated), materials, units }) };
+}
+
+function clauseOf({ loaded, bid, asked }: Facts): ClauseChoice {
+  const guaranteed = guaranteeClause(bid, requiredMethod(loaded));
+  const { limit, limitSource } = loaded.requirements.impact;
+  return clauseChoice(
+    asked,
+    guaranteed === null
+      ? { where: "requirements of the project", words: limitSource, limit: limit.asEntered }
+      : { where: guaranteed.where, words: guaranteed.words, limit: `${guaranteed.limit} g` },
+  );
+}
+
+function Depths({ facts }: { facts: Facts }) {
+  const { project, area, read, outline, units } = facts;
   const depths = outline === null ? null : depthMap(read.reduced.campaign, outline);
   if (depths === null || outline === null) return null;
-  const materials = topUps(bid, loaded.brief.ownMaterials);
-  const choice = infillChoice(asked, { depth: claimedDepth(evaluated), materials, units });
+  const { materials, choice } = infillOf(facts);
   const wanted = depthWanted(choice.depth);
   const material = materials.find(({ id }) => id === choice.material) ?? materials[0];
   const known = intervalOfFigure(area);
@@ -110,6 +126,7 @@ function Depths({ facts: { project, loaded, bid, evaluated, area, read, outline,
       <MissingInfillSection
         project={project}
         choice={choice}
+        clause={clauseOf(facts)}
         materials={materials}
         problem={wanted.ok ? null : wanted.problem}
         found={found}
@@ -119,21 +136,15 @@ function Depths({ facts: { project, loaded, bid, evaluated, area, read, outline,
   );
 }
 
-function Warranty({ facts: { loaded, bid, read, asked } }: { facts: Facts }) {
-  const { reduced } = read;
+function Warranty({ facts }: { facts: Facts }) {
+  const { reduced } = facts.read;
   if (reduced.verdict === "nothing-tested") return null;
-  const guaranteed = guaranteeClause(bid, requiredMethod(loaded));
-  const { limit, limitSource } = loaded.requirements.impact;
-  const choice = clauseChoice(
-    asked,
-    guaranteed === null
-      ? { where: "requirements of the project", words: limitSource, limit: limit.asEntered }
-      : { where: guaranteed.where, words: guaranteed.words, limit: `${guaranteed.limit} g` },
-  );
+  const choice = clauseOf(facts);
   const clause = clauseAsked(choice);
   return (
     <WarrantySection
       choice={choice}
+      infill={infillOf(facts).choice}
       facts={clause.ok ? succeeded(warrantyFacts(reduced, clause.value)) : failed(clause.problem)}
     />
   );
