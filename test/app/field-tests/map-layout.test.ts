@@ -3,7 +3,13 @@ import { describe, expect, test } from "vitest";
 import { fieldMap } from "#lib/fieldtest";
 import { measured } from "#lib/quantity";
 import { fieldDrawing } from "../../../app/project/[id]/field-tests/_tests/field-drawing";
-import { classOf, classWords, mapCells, valueClasses } from "../../../app/project/[id]/field-tests/_tests/map-layout";
+import {
+  cellsPath,
+  classOf,
+  classWords,
+  mapCells,
+  valueClasses,
+} from "../../../app/project/[id]/field-tests/_tests/map-layout";
 import { at, outline } from "./places";
 
 describe("valueClasses", () => {
@@ -64,3 +70,14 @@ describe("mapCells", () => {
     expect(left?.value).toBeLessThan(right?.value ?? 0);
   });
 });
+
+test("cells become one path, each a closed rectangle", () =>
+  expect(
+    cellsPath(
+      [
+        { x: 10, y: 20, width: 5, height: 4, valueClass: 0, value: 1 },
+        { x: 15, y: 20, width: 5, height: 4, valueClass: 0, value: 1 },
+      ],
+      0.25,
+    ),
+  ).toBe("M9.75 19.75h5.50v4.50h-5.50zM14.75 19.75h5.50v4.50h-5.50z"));

@@ -12,7 +12,7 @@ import {
 import { DrawingKey, keyHeight } from "../../../../_components/chart/drawing-key";
 import { type DrawingWidth, roomForWords } from "../../../../_components/chart/drawing-width";
 import { fieldDrawing } from "../_tests/field-drawing";
-import { classWords, mapCells, valueClasses } from "../_tests/map-layout";
+import { cellsPath, classWords, mapCells, valueClasses } from "../_tests/map-layout";
 import { placedLabels } from "../_tests/placed-labels";
 import { FieldSvg } from "./field-frame";
 import styles from "./value-map.module.css";
@@ -21,6 +21,7 @@ const rooms = { wide: { width: 760, tallest: 500 }, narrow: { width: 340, talles
 const fills = [styles.class1, styles.class2, styles.class3, styles.class4, styles.class5];
 const radius = 4;
 const wordSize = 13;
+const seam = 0.25;
 
 /** What a map is held against: cells on the far side of it are hatched. */
 export type MapBound<D extends DimensionName> = Readonly<{
@@ -57,7 +58,8 @@ export function ValueMap<D extends DimensionName>({
   const line = bound === null ? null : number(bound.value);
   const isHatched = (value: number) =>
     bound !== null && line !== null && (bound.hatched === "below" ? value < line : value >= line);
-  const anyHatched = cells.some(({ value }) => isHatched(value));
+  const hatched = cells.filter(({ value }) => isHatched(value));
+  const ofClass = (index: number) => cells.filter(({ valueClass }) => valueClass === index);
   const texts = map.points.map(({ value }) =>
     formatValue(map.dimension, value, { unit: shown.unit, decimals: shown.decimals }).replace(/\s.*$/, ""),
   );
@@ -78,7 +80,7 @@ export function ValueMap<D extends DimensionName>({
         <rect {...box} className={`${styles.swatch} ${fills[index]}`} />
       ),
     })),
-    ...(bound === null || !anyHatched
+    ...(bound === null || hatched.length === 0
       ? []
       : [
           {
@@ -107,28 +109,10 @@ export function ValueMap<D extends DimensionName>({
         </pattern>
       </defs>
       <g clipPath={`url(#${id}-field)`}>
-        {cells.map((cell) => (
-          <rect
-            key={`${cell.x} ${cell.y}`}
-            x={(cell.x - 0.25).toFixed(2)}
-            y={(cell.y - 0.25).toFixed(2)}
-            width={(cell.width + 0.5).toFixed(2)}
-            height={(cell.height + 0.5).toFixed(2)}
-            className={fills[cell.valueClass]}
-          />
+        {classes.map(({ low }, index) => (
+          <path key={low} d={cellsPath(ofClass(index), seam)} className={fills[index]} />
         ))}
-        {cells
-          .filter(({ value }) => isHatched(value))
-          .map((cell) => (
-            <rect
-              key={`${cell.x} ${cell.y}`}
-              x={cell.x.toFixed(2)}
-              y={cell.y.toFixed(2)}
-              width={cell.width.toFixed(2)}
-              height={cell.height.toFixed(2)}
-              fill={`url(#${id}-hatch)`}
-            />
-          ))}
+        <path d={cellsPath(hatched, 0)} fill={`url(#${id}-hatch)`} />
       </g>
       {marks.map(({ at }, index) => {
         const middle = labels[index];

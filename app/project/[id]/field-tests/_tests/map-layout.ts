@@ -81,3 +81,12 @@ export function mapCells<D extends DimensionName>(
     };
   });
 }
+
+/** Cells as one path, each a little larger than it is so that no seam shows between neighbours. */
+export const cellsPath = (cells: readonly Cell[], overlap: number): string =>
+  cells
+    .map(({ x, y, width, height }) => {
+      const [across, up] = [(width + 2 * overlap).toFixed(2), (height + 2 * overlap).toFixed(2)];
+      return `M${(x - overlap).toFixed(2)} ${(y - overlap).toFixed(2)}h${across}v${up}h-${across}z`;
+    })
+    .join("");
