@@ -1,4 +1,4 @@
-import { explainLocationNote, type ReducedCampaign } from "#lib/fieldtest";
+import { explainLocationNote, type ReducedCampaign, type TestLocation } from "#lib/fieldtest";
 import { formatValue, type In, type UnitSystem } from "#lib/quantity";
 import { FigureText } from "../../../../_components/figure-text";
 import { Scroller } from "../../../../_components/scroller";
@@ -7,6 +7,10 @@ import styles from "./pass-table.module.css";
 import { Verdict } from "./verdict";
 
 const grams = (level: In<"g">) => formatValue("impactLevel", level, { unit: "g", decimals: 1 });
+
+/** Drops as they were entered, no figure parted from its unit. */
+const dropsInWords = (drops: TestLocation["drops"]): string =>
+  drops.map((drop) => drop?.asEntered.replaceAll(" ", "\u00a0") ?? "not made").join(", ");
 
 /** Level, verdict and remarks of each location. */
 export function PassTable({
@@ -57,7 +61,7 @@ export function PassTable({
                 {location.label === "" ? `Location ${index + 1}` : location.label}
               </td>
               <td {...tableRoles.cell} data-label="Drops: ">
-                {location.drops.map((drop) => drop?.asEntered ?? "not made").join(", ")}
+                {dropsInWords(location.drops)}
               </td>
               <td {...tableRoles.cell}>
                 <FigureText project={project} of={`level of location ${index + 1}`} figure={level} units={units} />
