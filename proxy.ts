@@ -22,6 +22,7 @@ function contentSecurityPolicy(nonce: string): string {
     "img-src 'self' data: blob:",
     "font-src 'self'",
     "connect-src 'self'",
+    "worker-src 'self'", // keeps the page for the field open without a connection
     "frame-src 'none'",
     "object-src 'none'",
     "base-uri 'none'",

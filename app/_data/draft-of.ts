@@ -1,5 +1,5 @@
-import type { Draft } from "../_components/form/autosave-form";
 import type { DocumentAddress } from "../_components/form/save-outcome";
+import type { Draft } from "../_components/form/start-of";
 import { currentEditor } from "./editor";
 import { projectStore } from "./store";
 

@@ -3,7 +3,7 @@ import { evaluate, type ProjectFile, projectFileSchema } from "#lib/evaluation";
 import demonstration from "../../app/_demo/demonstration-project.json";
 import { outlookSummary } from "../../app/project/[id]/hardness/_components/outlook-summary";
 
-const demo = demonstration as ProjectFile;
+const demo = demonstration as unknown as ProjectFile;
 
 function summaryAt(limit: string, letters: string): string {
   const { impact, criteria } = demo.requirements;

@@ -5,7 +5,7 @@ import { type ProjectFile, startingProject } from "#lib/evaluation";
 import { plainDate } from "#lib/quantity";
 import demonstration from "../../app/_demo/demonstration-project.json";
 
-const demo = demonstration as ProjectFile;
+const demo = demonstration as unknown as ProjectFile;
 const refusal = (text: string) => {
   const read = readProjectFile(text);
   if (read.ok) throw new Error("expected a refusal");

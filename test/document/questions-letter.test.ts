@@ -4,7 +4,7 @@ import { answeredBid, evaluate, type ProjectFile, projectFileSchema } from "#lib
 import { tell } from "#lib/figure";
 import demonstration from "../../app/_demo/demonstration-project.json";
 
-const file = demonstration as ProjectFile;
+const file = demonstration as unknown as ProjectFile;
 
 function letterTo(letter: string, project = file, units: "us" | "metric" = "us") {
   const read = projectFileSchema.parse(project);

@@ -5,7 +5,7 @@ import demonstration from "../../app/_demo/demonstration-project.json";
 import { type Claimed, comparison, twoCriteria } from "../evaluation/comparison";
 import { readingGrade } from "./reading-grade";
 
-const demo = projectFileSchema.parse(demonstration as ProjectFile);
+const demo = projectFileSchema.parse(demonstration as unknown as ProjectFile);
 const demoText = recommendation(demo, evaluate(demo), "us");
 
 function textOf(claimed: Readonly<Record<string, Claimed>>, criteria = twoCriteria): Recommendation {

@@ -5,7 +5,7 @@ import { explainShortfall, intervalOfFigure } from "#lib/figure";
 import demonstration from "../../app/_demo/demonstration-project.json";
 import { component, workedProject } from "./worked-project";
 
-const demo = demonstration as ProjectFile;
+const demo = demonstration as unknown as ProjectFile;
 const evaluated = (file: ProjectFile) => evaluate(projectFileSchema.parse(file));
 const evaluation = evaluated(demo);
 

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { evaluate, type ProjectFile, projectFileSchema, withoutNames } from "#lib/evaluation";
 import demonstration from "../../app/_demo/demonstration-project.json";
 
-const demo = projectFileSchema.parse(demonstration as ProjectFile);
+const demo = projectFileSchema.parse(demonstration as unknown as ProjectFile);
 const names = demo.bids.map(({ bidder }) => bidder);
 
 test("no bidder is named anywhere in the project or its evaluation", () => {

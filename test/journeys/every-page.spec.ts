@@ -22,6 +22,10 @@ const pages = [
   "project/cost",
   "project/evaluation",
   "project/recommendation",
+  "project/field-tests",
+  "project/field-tests/yearly-2030",
+  "project/field-tests/yearly-2030/on-the-field",
+  "project/field-tests/trace",
 ] as const;
 
 // the pages are independent of each other, and there are many of them

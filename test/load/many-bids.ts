@@ -3,7 +3,7 @@ import { type Project, type ProjectFile, projectFileSchema } from "#lib/evaluati
 import { inUnit, unitFor } from "#lib/quantity";
 import demonstration from "../../app/_demo/demonstration-project.json";
 
-const demo = demonstration as ProjectFile;
+const demo = demonstration as unknown as ProjectFile;
 type BidInFile = ProjectFile["bids"][number];
 type ClaimInFile = BidInFile["claims"][number];
 

@@ -38,7 +38,7 @@ async function weigh(name: string, path: string): Promise<PageWeight> {
 
 /** The weight of every page of the demonstration; the empty page is the one for unknown addresses. */
 export const measurePages = (): Promise<Readonly<{ empty: PageWeight; pages: readonly PageWeight[] }>> =>
-  served(demonstration as ProjectFile, async (project) => {
+  served(demonstration as unknown as ProjectFile, async (project) => {
     const empty = await weigh("empty page", "/no-such-page");
     const pages: PageWeight[] = [];
     for (const page of [...readingPages, ...writingPages]) pages.push(await weigh(page, `/project/${project}/${page}`));

@@ -10,9 +10,8 @@ import { DraftNotice } from "./draft-notice";
 import { goToFirstProblem } from "./first-problem";
 import type { DocumentAddress, SaveAction } from "./save-outcome";
 import { SaveStatus } from "./save-status";
+import { type Draft, startOf } from "./start-of";
 import { useAutosave } from "./use-autosave";
-
-export type Draft<Values> = Readonly<{ basedOn: number; values: Values }>;
 
 /**
  * A form that saves itself. The schema is the one the server and the file import use, so a field says the same sentence
@@ -86,24 +85,4 @@ export function AutosaveForm<Values extends FieldValues>({
  */
 function letClickLand(event: React.MouseEvent): void {
   if (event.target instanceof Element && event.target.closest("button, summary") !== null) event.preventDefault();
-}
-
-/** A draft typed over this very version goes on; one typed over an older version is only offered. */
-function startOf<Values>({
-  schema,
-  version,
-  values,
-  draft,
-}: {
-  schema: z.ZodType<unknown, Values>;
-  version: number;
-  values: Values;
-  draft: Draft<Values> | null;
-}) {
-  if (draft === null || draft.basedOn !== version) {
-    return { values, start: { kind: "document" }, olderDraft: draft?.values ?? null } as const;
-  }
-  const problems = schema.safeParse(draft.values).error?.issues ?? [];
-  const asFields = problems.map(({ path, message }) => ({ field: path.join("."), message }));
-  return { values: draft.values, start: { kind: "draft", problems: asFields }, olderDraft: null } as const;
 }

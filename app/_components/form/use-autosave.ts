@@ -3,7 +3,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { FieldPath, FieldValues, UseFormReturn } from "react-hook-form";
 import { differences } from "./differences";
 import type { DocumentAddress, FieldProblem, SaveAction } from "./save-outcome";
-import { forgetUnsent, keepUnsent, unsentLeftBehind } from "./unsent-text";
+import { forgetUnsent, keepUnsent, type UnsentText, unsentLeftBehind } from "./unsent-text";
 
 /** What the reader is told about the text on the page. */
 export type SaveState = Readonly<
@@ -46,9 +46,11 @@ export function useAutosave<Values extends FieldValues>(options: {
   /** What the form starts with: the document, or a draft of it with the problems that keep it one. */
   start: Readonly<{ kind: "document" } | { kind: "draft"; problems: readonly FieldProblem[] }>;
   /** Called after each save, for what else the page shows of the document. */
-  onSaved: () => void;
+  onSaved: (saved: UnsentText) => void;
+  /** Called after each text that the server holds as a draft because it does not read yet. */
+  onKeptAsDraft?: (draft: UnsentText) => void;
 }): Autosave<Values> {
-  const { form, save, onSaved } = options;
+  const { form, save, onSaved, onKeptAsDraft } = options;
   const [where] = useState(options.where);
   const [start] = useState(options.start);
   const [state, setState] = useState<SaveState>(
@@ -86,7 +88,7 @@ export function useAutosave<Values extends FieldValues>(options: {
       showProblems([]);
       // what was typed meanwhile is not on the server, so the page must not call it saved
       setState(changed.current ? { kind: "typing" } : { kind: "saved", at: saved.at });
-      onSaved();
+      onSaved({ version: saved.version, values: sent });
     };
     try {
       const outcome = await save({ ...where, version: version.current }, sent);
@@ -96,6 +98,7 @@ export function useAutosave<Values extends FieldValues>(options: {
           break;
         case "rejected":
           serverHasIt();
+          if (!changed.current) onKeptAsDraft?.({ version: version.current, values: sent });
           showProblems(outcome.problems);
           setState({ kind: "kept-as-draft", problems: outcome.problems });
           break;
@@ -122,7 +125,7 @@ export function useAutosave<Values extends FieldValues>(options: {
       inFlight.current = false;
     }
     if (changed.current) timer.current = setTimeout(() => void send(), pauseBeforeSaving);
-  }, [form, save, where, onSaved, showProblems]);
+  }, [form, save, where, onSaved, onKeptAsDraft, showProblems]);
 
   const noteChange = useCallback(() => {
     keepUnsent(where, { version: version.current, values: form.getValues() });

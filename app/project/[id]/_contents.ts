@@ -45,6 +45,11 @@ export const contents = [
     title: "Recommendation",
     decide: "What the figures support, how firm that is, and what to ask before signing.",
   },
+  {
+    slug: "field-tests",
+    title: "Field tests",
+    decide: "What the finished field shows, spot by spot and year by year, against what was promised.",
+  },
 ] as const;
 
 export type PageSlug = (typeof contents)[number]["slug"];

@@ -1,9 +1,10 @@
 "use client";
 import { type BriefText, briefSchema } from "#lib/evaluation";
-import { AutosaveForm, type Draft } from "../../../../_components/form/autosave-form";
+import { AutosaveForm } from "../../../../_components/form/autosave-form";
 import { ChoiceField } from "../../../../_components/form/choice-field";
 import { LongTextField } from "../../../../_components/form/long-text-field";
 import type { DocumentAddress } from "../../../../_components/form/save-outcome";
+import type { Draft } from "../../../../_components/form/start-of";
 import { TextField } from "../../../../_components/form/text-field";
 import { saveDocument } from "../../_actions/save-document";
 import styles from "./brief-form.module.css";

@@ -1,7 +1,8 @@
 "use client";
 import { type RequirementsText, requirementsSchema } from "#lib/evaluation";
-import { AutosaveForm, type Draft } from "../../../../_components/form/autosave-form";
+import { AutosaveForm } from "../../../../_components/form/autosave-form";
 import type { DocumentAddress } from "../../../../_components/form/save-outcome";
+import type { Draft } from "../../../../_components/form/start-of";
 import { saveDocument } from "../../_actions/save-document";
 import { CriteriaList } from "./criteria-list";
 import { ImpactFields } from "./impact-fields";

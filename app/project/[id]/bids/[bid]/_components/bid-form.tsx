@@ -2,9 +2,10 @@
 import type { PropertyId } from "#lib/claim";
 import type { CostSetting } from "#lib/cost";
 import { type BidText, bidSchema } from "#lib/evaluation";
-import { AutosaveForm, type Draft } from "../../../../../_components/form/autosave-form";
+import { AutosaveForm } from "../../../../../_components/form/autosave-form";
 import type { Choice } from "../../../../../_components/form/choice-field";
 import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
+import type { Draft } from "../../../../../_components/form/start-of";
 import { saveDocument } from "../../../_actions/save-document";
 import { BidHead } from "./bid-head";
 import { ClaimsLedger } from "./claims-ledger";

@@ -4,6 +4,7 @@ import { useFieldArray, useFormContext, useWatch } from "react-hook-form";
 import { matchProperty, type PropertyId, propertyOf } from "#lib/claim";
 import type { BidText } from "#lib/evaluation";
 import { freshId } from "../../../../../_components/form/fresh-id";
+import { useUndo } from "../../../_components/use-undo";
 import { AddClaim } from "./add-claim";
 import { ClaimRow } from "./claim-row";
 import { idsOf } from "./ids-of";
@@ -11,7 +12,6 @@ import styles from "./ledger.module.css";
 import { ledgerColumns } from "./ledger-columns";
 import { ledgerMove } from "./ledger-keys";
 import { PasteRows } from "./paste-rows";
-import { useUndo } from "./use-undo";
 
 type ClaimRowText = BidText["claims"][number];
 

@@ -2,7 +2,7 @@ import Link from "next/link";
 import type { Finding } from "#lib/crosscheck";
 import { tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
-import { CopyText } from "./copy-text";
+import { CopyText } from "../../../_components/copy-text";
 import styles from "./findings-section.module.css";
 import { severityLabels } from "./severity-labels";
 

@@ -7,10 +7,10 @@ import { type Choice, ChoiceField } from "../../../../../_components/form/choice
 import { freshId } from "../../../../../_components/form/fresh-id";
 import { LongTextField } from "../../../../../_components/form/long-text-field";
 import { TextField } from "../../../../../_components/form/text-field";
+import { useUndo } from "../../../_components/use-undo";
 import styles from "./fields.module.css";
 import { idsOf } from "./ids-of";
 import { GrainReading, QuantityReading } from "./quantity-reading";
-import { useUndo } from "./use-undo";
 
 const placements: readonly Choice[] = [
   { value: "layered", label: "In layers, one on the other" },

@@ -4,12 +4,12 @@ import { useFieldArray, useFormContext, useWatch } from "react-hook-form";
 import { type CostSetting, costLines, type PriceLineKind } from "#lib/cost";
 import type { BidText } from "#lib/evaluation";
 import { freshId } from "../../../../../_components/form/fresh-id";
+import { useUndo } from "../../../_components/use-undo";
 import styles from "./fields.module.css";
 import { idsOf } from "./ids-of";
 import { type PriceLineText, priceKinds } from "./price-kinds";
 import { PriceLineFields } from "./price-line-fields";
 import { PriceOutcome } from "./price-outcome";
-import { useUndo } from "./use-undo";
 
 const kinds = Object.keys(priceKinds) as PriceLineKind[];
 

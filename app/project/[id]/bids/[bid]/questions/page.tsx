@@ -11,7 +11,7 @@ import { ShowWorking } from "../../../../../_components/working";
 import { draftOf } from "../../../../../_data/draft-of";
 import { loadEvaluation } from "../../../../../_data/load-project";
 import { readersUnits } from "../../../../../_units";
-import { CopyText } from "../_components/copy-text";
+import { CopyText } from "../../../_components/copy-text";
 import { severityLabels } from "../_components/severity-labels";
 import { AnswerForm, type AskedFinding } from "./_components/answer-form";
 import { Answers } from "./_components/answers";

@@ -1,6 +1,6 @@
 "use client";
 import { useCallback, useState } from "react";
-import { RemovedNotice } from "../../../../../_components/form/removed-notice";
+import { RemovedNotice } from "../../../_components/form/removed-notice";
 
 type Removed<T> = Readonly<{ index: number; value: T; words: string }>;
 
