@@ -4,7 +4,7 @@ export { type CampaignTrend, campaignTrend, type PromisedLevels, type TrendPoint
 export { type FieldMap, fieldMap, type MapNode, type MapWish } from "./field-map";
 export { inverseDistanceValue, type MeasuredPlace } from "./inverse-distance";
 export { type KrigedValue, ordinaryKriging } from "./kriging";
-export { type Drops, dropsOf, locationLevel } from "./location-level";
+export { type Drops, locationLevel } from "./location-level";
 export { explainLocationNote, type LocationNote, noteOnDrops, noteOnLevel } from "./location-notes";
 export { fieldVerdict, type LocationVerdict, locationVerdict, locationVerdicts } from "./location-verdict";
 export {
@@ -25,7 +25,6 @@ export {
   pastedDepths,
   pastedDrops,
 } from "./pasted-tests";
-export { gridInside } from "./places";
 export { layoutOfSport, type PlanLayout, type PlanLayoutId, planLayouts } from "./plan-layouts";
 export {
   type LevelLimit,
@@ -41,7 +40,7 @@ export {
   type Repeatability,
   statedRepeatability,
 } from "./repeatability";
-export { type CampaignInput, campaignLimits, campaignRules, campaignSchema, campaignShape } from "./schema";
+export { type CampaignInput, campaignRules, campaignSchema, campaignShape } from "./schema";
 export {
   explainPlan,
   type OwnersSpot,

@@ -4,7 +4,7 @@ import { exactField, orNotGiven, plainDateField } from "#lib/quantity";
 import type { Campaign } from "./model";
 
 /** What one campaign may hold: far more than anybody measures on a field. */
-export const campaignLimits = { locations: 400, depths: 2000, text: 300, note: 5000 } as const;
+const campaignLimits = { locations: 400, depths: 2000, text: 300, note: 5000 } as const;
 
 const words = (what: string, most: number = campaignLimits.text) =>
   z
