@@ -15,6 +15,7 @@ export {
   outcomeOf,
 } from "./explain-ranking";
 export { gateInWords, marginInWords } from "./gate-in-words";
+export { type InstalledOutlook, installedOutlook } from "./installed-outlook";
 export { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 export type {
   Bid,

@@ -5,7 +5,10 @@ declare module "jstat" {
       /** The value that Student's t stays below with probability `p`. */
       inv: (p: number, degreesOfFreedom: number) => number;
     }>;
-    normal: Readonly<{ inv: (p: number, mean: number, deviation: number) => number }>;
+    normal: Readonly<{
+      inv: (p: number, mean: number, deviation: number) => number;
+      cdf: (x: number, mean: number, deviation: number) => number;
+    }>;
     chisquare: Readonly<{ inv: (p: number, degreesOfFreedom: number) => number }>;
     /** Complement of the error function. */
     erfc: (x: number) => number;

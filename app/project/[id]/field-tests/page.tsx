@@ -13,6 +13,7 @@ import { pageOf } from "../_contents";
 import { AddCampaign } from "./_components/add-campaign";
 import { CampaignList } from "./_components/campaign-list";
 import styles from "./_components/campaign-list.module.css";
+import { InstalledSection } from "./_components/installed-section";
 import { PlanSection } from "./_components/plan-section";
 import { ShareSection } from "./_components/share-section";
 import { TrendSection } from "./_components/trend-section";
@@ -89,6 +90,7 @@ export default async function FieldTestsPage({ params, searchParams }: PageProps
         />
       </section>
       <TrendSection systems={systems} limit={limit} units={units} />
+      <InstalledSection systems={systems} requirement={project.requirements.impact} units={units} />
       <section aria-labelledby="trace-of-a-drop" className="screen-only">
         <h2 id="trace-of-a-drop">Trace of a single drop</h2>
         <p>
