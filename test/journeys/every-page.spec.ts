@@ -54,65 +54,79 @@ async function axeFindings(page: Page, choose: (axe: AxeBuilder) => AxeBuilder):
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`);
 }
 
-/** How many stops are walked at either end of a long page. The whole way is walked where WALK=whole says so. */
-const stopsAtEnds = process.env.WALK === "whole" ? Number.POSITIVE_INFINITY : 30;
+/** Everything is walked and looked at where WALK=whole says so; else what a day's run has the time for. */
+const isWhole = process.env.WALK === "whole";
+
+/** How many stops are walked at either end of a long page. */
+const stopsAtEnds = isWhole ? Number.POSITIVE_INFINITY : 30;
+
+/** Pages that show every kind of part there is: the colours of the dark scheme are looked at on these every day. */
+const darkEveryDay: ReadonlySet<string> = new Set([
+  ...["/", "project/bids/bid-a", "project/side-by-side", "project/cost"],
+  ...["project/evaluation", "project/field-tests/yearly-2030"],
+]);
 
 for (const name of pages) {
   test.describe(name, () => {
-    test("axe finds nothing, in light and in dark, and it fits 320 CSS pixels", async ({ page, complaints }) => {
+    // one opening serves all, because opening a page takes as long as looking at it
+    test("axe finds nothing, it works by keyboard, and it fits 320 CSS pixels", async ({ page, complaints }) => {
       await open(page, name, complaints);
-      expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual([]);
-      await page.emulateMedia({ colorScheme: "dark" });
-      // the colours are all that the scheme changes
-      expect(await axeFindings(page, (axe) => axe.withRules(["color-contrast", "link-in-text-block"]))).toEqual([]);
-      await page.setViewportSize({ width: 320, height: 640 });
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-    });
-
-    test("works by keyboard: a way past the contents, a visible focus, no trap", async ({ page, complaints }) => {
-      await open(page, name, complaints);
-      await page.keyboard.press("Tab");
-      await expect(page.getByRole("link", { name: "Skip to the content" })).toBeFocused();
-      const controls = await page.evaluate(() => {
-        const found = [
-          ...document.querySelectorAll<HTMLElement>(
-            "a[href], button, input, select, textarea, summary, [tabindex='0']",
-          ),
-        ].filter((element) => element.checkVisibility({ visibilityProperty: true }) && element.tabIndex >= 0);
-        Object.assign(window, { controls: found });
-        return found.length;
+      await test.step("a way past the contents, a visible focus, no trap", () => walk(page));
+      await test.step("axe", async () => {
+        expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual([]);
+        if (!isWhole && !darkEveryDay.has(name)) return;
+        await page.emulateMedia({ colorScheme: "dark" });
+        // the colours are all that the scheme changes
+        expect(await axeFindings(page, (axe) => axe.withRules(["color-contrast", "link-in-text-block"]))).toEqual([]);
       });
-      await page.evaluate(() => {
-        const seen: { element: string; outlined: boolean }[] = [];
-        Object.assign(window, { seen, left: false });
-        document.addEventListener("focusout", ({ relatedTarget }) => {
-          if (relatedTarget === null) Object.assign(window, { left: true });
-        });
-        document.addEventListener("focusin", ({ target }) => {
-          if (!(target instanceof HTMLElement)) return;
-          const { outlineStyle, outlineWidth } = getComputedStyle(target);
-          seen.push({
-            element: target.outerHTML.slice(0, 120),
-            outlined: outlineStyle !== "none" && outlineWidth !== "0px",
-          });
-        });
+      await test.step("320 CSS pixels", async () => {
+        await page.setViewportSize({ width: 320, height: 640 });
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
       });
-      let outOfPage = false;
-      for (let pressed = 0; !outOfPage && pressed <= controls + 5; pressed += 1) {
-        if (pressed === stopsAtEnds && controls > 3 * stopsAtEnds) {
-          await page.evaluate((stops) => {
-            (window as unknown as { controls: readonly HTMLElement[] }).controls.at(-stops)?.focus();
-          }, stopsAtEnds);
-        }
-        await page.keyboard.press("Tab");
-        if (pressed % 10 !== 9 && pressed < controls + 5) continue; // asking after each key takes most of the time
-        outOfPage = await page.evaluate(() => (window as unknown as { left: boolean }).left);
-      }
-      const stops = await page.evaluate(() => (window as unknown as { seen: readonly Stop[] }).seen);
-      expect(stops.length).toBeGreaterThan(0);
-      expect(stops.filter(({ outlined }) => !outlined)).toEqual([]);
-      // radio buttons of one group are one stop, so there may be fewer stops than controls
-      expect(outOfPage, "Tab comes to the end of the page").toBe(true);
     });
   });
+}
+
+/** Walks the page by the Tab key from its first stop to its last, or at both ends of a long page. */
+async function walk(page: Page): Promise<void> {
+  await page.keyboard.press("Tab");
+  await expect(page.getByRole("link", { name: "Skip to the content" })).toBeFocused();
+  const controls = await page.evaluate(() => {
+    const found = [
+      ...document.querySelectorAll<HTMLElement>("a[href], button, input, select, textarea, summary, [tabindex='0']"),
+    ].filter((element) => element.checkVisibility({ visibilityProperty: true }) && element.tabIndex >= 0);
+    Object.assign(window, { controls: found });
+    return found.length;
+  });
+  await page.evaluate(() => {
+    const seen: { element: string; outlined: boolean }[] = [];
+    Object.assign(window, { seen, left: false });
+    document.addEventListener("focusout", ({ relatedTarget }) => {
+      if (relatedTarget === null) Object.assign(window, { left: true });
+    });
+    document.addEventListener("focusin", ({ target }) => {
+      if (!(target instanceof HTMLElement)) return;
+      const { outlineStyle, outlineWidth } = getComputedStyle(target);
+      seen.push({
+        element: target.outerHTML.slice(0, 120),
+        outlined: outlineStyle !== "none" && outlineWidth !== "0px",
+      });
+    });
+  });
+  let outOfPage = false;
+  for (let pressed = 0; !outOfPage && pressed <= controls + 5; pressed += 1) {
+    if (pressed === stopsAtEnds && controls > 3 * stopsAtEnds) {
+      await page.evaluate((stops) => {
+        (window as unknown as { controls: readonly HTMLElement[] }).controls.at(-stops)?.focus();
+      }, stopsAtEnds);
+    }
+    await page.keyboard.press("Tab");
+    if (pressed % 10 !== 9 && pressed < controls + 5) continue; // asking after each key takes most of the time
+    outOfPage = await page.evaluate(() => (window as unknown as { left: boolean }).left);
+  }
+  const stops = await page.evaluate(() => (window as unknown as { seen: readonly Stop[] }).seen);
+  expect(stops.length).toBeGreaterThan(0);
+  expect(stops.filter(({ outlined }) => !outlined)).toEqual([]);
+  // radio buttons of one group are one stop, so there may be fewer stops than controls
+  expect(outOfPage, "Tab comes to the end of the page").toBe(true);
 }
