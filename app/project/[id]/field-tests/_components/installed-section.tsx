@@ -49,7 +49,7 @@ function Years({
   installed: InstalledOutlook;
 }) {
   if (outlook.kind === "unknown") return <p>{explainShortfall(outlook.because)}</p>;
-  const known = Math.floor(Math.max(...measuredAges(outlook)));
+  const known = Math.ceil(Math.max(...measuredAges(outlook)));
   const shown = outlook.years.filter(({ year }) => year >= known);
   const what = bid === null ? "Installed field, no bid named" : `Installed field, bid ${bid.letter}`;
   return (
