@@ -31,6 +31,7 @@ export type {
 export { type BidOpenings, type OpenFigure, openFigures, openQuestions, type Reach } from "./open-questions";
 export { formatPointSpan, formatPoints, formatShare } from "./points";
 export { type PropertyYears, propertyYears } from "./property-years";
+export { referenceMethod } from "./reference-method";
 export {
   type BidText,
   type BriefText,

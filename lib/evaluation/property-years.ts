@@ -1,16 +1,8 @@
-import {
-  agedPoints,
-  claimsFor,
-  comparability,
-  type MethodId,
-  type Property,
-  propertyOf,
-  type QuantityPropertyId,
-} from "#lib/claim";
+import { agedPoints, claimsFor, type MethodId, type Property, propertyOf, type QuantityPropertyId } from "#lib/claim";
 import { type PropertyOutlook, propertyOutlook } from "#lib/impact";
 import { type DimensionName, type Interval, intervalOf, type SiUnit } from "#lib/quantity";
-import { claimedMeasures } from "./measures";
 import type { Bid, Project } from "./model";
+import { referenceMethod } from "./reference-method";
 
 /** Properties besides G-max that change with use and bear on how players fare. */
 const followedProperties = [
@@ -33,8 +25,9 @@ export type PropertyYears = Readonly<{
  */
 export const propertyYears = (project: Project): readonly PropertyYears[] =>
   followedProperties.flatMap((id) => {
-    const method = methodFor(id, project);
-    return method === null
+    const claims = project.bids.flatMap((bid) => claimsFor(bid.claims, id));
+    const method = referenceMethod(id, project.requirements, claims);
+    return method === null || claims.every((claim) => claim.method === "not-stated")
       ? []
       : [
           {
@@ -45,24 +38,7 @@ export const propertyYears = (project: Project): readonly PropertyYears[] =>
         ];
   });
 
-/** The method of the owner's criterion, else the one by which the most claims compare; null where nobody claims any. */
-function methodFor(id: QuantityPropertyId, { bids, requirements }: Project): MethodId | null {
-  const named = bids.flatMap(({ claims }) =>
-    claimsFor(claims, id).flatMap(({ method }) => (method === "not-stated" ? [] : [method])),
-  );
-  const [first] = named;
-  if (first === undefined) return null;
-  const asked = requirements.criteria.flatMap(({ measure }) => {
-    const claimed = claimedMeasures.find((candidate) => candidate.id === measure.id);
-    return claimed?.property === id && claimed.method !== null ? claimed.method : [];
-  })[0];
-  if (asked !== undefined) return asked;
-  const followers = (method: MethodId) =>
-    named.filter((other) => comparability(id, method, other).kind === "comparable").length;
-  return named.reduce((best, method) => (followers(method) > followers(best) ? method : best), first);
-}
-
-/** No owner sets a change for these, and years beyond what is stated are not shown without a line. */
+/** No owner sets a change for these: without a line only what is stated may be shown, not the years of the outlook. */
 const noChange = { low: 0, likely: 0, high: 0 };
 
 function outlookOf(bid: Bid, id: QuantityPropertyId, method: MethodId, { brief, requirements }: Project) {

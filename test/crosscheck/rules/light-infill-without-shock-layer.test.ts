@@ -21,6 +21,22 @@ describe("light infill without a shock layer", () => {
     ).toEqual([]);
   });
 
+  // 3.75 lb/ft² is the most that an infill of rubber alone usually weighs: common practice, no source
+  test("fires up to what rubber alone usually weighs, and not above", () => {
+    const weighing = (mass: string) =>
+      foundBy(rule, checkedBid({ claims: shockLayer("none"), totalArealDensity: written("arealDensity", mass) }));
+    expect(weighing("3.75 lb/ft²")).toHaveLength(1);
+    expect(weighing("3.76 lb/ft²")).toEqual([]);
+  });
+
+  test("is silent where the mass is open to the heavy side", () =>
+    expect(
+      foundBy(
+        rule,
+        checkedBid({ claims: shockLayer("none"), totalArealDensity: written("arealDensity", "at least 2 lb/ft²") }),
+      ),
+    ).toEqual([]));
+
   test("is silent where the bid does not say what lies below", () =>
     expect(foundBy(rule, checkedBid({ totalArealDensity: written("arealDensity", "2 lb/ft²") }))).toEqual([]));
 });

@@ -3,6 +3,7 @@ import type { BidEvaluation, PropertyYears } from "#lib/evaluation";
 import { formatInterval, formatValue, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
+import { statedValues } from "./stated-values";
 
 type ShownBid = Readonly<{ bid: BidEvaluation; index: number }>;
 type Outlook = PropertyYears["bids"][number]["outlook"];
@@ -105,15 +106,24 @@ function Cells({
       ? `${formatValue(outlook.dimension, found.likely, shown)} (${range})`
       : range;
   };
-  const isLine = outlook.premise === "fitted-to-aged-data";
+  if (outlook.premise === "fitted-to-aged-data")
+    return (
+      <>
+        <td>{level(0)}</td>
+        <td>{level(horizon)}</td>
+        <td>
+          A line through its own figures of years {outlook.ages.youngest} to {outlook.ages.oldest}.
+        </td>
+      </>
+    );
+  const { asNew, later } = statedValues(outlook, property, units);
   return (
     <>
-      <td>{level(0)}</td>
-      <td>{isLine ? level(horizon) : "not known"}</td>
+      <td>{asNew === "" ? "not stated" : asNew}</td>
+      <td>not known</td>
       <td>
-        {isLine
-          ? `A line through its own figures of years ${outlook.ages.youngest} to ${outlook.ages.oldest}.`
-          : "Too few ages for a line. Ask for figures from fields in use, at three ages or more."}
+        {later === "" ? "" : `Stated: ${later}. `}Too few ages for a line. Ask for figures from fields in use, at three
+        ages or more.
       </td>
     </>
   );

@@ -11,7 +11,6 @@ import {
   inSentence,
   isConditionStated,
   type MethodId,
-  matchMethod,
   methodOf,
   type Property,
   type PropertyGroup,
@@ -22,7 +21,7 @@ import {
   shownIn,
 } from "#lib/claim";
 import { type Answer, earlierVersions } from "#lib/crosscheck";
-import { type BidEvaluation, claimedMeasures, type Evaluation, type Project, type Requirements } from "#lib/evaluation";
+import { type BidEvaluation, type Evaluation, type Project, referenceMethod } from "#lib/evaluation";
 import type { UnitSystem } from "#lib/quantity";
 import { convertedCell } from "./converted-cell";
 import { isOverClaimed, marksOnClaims } from "./finding-marks";
@@ -55,28 +54,6 @@ const labels: Readonly<Record<string, string | undefined>> = claimFieldLabels;
 
 const methodName = (method: StatedMethod): string =>
   method === "not-stated" ? "a method that is not stated" : methodOf(method).designation;
-
-/** A method that the owner asks for by a requirement or a criterion comes first, then the one most bids used. */
-function referenceMethod(property: Property, requirements: Requirements, claims: readonly Claim[]): MethodId | null {
-  const asked = requirements.criteria.flatMap(({ measure }) => {
-    const claimed = claimedMeasures.find(({ id }) => id === measure.id);
-    return claimed?.property === property.id && claimed.method !== null ? [claimed.method] : [];
-  });
-  const required = property.id === "g-max" ? matchMethod(requirements.impact.method) : null;
-  if (required !== null && required !== "not-stated") return required;
-  return asked[0] ?? mostUsed(claims) ?? property.methods[0] ?? null;
-}
-
-/** The method by which the most claims can be compared; the first named where several have as many. */
-function mostUsed(claims: readonly Claim[]): MethodId | null {
-  const named = claims.flatMap(({ method }) => (method === "not-stated" ? [] : [method]));
-  const followers = (method: MethodId) =>
-    claims.filter((claim) => comparability(claim.property, method, claim.method).kind === "comparable").length;
-  return named.reduce<MethodId | null>(
-    (best, method) => (best === null || followers(method) > followers(best) ? method : best),
-    null,
-  );
-}
 
 /** A claim, and how it stands towards the method and edition that the line is for. */
 type JudgedClaim = Readonly<{ claim: Claim; verdict: ClaimComparability }>;
@@ -262,7 +239,7 @@ export function claimedRows(
     .flatMap((property) => {
       const spoken = lists.flatMap(({ all }) => claimsFor(all, property.id));
       if (spoken.length === 0 && !asked.has(property.id)) return [];
-      const reference = referenceMethod(property, requirements, spoken);
+      const reference = referenceMethod(property.id, requirements, spoken) ?? property.methods[0] ?? null;
       const claimed = lists.map(({ bid, all }) => ({
         bid,
         all,
