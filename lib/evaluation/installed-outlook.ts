@@ -8,13 +8,15 @@ const fewestSpots = 5;
 /** What the tests on the finished field say of its years to come. */
 export type InstalledOutlook = Readonly<{
   outlook: ChanceOutlook;
+  /** Of the field at the latest test, in years; what comes before it has been measured. */
+  latestAge: number;
   /** What it rests on, in sentences. */
   assumptions: readonly string[];
 }>;
 
 /**
  * Chances of the installed field year by year, from its own campaigns: the mean of each is its level at that age, and the
- * locations of the latest say how spots differ. With campaigns at fewer than three ages the change is the owner's assumption.
+ * locations of the latest say how spots differ. How the level changes after that is the owner's assumption.
  * @param campaigns by methods that compare with the required one, in any order
  */
 export function installedOutlook(
@@ -25,7 +27,7 @@ export function installedOutlook(
   const latest = points.at(-1);
   if (latest === undefined) {
     const because = { kind: "missing-input", what: "a campaign with three drops on a location" } as const;
-    return { outlook: { kind: "unknown", because }, assumptions: [] };
+    return { outlook: { kind: "unknown", because }, latestAge: 0, assumptions: [] };
   }
   const values = points.map(({ years, mean }) => ({ years, low: mean, high: mean }));
   const spread = spreadOver(campaigns.find(({ campaign }) => campaign.id === latest.campaign));
@@ -45,7 +47,7 @@ export function installedOutlook(
     },
     ...{ locations: testLocations, level: chanceLevel.value, years: Math.max(horizonYears, Math.ceil(latest.years)) },
   });
-  return { outlook, assumptions: assumptionsOf(spread, latest.date) };
+  return { outlook, latestAge: latest.years, assumptions: assumptionsOf(spread, latest.date) };
 }
 
 /** Standard deviation of the levels of one campaign as a share of their mean; null where too few were measured. */
@@ -60,7 +62,7 @@ function spreadOver(campaign: ReducedCampaign | undefined): number | null {
 const assumptionsOf = (spread: number | null, date: string): readonly string[] => [
   "Each campaign stands for the level of the field at its age; from the latest on the level changes by the owner’s low to high, most likely by the likely one.",
   ...(spread === null
-    ? []
+    ? [`Too few locations were tested on ${date} to say how spots differ; ${fewestSpots} are needed.`]
     : [
         `Spots differ as they did on ${date}: by a standard deviation of ${(spread * 100).toFixed(1)} % of the mean, as much in every year.`,
       ]),

@@ -40,8 +40,9 @@ describe("the outlook of the installed field", () => {
   });
 
   test("says nothing of single spots with too few of them", () => {
-    const { outlook } = installedOutlook([campaign("acceptance", "2027-08-20", even.slice(1))], impact);
+    const { outlook, assumptions } = installedOutlook([campaign("acceptance", "2027-08-20", even.slice(1))], impact);
     expect(outlook.kind === "chances" && outlook.years[0]?.locations).toBeNull();
+    expect(assumptions.join(" ")).toContain("Too few locations were tested on 2027-08-20");
   });
 
   test("a harder latest campaign never makes a later year surer", () => {

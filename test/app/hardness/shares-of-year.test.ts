@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { ChanceYear } from "#lib/impact";
-import { chanceText } from "../../../app/project/[id]/hardness/_components/chance-line";
+import { chanceText, overAllSpots } from "../../../app/project/[id]/hardness/_components/chance-line";
 import { sharesOf } from "../../../app/project/[id]/hardness/_components/shares-of-year";
 
 const yearWith = (below: number, above: number, meets: number): ChanceYear => ({
@@ -38,6 +38,13 @@ describe("the parts of all locations", () => {
   test("are none where no spread is known", () => {
     expect(sharesOf([{ ...yearWith(0, 0, 1), locations: null }])).toEqual([]);
   });
+});
+
+test("a chance of the field as a whole is not drawn beside one of all its spots", () => {
+  const line = (letter: string, ...years: readonly ChanceYear[]) => ({ letter, outlook: { years } as never });
+  const known = line("A", yearWith(0, 0, 1));
+  const asAWhole = line("B", { ...yearWith(0, 0, 1), locations: null });
+  expect(overAllSpots([known, asAWhole]).map(({ letter }) => letter)).toEqual(["A"]);
 });
 
 test("a chance is never written as none or all", () => {

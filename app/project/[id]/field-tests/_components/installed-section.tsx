@@ -1,5 +1,4 @@
 import { type InstalledOutlook, installedOutlook } from "#lib/evaluation";
-import { explainShortfall } from "#lib/figure";
 import { type ImpactRequirement, naturalFrequency } from "#lib/impact";
 import { formatValue, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
@@ -43,14 +42,13 @@ export function InstalledSection({
 
 function Years({
   bid,
-  installed: { outlook, assumptions },
+  installed: { outlook, latestAge, assumptions },
 }: {
   bid: InstalledSystem["bid"];
   installed: InstalledOutlook;
 }) {
-  if (outlook.kind === "unknown") return <p>{explainShortfall(outlook.because)}</p>;
-  const known = Math.ceil(Math.max(...measuredAges(outlook)));
-  const shown = outlook.years.filter(({ year }) => year >= known);
+  if (outlook.kind === "unknown") return null;
+  const shown = outlook.years.filter(({ year }) => year >= latestAge);
   const what = bid === null ? "Installed field, no bid named" : `Installed field, bid ${bid.letter}`;
   return (
     <>
@@ -70,10 +68,10 @@ function Years({
             </tr>
           </thead>
           <tbody>
-            {shown.map(({ year, decisive, locations }) => (
+            {shown.map(({ year, locations }) => (
               <tr key={year}>
                 <th scope="row">{year === 0 ? "new" : `${year} years`}</th>
-                <td>{naturalFrequency(decisive)}</td>
+                <td>{locations === null ? "not known" : naturalFrequency(locations.allMeet)}</td>
                 <td>{locations === null ? "not known" : naturalFrequency(locations.locationInWindow)}</td>
               </tr>
             ))}
@@ -88,6 +86,3 @@ function Years({
     </>
   );
 }
-
-const measuredAges = ({ question: { basis } }: Extract<InstalledOutlook["outlook"], { kind: "chances" }>) =>
-  basis.kind === "scenario" ? basis.used.map(({ years }) => years) : [0];

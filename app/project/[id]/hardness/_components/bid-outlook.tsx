@@ -106,12 +106,26 @@ function Figures({ project, bid, units }: { project: string; bid: BidEvaluation;
             units={units}
           />
           {depthMargin.kind === "unknown" ? null : <p className="small soft">{explainDepthMargin(depthMargin)}</p>}
-          {softMargin.kind === "unknown" ? null : (
-            <p className="small soft">{explainDepthMargin(softMargin, "too-soft")}</p>
-          )}
+
           {sensitivity.kind === "applies" ? <p className="small soft">{explainSensitivity(sensitivity)}</p> : null}
         </dd>
       </div>
+      {softMargin.kind === "unknown" ? null : (
+        <div>
+          <dt>
+            Depth margin to the soft side <small className="soft">rule of thumb: common practice, no source</small>
+          </dt>
+          <dd>
+            <FigureText
+              project={project}
+              of={`the depth margin of bid ${letter} to the soft side`}
+              figure={softMargin.figure}
+              units={units}
+            />
+            <p className="small soft">{explainDepthMargin(softMargin, "too-soft")}</p>
+          </dd>
+        </div>
+      )}
     </dl>
   );
 }

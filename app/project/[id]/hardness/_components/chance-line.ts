@@ -17,6 +17,10 @@ export const chanceLines = (bids: readonly Readonly<{ bid: BidEvaluation; index:
     return outlook.kind === "chances" ? [{ letter, bidder, index, outlook, assumptions }] : [];
   });
 
+/** Those whose chances are of all spots: a chance of the field as a whole never shares an axis with one of them. */
+export const overAllSpots = <Line extends Pick<ChanceLine, "outlook">>(lines: readonly Line[]): readonly Line[] =>
+  lines.filter(({ outlook }) => outlook.years.every(({ locations }) => locations !== null));
+
 /** A chance as a share in percent; never none or all, which no chance worked out from few results is. */
 export function chanceText(chance: number): string {
   if (chance < 0.01) return "under 1 %";

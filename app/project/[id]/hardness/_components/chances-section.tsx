@@ -3,12 +3,11 @@ import { explainChanceYear, type ImpactRequirement } from "#lib/impact";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { ChanceChart } from "./chance-chart";
-import { type ChanceLine, chanceLines } from "./chance-line";
+import { type ChanceLine, chanceLines, overAllSpots } from "./chance-line";
 import { ChanceTable } from "./chance-table";
 import styles from "./chances-section.module.css";
 import { fullChart, narrowChart } from "./outlook-chart";
 import { SharesChart, SharesKey } from "./shares-chart";
-import { sharesOf } from "./shares-of-year";
 import { WhatMovesTable } from "./what-moves-table";
 import { YearByYear } from "./year-by-year";
 
@@ -29,7 +28,7 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
   const summary = bids.flatMap(({ bid }) =>
     bid.hardness.chanceSentences.slice(0, 1).map((sentence) => `Bid ${bid.letter}: ${sentence}`),
   );
-  const spread = lines.filter(({ outlook }) => sharesOf(outlook.years).length > 0);
+  const spread = overAllSpots(lines);
   return (
     <>
       <h2>How sure it is</h2>
@@ -38,7 +37,7 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
         locations of a field like the bid’s stay below the limit. The owner asks for {chanceLevel.asEntered} or more in
         every year. It is a statement about levels and not about injury.
       </p>
-      {lines.length === 0 ? (
+      {spread.length === 0 ? (
         <ul>
           {summary.map((sentence) => (
             <li key={sentence}>{sentence}</li>
@@ -52,13 +51,13 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
             draw={(width) => (
               <ChanceChart
                 label="Chance of each bid by year, as summed up above and listed in the table below"
-                lines={lines}
+                lines={spread}
                 level={chanceLevel.value}
                 horizon={horizon}
                 size={width === "wide" ? fullChart : narrowChart}
               />
             )}
-            table={<ChanceTable lines={lines} horizon={horizon} />}
+            table={<ChanceTable lines={spread} horizon={horizon} />}
           />
           <h3>In one year</h3>
           <YearByYear
