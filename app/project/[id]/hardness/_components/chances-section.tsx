@@ -3,13 +3,13 @@ import { explainChanceYear, type ImpactRequirement } from "#lib/impact";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { ChanceChart } from "./chance-chart";
-import { type ChanceLine, chanceLines, overAllSpots } from "./chance-line";
-import { ChanceTable } from "./chance-table";
+import { type ChanceLine, chanceLines, chanceText, overAllSpots } from "./chance-line";
 import styles from "./chances-section.module.css";
 import { fullChart, narrowChart } from "./outlook-chart";
 import { SharesChart, SharesKey } from "./shares-chart";
 import { WhatMovesTable } from "./what-moves-table";
 import { YearByYear } from "./year-by-year";
+import { YearTable } from "./year-table";
 
 type ShownBid = Readonly<{ bid: BidEvaluation; index: number }>;
 
@@ -57,7 +57,14 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
                 size={width === "wide" ? fullChart : narrowChart}
               />
             )}
-            table={<ChanceTable lines={spread} horizon={horizon} />}
+            table={
+              <YearTable
+                caption="Chance that all test locations stay below the limit, by year"
+                lines={spread}
+                horizon={horizon}
+                cell={({ outlook }, year) => chanceText(outlook.years[year]?.decisive ?? 0)}
+              />
+            }
           />
           <h3>In one year</h3>
           <YearByYear

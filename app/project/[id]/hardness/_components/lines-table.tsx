@@ -26,6 +26,7 @@ export function LinesTable({
   chance: Readonly<{ asEntered: string; value: number }>;
   units: UnitSystem;
 }) {
+  // the ages are in years already, so the hours of a year turn nothing
   const { amount, share: shares } = agedLines(results, 1, chance.value);
   if (amount.kind !== "fitted") return null;
   const rows: readonly Row[] = [

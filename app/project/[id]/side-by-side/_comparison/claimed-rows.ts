@@ -23,7 +23,7 @@ import {
 import { type Answer, earlierVersions } from "#lib/crosscheck";
 import { type BidEvaluation, type Evaluation, type Project, referenceMethod } from "#lib/evaluation";
 import type { UnitSystem } from "#lib/quantity";
-import { convertedCell } from "./converted-cell";
+import { convertedCell, type LineSetting } from "./converted-cell";
 import { isOverClaimed, marksOnClaims } from "./finding-marks";
 import { type Cell, emptyCell, type Fact, type Row, type Statement } from "./model";
 import { type NumberAndUnit, numberAndUnit, unitInHead } from "./number-and-unit";
@@ -58,12 +58,6 @@ const methodName = (method: StatedMethod): string =>
 /** A claim, and how it stands towards the method and edition that the line is for. */
 type JudgedClaim = Readonly<{ claim: Claim; verdict: ClaimComparability }>;
 type BidClaims = Readonly<{ bid: BidEvaluation; all: readonly Claim[]; claims: readonly JudgedClaim[] }>;
-type Setting = Readonly<{
-  property: Property;
-  reference: MethodId | null;
-  area: Evaluation["area"];
-  units: UnitSystem;
-}>;
 
 const alike: ClaimComparability = { kind: "comparable", cautions: [] };
 
@@ -82,7 +76,7 @@ const isUnlike = ({ verdict }: JudgedClaim): boolean => verdict.kind === "not-co
 /** Figures that compare with each other but not with the line: by one kind of method, or by another edition of it. */
 type Kind = Readonly<{ method: StatedMethod; isEdition: boolean }>;
 
-function kindOf({ claim: { property, method } }: JudgedClaim, { reference }: Setting): Kind {
+function kindOf({ claim: { property, method } }: JudgedClaim, { reference }: LineSetting): Kind {
   const byMethod = reference === null || comparability(property, reference, method).kind === "comparable";
   return { method, isEdition: byMethod };
 }
@@ -91,7 +85,7 @@ function kindOf({ claim: { property, method } }: JudgedClaim, { reference }: Set
  * A property across the bids: one row for the figures that compare with each other, and a row set apart for each method
  * that does not, so that unlike figures never share a line.
  */
-function rowsOf(setting: Setting, bids: readonly BidClaims[]): readonly Row[] {
+function rowsOf(setting: LineSetting, bids: readonly BidClaims[]): readonly Row[] {
   const { property, units } = setting;
   const unit = property.kind === "quantity" ? unitInHead(property.dimension, shownIn(property, units)) : "";
   const strangers = unlikeKinds(
@@ -121,14 +115,14 @@ function rowsOf(setting: Setting, bids: readonly BidClaims[]): readonly Row[] {
 }
 
 /** Each kind once among claims that don't compare with the reference. */
-function unlikeKinds(claims: readonly JudgedClaim[], setting: Setting): readonly Kind[] {
+function unlikeKinds(claims: readonly JudgedClaim[], setting: LineSetting): readonly Kind[] {
   const kinds: Kind[] = [];
   for (const claim of claims)
     if (!kinds.some((kind) => isOfKind(claim, kind, setting))) kinds.push(kindOf(claim, setting));
   return kinds;
 }
 
-function isOfKind(judged: JudgedClaim, kind: Kind, setting: Setting): boolean {
+function isOfKind(judged: JudgedClaim, kind: Kind, setting: LineSetting): boolean {
   const { method, isEdition } = kindOf(judged, setting);
   if (isEdition !== kind.isEdition) return false;
   if (method === kind.method) return true;
@@ -139,7 +133,7 @@ function isOfKind(judged: JudgedClaim, kind: Kind, setting: Setting): boolean {
 const kindName = ({ method, isEdition }: Kind): string =>
   isEdition ? `another edition of ${methodName(method)}` : methodName(method);
 
-function mainCell({ bid, all, claims }: BidClaims, setting: Setting): Cell {
+function mainCell({ bid, all, claims }: BidClaims, setting: LineSetting): Cell {
   if (claims.length === 0) return convertedCell(bid.id, all, setting) ?? { ...emptyCell(bid.id), status: "not shown" };
   const [like, unlike] = [claims.filter((claim) => !isUnlike(claim)), claims.filter(isUnlike)];
   const elsewhere = unlike
@@ -150,13 +144,13 @@ function mainCell({ bid, all, claims }: BidClaims, setting: Setting): Cell {
   return { ...stated(bid, like, setting), lines: elsewhere };
 }
 
-function apartCell({ bid, claims }: BidClaims, kind: Kind, setting: Setting): Cell {
+function apartCell({ bid, claims }: BidClaims, kind: Kind, setting: LineSetting): Cell {
   const own = claims.filter((claim) => isUnlike(claim) && isOfKind(claim, kind, setting));
   if (own.length === 0) return emptyCell(bid.id);
   return { ...stated(bid, own, setting), status: "not comparable", lines: reasons(own) };
 }
 
-function stated(bid: BidEvaluation, judged: readonly JudgedClaim[], setting: Setting): Cell {
+function stated(bid: BidEvaluation, judged: readonly JudgedClaim[], setting: LineSetting): Cell {
   const claims = judged.map(({ claim }) => claim);
   return {
     ...emptyCell(bid.id),
@@ -171,7 +165,7 @@ function stated(bid: BidEvaluation, judged: readonly JudgedClaim[], setting: Set
 }
 
 /** A property that takes a figure is not shown by words alone. */
-function statedStatus(bid: BidEvaluation, claims: readonly Claim[], { property }: Setting): Cell["status"] {
+function statedStatus(bid: BidEvaluation, claims: readonly Claim[], { property }: LineSetting): Cell["status"] {
   if (claims.some(({ id }) => isOverClaimed(bid, id))) return "over-claimed";
   return property.kind === "quantity" && claims.every(({ value }) => value.kind === "words") ? "not shown" : null;
 }
@@ -184,7 +178,7 @@ function reasons(claims: readonly JudgedClaim[]): readonly string[] {
   return [...new Set(sentences)];
 }
 
-function statementOf(bid: BidEvaluation, { claim, verdict }: JudgedClaim, { property, units }: Setting): Statement {
+function statementOf(bid: BidEvaluation, { claim, verdict }: JudgedClaim, { property, units }: LineSetting): Statement {
   const { value, method, condition } = claim;
   const cautions = verdict.kind === "not-comparable" ? [] : verdict.cautions;
   const facts = [

@@ -14,7 +14,8 @@ import { formatInterval, type UnitSystem } from "#lib/quantity";
 import { type Cell, emptyCell } from "./model";
 import { numberAndUnit } from "./number-and-unit";
 
-type Setting = Readonly<{
+/** What a line of claimed figures is for. */
+export type LineSetting = Readonly<{
   property: Property;
   /** The method of the line; null where any will do. */
   reference: MethodId | null;

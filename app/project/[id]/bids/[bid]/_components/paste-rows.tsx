@@ -1,5 +1,5 @@
 "use client";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useMemo, useState } from "react";
 import {
   accreditations,
   type ClaimField,
@@ -19,6 +19,7 @@ import {
   shownIn,
   testedBuilds,
 } from "#lib/claim";
+import { CellProblems, PasteArea, type PasteOutcome } from "../../../../../_components/form/paste-area";
 import { Scroller } from "../../../../../_components/scroller";
 import { ColumnChoice } from "./column-choice";
 import styles from "./paste-rows.module.css";
@@ -41,65 +42,36 @@ export function PasteRows({
     () => pastedBlock(pasted, chosen !== null && chosen.text === pasted ? chosen.layout : null),
     [pasted, chosen],
   );
-  const area = useRef<HTMLTextAreaElement>(null);
-  // a block that was pasted into the table shows up here, out of sight of where it was pasted
-  useEffect(() => {
-    if (pasted !== "" && document.activeElement !== area.current) area.current?.focus();
-  }, [pasted]);
   return (
-    <details className={`${styles.paste} screen-only`} open={pasted !== "" || undefined}>
-      <summary>Paste rows from a spreadsheet</summary>
-      <p>
-        Copy the rows and paste them here. A first row with headings names the columns in any order; without one they
-        are read as property, figure, test method, condition, evidence, document, page, words, note, edition, date of
-        the report, laboratory, accreditation, tested build.
-      </p>
-      <label htmlFor="pasted-rows">Pasted rows</label>
-      <textarea
-        id="pasted-rows"
-        ref={area}
-        rows={4}
-        value={pasted}
-        spellCheck={false}
-        onChange={({ target }) => setPasted(target.value)}
-      />
-      {block.kind === "not-read" ? (
-        <p role="alert" className={styles.trouble}>
-          {block.message}
-        </p>
-      ) : null}
-      {block.kind === "read" ? (
-        <>
-          <p role="status">{summary(block)}</p>
-          <ColumnChoice
-            rows={block.rows}
-            layout={block.layout}
-            choose={(layout) => setChosen({ text: pasted, layout })}
-          />
-          <Scroller label="How the pasted rows were read">
-            <Preview claims={block.claims} />
-          </Scroller>
-          <p className="row">
-            <button
-              type="button"
-              className="primary"
-              aria-disabled={block.claims.length === 0}
-              onClick={() => {
-                if (block.claims.length === 0) return;
-                addAll(block.claims.map(({ claim }) => claim));
-                setPasted("");
-              }}
-            >
-              {block.claims.length === 1 ? "Add this claim" : `Add these ${block.claims.length} claims`}
-            </button>
-            <button type="button" onClick={() => setPasted("")}>
-              Leave them out
-            </button>
-          </p>
-        </>
-      ) : null}
-    </details>
+    <PasteArea
+      title="Paste rows from a spreadsheet"
+      explain="Copy the rows and paste them here. A first row with headings names the columns in any order; without one they are read as property, figure, test method, condition, evidence, document, page, words, note, edition, date of the report, laboratory, accreditation, tested build."
+      label="Pasted rows"
+      pasted={pasted}
+      setPasted={setPasted}
+      outcome={outcomeOf(block, (layout) => setChosen({ text: pasted, layout }))}
+      take={() => {
+        if (block.kind === "read") addAll(block.claims.map(({ claim }) => claim));
+      }}
+    />
   );
+}
+
+function outcomeOf(block: ReturnType<typeof pastedBlock>, choose: (layout: PastedLayout) => void): PasteOutcome {
+  if (block.kind !== "read") return block;
+  const rows = block.claims.length;
+  return {
+    ...{ kind: "read", rows, summary: summary(block) },
+    takeOver: rows === 1 ? "Add this claim" : `Add these ${rows} claims`,
+    preview: (
+      <>
+        <ColumnChoice rows={block.rows} layout={block.layout} choose={choose} />
+        <Scroller label="How the pasted rows were read">
+          <Preview claims={block.claims} />
+        </Scroller>
+      </>
+    ),
+  };
 }
 
 function summary({
@@ -140,13 +112,13 @@ function Preview({ claims }: { claims: readonly PastedClaim[] }) {
           <tr key={row}>
             <th scope="row">
               {row}
-              <Problems messages={problems.filter(({ field }) => field === "row").map(({ message }) => message)} />
+              <CellProblems messages={problems.filter(({ field }) => field === "row").map(({ message }) => message)} />
             </th>
             {claimFields.map((field) => (
               <td key={field}>
                 {shownText(claim, field)}
                 {field === "figure" ? <span className={styles.reading}>{figureReading(claim)}</span> : null}
-                <Problems
+                <CellProblems
                   messages={problems.filter((problem) => problem.field === field).map(({ message }) => message)}
                 />
               </td>
@@ -156,14 +128,6 @@ function Preview({ claims }: { claims: readonly PastedClaim[] }) {
       </tbody>
     </table>
   );
-}
-
-function Problems({ messages }: { messages: readonly string[] }) {
-  return messages.map((message) => (
-    <span key={message} className={styles.trouble}>
-      {message}
-    </span>
-  ));
 }
 
 /** A cell in the words of the ledger where it reads, as pasted where it does not. */

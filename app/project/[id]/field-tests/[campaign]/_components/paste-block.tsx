@@ -1,6 +1,6 @@
 "use client";
-import { useEffect, useId, useRef } from "react";
 import type { PastedCellProblem } from "#lib/fieldtest";
+import { CellProblems, PasteArea, type PasteOutcome } from "../../../../../_components/form/paste-area";
 import { Scroller } from "../../../../../_components/scroller";
 import styles from "./paste-block.module.css";
 
@@ -23,78 +23,29 @@ export type BlockRead = Readonly<
 
 /** Shows a pasted block cell by cell as it was read, and takes it over when that is asked. Nothing in it is dropped. */
 export function PasteBlock({
-  title,
-  explain,
   what,
-  pasted,
-  setPasted,
   block,
-  take,
-  children,
-}: {
-  title: string;
-  explain: string;
+  ...rest
+}: Omit<React.ComponentProps<typeof PasteArea>, "label" | "outcome"> & {
   /** What the rows are called: “rows of drops”. */
   what: string;
-  pasted: string;
-  setPasted: (text: string) => void;
   block: BlockRead;
-  take: () => void;
-  /** Choices that the reading depends on. */
-  children?: React.ReactNode;
 }) {
-  const id = useId();
-  const area = useRef<HTMLTextAreaElement>(null);
-  // a block that was pasted into the table shows up here, out of sight of where it was pasted
-  useEffect(() => {
-    if (pasted !== "" && document.activeElement !== area.current) area.current?.focus();
-  }, [pasted]);
-  return (
-    <details className={`${styles.paste} screen-only`} open={pasted !== "" || undefined}>
-      <summary>{title}</summary>
-      <p>{explain}</p>
-      {children}
-      <label htmlFor={id}>Pasted {what}</label>
-      <textarea
-        id={id}
-        ref={area}
-        rows={4}
-        value={pasted}
-        spellCheck={false}
-        onChange={({ target }) => setPasted(target.value)}
-      />
-      {block.kind === "not-read" ? (
-        <p role="alert" className={styles.trouble}>
-          {block.message}
-        </p>
-      ) : null}
-      {block.kind === "read" ? (
-        <>
-          <p role="status">{summary(block)}</p>
-          <Scroller label={`How the pasted ${what} were read`}>
-            <Preview block={block} />
-          </Scroller>
-          <p className="row">
-            <button
-              type="button"
-              className="primary"
-              aria-disabled={block.rows.length === 0}
-              onClick={() => {
-                if (block.rows.length === 0) return;
-                take();
-                setPasted("");
-              }}
-            >
-              {block.rows.length === 1 ? "Take over this row" : `Take over these ${block.rows.length} rows`}
-            </button>
-            <button type="button" onClick={() => setPasted("")}>
-              Leave them out
-            </button>
-          </p>
-        </>
-      ) : null}
-    </details>
-  );
+  return <PasteArea {...rest} label={`Pasted ${what}`} outcome={outcomeOf(block, what)} />;
+}
+
+function outcomeOf(block: BlockRead, what: string): PasteOutcome {
+  if (block.kind !== "read") return block;
+  const rows = block.rows.length;
+  return {
+    ...{ kind: "read", rows, summary: summary(block) },
+    takeOver: rows === 1 ? "Take over this row" : `Take over these ${rows} rows`,
+    preview: (
+      <Scroller label={`How the pasted ${what} were read`}>
+        <Preview block={block} />
+      </Scroller>
+    ),
+  };
 }
 
 type ReadBlock = Extract<BlockRead, { kind: "read" }>;
@@ -131,13 +82,11 @@ function Preview({ block: { columns, rows, problems, firstRow } }: { block: Read
               <td key={column}>
                 {cells[place]?.text}
                 {cells[place]?.reading ? <span className={styles.reading}>{cells[place].reading}</span> : null}
-                {problems
-                  .filter((problem) => problem.row === firstRow[index] && problem.column === place + 1)
-                  .map(({ message }) => (
-                    <span key={message} className={styles.trouble}>
-                      {message}
-                    </span>
-                  ))}
+                <CellProblems
+                  messages={problems
+                    .filter((problem) => problem.row === firstRow[index] && problem.column === place + 1)
+                    .map(({ message }) => message)}
+                />
               </td>
             ))}
             <td>{goesTo}</td>

@@ -1,11 +1,20 @@
 import { BidLetter } from "../../../../_components/bid-letter";
-import { type ChanceLine, chanceText } from "./chance-line";
 
-/** The decisive chance of every bid in every year. */
-export function ChanceTable({ lines, horizon }: { lines: readonly ChanceLine[]; horizon: number }) {
+/** A row for each year and a column for each bid. */
+export function YearTable<Line extends Readonly<{ letter: string; index: number }>>({
+  caption,
+  lines,
+  horizon,
+  cell,
+}: {
+  caption: string;
+  lines: readonly Line[];
+  horizon: number;
+  cell: (line: Line, year: number) => React.ReactNode;
+}) {
   return (
     <table>
-      <caption>Chance that all test locations stay below the limit, by year</caption>
+      <caption>{caption}</caption>
       <thead>
         <tr>
           <th scope="col">Year</th>
@@ -21,9 +30,9 @@ export function ChanceTable({ lines, horizon }: { lines: readonly ChanceLine[]; 
           // biome-ignore lint/suspicious/noArrayIndexKey: the index is the year
           <tr key={year}>
             <th scope="row">{year === 0 ? "new" : year}</th>
-            {lines.map(({ letter, outlook }) => (
-              <td key={letter} className="number">
-                {chanceText(outlook.years[year]?.decisive ?? Number.NaN)}
+            {lines.map((line) => (
+              <td key={line.letter} className="number">
+                {cell(line, year)}
               </td>
             ))}
           </tr>
