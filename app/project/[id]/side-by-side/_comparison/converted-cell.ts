@@ -30,7 +30,7 @@ export type LineSetting = Readonly<{
 export function convertedCell(
   bid: string,
   claims: readonly Claim[],
-  { property, reference, area, units }: Setting,
+  { property, reference, area, units }: LineSetting,
 ): Cell | null {
   const [conversion] = conversionsTo(property.id);
   if (conversion === undefined) return null;
