@@ -1,4 +1,5 @@
 import { type Figure, known, type Shortfall, unknown, type Working, type WorkingInput } from "#lib/figure";
+import { onFirstReading } from "#lib/once";
 import { type DimensionName, formatValue, type In, measured } from "#lib/quantity";
 import { type CashFlows, cashFlows } from "./cash-flows";
 import type { CostCategory } from "./categories";
@@ -56,7 +57,7 @@ const noPrice: Shortfall = { kind: "not-claimed", what: "any price of its own" }
  * @source 10 CFR 436.16 for discounting and for the groups of cost
  */
 export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSetting): LifeCycleCost {
-  const { area, conventions } = setting;
+  const { area, conventions, hoursPerYear } = setting;
   const timing = conventions.timing;
   const rate = conventions.realRate.value;
   const flows = cashFlows(lines, setting);
@@ -64,41 +65,41 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
   const total = summedPresentValue(entries);
   const annual = equivalentAnnualCost(total, rate, conventions.studyPeriod.years);
 
-  const parts = linesInWords(lines, setting);
+  const parts = onFirstReading(() => linesInWords(lines, setting));
   const inAll = paidAtBaseDate(flows, ["bid", "owner-estimate"], parts);
   const asBid = paidAtBaseDate(flows, ["bid"], parts);
   const isPriced = lines.some(({ givenBy }) => givenBy === "bid");
-  const figure = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> =>
+  const figure = <D extends DimensionName>(dimension: D, value: number, working: () => Working): Figure<D> =>
     isPriced ? known(dimension, measured(dimension, value), working) : unknown(dimension, noPrice);
   const totalAt = (other: number) =>
     flows.flows.reduce((sum, { flow }) => sum + flowPresentValue(flow, { rate: other, timing }), 0);
 
-  return {
-    presentValue: figure("money", total, presentValueWorking(parts, setting, conventions.realRate.asEntered)),
-    priceAtBaseDate: figure("money", inAll.cents, inAll.working),
-    priceAsBid: figure("money", asBid.cents, asBid.working),
-    equivalentAnnualCost: figure("money", annual, annualWorking(total, setting)),
-    perHour:
-      setting.hoursPerYear === null || setting.hoursPerYear <= 0
-        ? unknown("moneyPerTime", { kind: "missing-input", what: "the hours of use a year, above 0" })
-        : figure(
-            "moneyPerTime",
-            measured("moneyPerTime", costPerHour(annual, setting.hoursPerYear) / 100, "$/h"),
-            shareWorking("hour", annual, hoursInput(setting.hoursPerYear)),
-          ),
-    perAreaYear: figure(
-      "moneyPerArea",
-      costPerAreaYear(annual, area),
-      shareWorking("area and year", annual, areaInput(area)),
-    ),
-    atRates: comparisonRates.map((other) => ({
+  const atRates = onFirstReading(() =>
+    comparisonRates.map((other) => ({
       rate: other,
-      presentValue: figure(
-        "money",
-        totalAt(other),
-        presentValueWorking(parts, setting, formatValue("fraction", measured("fraction", other), "us")),
+      presentValue: figure("money", totalAt(other), () =>
+        presentValueWorking(parts(), setting, formatValue("fraction", measured("fraction", other), "us")),
       ),
     })),
+  );
+
+  return {
+    presentValue: figure("money", total, () => presentValueWorking(parts(), setting, conventions.realRate.asEntered)),
+    priceAtBaseDate: figure("money", inAll.cents, inAll.working),
+    priceAsBid: figure("money", asBid.cents, asBid.working),
+    equivalentAnnualCost: figure("money", annual, () => annualWorking(total, setting)),
+    perHour:
+      hoursPerYear === null || hoursPerYear <= 0
+        ? unknown("moneyPerTime", { kind: "missing-input", what: "the hours of use a year, above 0" })
+        : figure("moneyPerTime", measured("moneyPerTime", costPerHour(annual, hoursPerYear) / 100, "$/h"), () =>
+            shareWorking("hour", annual, hoursInput(hoursPerYear)),
+          ),
+    perAreaYear: figure("moneyPerArea", costPerAreaYear(annual, area), () =>
+      shareWorking("area and year", annual, areaInput(area)),
+    ),
+    get atRates() {
+      return atRates();
+    },
     entries,
     categories: categoryEntries(entries),
     yearly: flows.total,
@@ -107,10 +108,10 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
 }
 
 /** What is paid in year 0 on the word of some givers, and how it comes about. */
-function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], parts: LinesInWords) {
+function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], parts: () => LinesInWords) {
   const paid = flows.filter(({ flow }) => givers.includes(flow.givenBy) && flow.stream[0] !== 0);
   const cents = paid.reduce((sum, { flow }) => sum + (flow.stream[0] ?? 0), 0);
-  return { cents, working: baseDateWorking([...new Set(paid.map(({ line }) => line))], parts) };
+  return { cents, working: () => baseDateWorking([...new Set(paid.map(({ line }) => line))], parts()) };
 }
 
 const hoursInput = (hours: In<"h/year">): WorkingInput => ({
