@@ -38,6 +38,7 @@ export {
   bidSchema,
   briefSchema,
   type CampaignText,
+  type CostingText,
   documentSchemas,
   type ProjectFile,
   projectFileSchema,

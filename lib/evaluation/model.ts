@@ -1,5 +1,5 @@
 import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
-import type { CostConventions, LifeCycleCost, PriceLine } from "#lib/cost";
+import type { CostConventions, Costing, LifeCycleCost, PriceLine } from "#lib/cost";
 import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteria";
 import type { Answer, Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
@@ -14,7 +14,7 @@ import type {
 } from "#lib/impact";
 import type { CrossSection, Placement, WeightClass } from "#lib/infill";
 import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
-import type { Quantity } from "#lib/quantity";
+import type { ExactQuantity, Quantity } from "#lib/quantity";
 
 /** What is to be built and how money over time is counted, before any bid. */
 export type Brief = Readonly<{
@@ -54,11 +54,21 @@ export type Bid = Readonly<{
   infill: Readonly<{ placement: Placement; components: readonly InfillClaim[] }>;
   claims: readonly Claim[];
   prices: readonly PriceLine[];
+  /** The sum that the bid form states, in figures; null where it states none. */
+  statedTotal: ExactQuantity<"money"> | null;
+  /** The same sum in the words of the form; empty where it has none. */
+  statedTotalInWords: string;
   /** What the bidder answered to questions, and what claims said before. */
   answers: readonly Answer[];
 }>;
 
-export type Project = Readonly<{ brief: Brief; requirements: Requirements; bids: readonly Bid[] }>;
+export type Project = Readonly<{
+  brief: Brief;
+  requirements: Requirements;
+  bids: readonly Bid[];
+  /** The owner's side of the money: levelling, links and what the bids are compared with. */
+  costing: Costing;
+}>;
 
 /** What the infill of a bid amounts to. */
 export type InfillFigures = Readonly<{

@@ -1,6 +1,7 @@
 "use client";
 import { useId, useRef } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
+import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
 import fieldStyles from "../../../../../_components/form/field.module.css";
 import { TextField } from "../../../../../_components/form/text-field";
 
@@ -8,10 +9,28 @@ const waysToGive = {
   "lump-sum": "As a lump sum",
   "per-area": "Per area of the field",
   "per-unit": "As quantity and unit price",
+  share: "As a share of a sum",
 } as const;
 
 type Way = keyof typeof waysToGive;
-type AmountText = Readonly<{ kind: Way; price?: string; quantity?: string; unitPrice?: string }>;
+type AmountText = Readonly<{ kind: Way; price?: string; quantity?: string; unitPrice?: string; share?: string }>;
+
+const sums: readonly Choice[] = [
+  { value: "base-bid", label: "The base bid" },
+  { value: "accepted-bid", label: "The bid with what is accepted" },
+  { value: "levelled-bid", label: "The levelled bid" },
+];
+
+function amountGiven(way: Way, price: string, quantity: string) {
+  switch (way) {
+    case "per-unit":
+      return { quantity, unitPrice: price };
+    case "share":
+      return { share: price, of: "accepted-bid" };
+    default:
+      return { price };
+  }
+}
 
 /** An amount as written. What was typed one way is kept when another way is chosen. */
 export function AmountFields({ name, what }: { name: string; what: string }) {
@@ -22,10 +41,9 @@ export function AmountFields({ name, what }: { name: string; what: string }) {
   const choose = (way: Way) => {
     const before: AmountText = getValues(name);
     if (before.quantity !== undefined) quantity.current = before.quantity;
-    const price = before.price ?? before.unitPrice ?? "";
-    unregister([`${name}.price`, `${name}.quantity`, `${name}.unitPrice`]);
-    const amount = way === "per-unit" ? { quantity: quantity.current, unitPrice: price } : { price };
-    setValue(name, { kind: way, ...amount }, { shouldDirty: true });
+    const price = before.price ?? before.unitPrice ?? before.share ?? "";
+    unregister([`${name}.price`, `${name}.quantity`, `${name}.unitPrice`, `${name}.share`, `${name}.of`]);
+    setValue(name, { kind: way, ...amountGiven(way, price, quantity.current) }, { shouldDirty: true });
   };
   return (
     <>
@@ -39,7 +57,12 @@ export function AmountFields({ name, what }: { name: string; what: string }) {
           ))}
         </select>
       </div>
-      {kind === "per-unit" ? (
+      {kind === "share" ? (
+        <>
+          <TextField key="share" name={`${name}.share`} label={`${what}: share`} />
+          <ChoiceField key="of" name={`${name}.of`} label={`${what}: share of`} choices={sums} />
+        </>
+      ) : kind === "per-unit" ? (
         <>
           <TextField key="quantity" name={`${name}.quantity`} label={`${what}: quantity`} />
           <TextField key="unit-price" name={`${name}.unitPrice`} label={`${what} of one unit`} />

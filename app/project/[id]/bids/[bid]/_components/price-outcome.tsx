@@ -26,19 +26,28 @@ export function PriceOutcome({ name, costing }: { name: string; costing: CostSet
         <li key={label}>
           {label}
           {givenBy === "owner-estimate" ? " (owner’s estimate)" : ""}: {amountText(amount, costing.area)}
-          {amount.kind === "lump-sum" ? "" : ` = ${formatMoneyExact(Math.round(amountCents(amount, costing.area)))}`}{" "}
+          {amount.kind === "lump-sum" || amount.kind === "share"
+            ? ""
+            : ` = ${formatMoneyExact(Math.round(amountCents(amount, costing.area)))}`}{" "}
           {schedule}
         </li>
       ))}
       {assumptionsOf(line, years).map((assumption) => (
         <li key={assumption}>{assumption}</li>
       ))}
-      <li>
-        Present value over {years} years: <strong>{formatMoney(Math.round(presentValueOf(line, costing)))}</strong>
-      </li>
+      {isShare(line) ? (
+        <li>What it comes to depends on the other prices of the bid; the page of life-cycle cost shows it.</li>
+      ) : (
+        <li>
+          Present value over {years} years: <strong>{formatMoney(Math.round(presentValueOf(line, costing)))}</strong>
+        </li>
+      )}
     </ul>
   );
 }
+
+const isShare = (line: PriceLine): boolean =>
+  line.amount.kind === "share" || (line.kind === "replacement-chain" && line.removal?.kind === "share");
 
 function presentValueOf(line: PriceLine, costing: CostSetting): number {
   const { realRate, timing } = costing.conventions;
