@@ -4,7 +4,8 @@ import { costCategories, costLines, type PriceLineKind } from "#lib/cost";
 import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
 import { LongTextField } from "../../../../../_components/form/long-text-field";
 import { TextField } from "../../../../../_components/form/text-field";
-import { AmountFields } from "./amount-fields";
+import { AmountFields } from "../../../_components/price/amount-fields";
+import { GrowthField, ScheduleFields } from "../../../_components/price/schedule-fields";
 import styles from "./fields.module.css";
 
 const givers: readonly Choice[] = [
@@ -48,40 +49,14 @@ export function PriceLineFields({ name, kind, place }: Named & { kind: PriceLine
 function KindFields({ name, kind }: Named & { kind: PriceLineKind }) {
   switch (kind) {
     case "at-base-date":
-      return null;
     case "in-year":
-      return (
-        <>
-          <TextField name={`${name}.year`} label="In year" hint="Counted from the base date, for instance 5." />
-          <Growth name={name} />
-        </>
-      );
     case "yearly":
-      return (
-        <>
-          <TextField name={`${name}.from`} label="First year" hint="Empty: year 1." />
-          <TextField name={`${name}.to`} label="Last year" hint="Empty: the end of the study." />
-          <Growth name={name} />
-        </>
-      );
     case "periodic":
-      return (
-        <>
-          <TextField name={`${name}.every`} label="Every" hint="For instance 2 years." />
-          <TextField name={`${name}.from`} label="First year" hint="Empty: one interval on." />
-          <TextField name={`${name}.until`} label="Last year" hint="Empty: the end of the study." />
-          <TextField name={`${name}.except`} label="Years left out" hint="For instance 10, 20." />
-          <Growth name={name} />
-        </>
-      );
+      return <ScheduleFields name={name} kind={kind} />;
     case "replacement-chain":
       return <ChainFields name={name} />;
   }
 }
-
-const Growth = ({ name }: Named) => (
-  <TextField name={`${name}.escalation`} label="Growth a year" hint="Over general inflation; empty: none." />
-);
 
 function ChainFields({ name }: Named) {
   return (
@@ -93,7 +68,7 @@ function ChainFields({ name }: Named) {
         label="Saved at renewal"
         hint="For instance 30 % for infill used again."
       />
-      <Growth name={name} />
+      <GrowthField name={name} />
       <ChoiceField name={`${name}.residual`} label="Value left at the study’s end" choices={residuals} />
       <RemovalFields name={name} />
     </>

@@ -1,9 +1,9 @@
 "use client";
 import { useId, useRef } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
-import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
-import fieldStyles from "../../../../../_components/form/field.module.css";
-import { TextField } from "../../../../../_components/form/text-field";
+import { type Choice, ChoiceField } from "../../../../_components/form/choice-field";
+import fieldStyles from "../../../../_components/form/field.module.css";
+import { TextField } from "../../../../_components/form/text-field";
 
 const waysToGive = {
   "lump-sum": "As a lump sum",
