@@ -24,21 +24,24 @@ export function ChecklistFields({ bids }: { bids: readonly string[] }) {
         what you like.
       </p>
       <ol className={styles.checklist}>
-        {items.map(({ id, label }, index) => (
-          <li key={`${id} ${index}`}>
-            <TextField name={`checklist.${index}.label`} label={`Item ${index + 1}`} />
-            <button
-              type="button"
-              className="plain"
-              onClick={() => {
-                setRemoved({ index, label, id });
-                put(items.filter((_, place) => place !== index));
-              }}
-            >
-              Take out<span className="visually-hidden"> {label}</span>
-            </button>
-          </li>
-        ))}
+        {items.map(({ id, label }, index) => {
+          const name = `checklist.${index}.label`; // a field that moves up is another field
+          return (
+            <li key={`${id} ${name}`}>
+              <TextField name={name} label={`Item ${index + 1}`} />
+              <button
+                type="button"
+                className="plain"
+                onClick={() => {
+                  setRemoved({ index, label, id });
+                  put(items.filter((_, place) => place !== index));
+                }}
+              >
+                Take out<span className="visually-hidden"> {label}</span>
+              </button>
+            </li>
+          );
+        })}
       </ol>
       {removed === null ? null : (
         <RemovedNotice

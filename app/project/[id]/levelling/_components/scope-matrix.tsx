@@ -46,7 +46,6 @@ export function ScopeMatrix({
   };
   return (
     <Scroller label="Scope, table">
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: keys bubble here from the cells, which are controls */}
       <table ref={table} className={styles.matrix} onKeyDown={onKeyDown}>
         <caption className="visually-hidden">How each bid stands to each item of scope</caption>
         <thead>
