@@ -7,6 +7,7 @@ export type Origin = Readonly<
   | { kind: "price-line"; bid: string; line: string }
   | { kind: "material"; material: string }
   | { kind: "figure"; figure: string }
+  | { kind: "costing"; field: string }
   | { kind: "constant" }
 >;
 
