@@ -1,4 +1,5 @@
 import { type Figure, inSentence } from "#lib/figure";
+import { onFirstReading } from "#lib/once";
 import type { In } from "#lib/quantity";
 import type { BaseAlternative, Costing } from "./costing-model";
 import { countedLines, type LeftOutLine } from "./counted-lines";
@@ -88,26 +89,40 @@ function bidCost(bid: LevelledBid, project: ProjectCosting, base: Base | null): 
   const lines = bid.lines.map(({ line }) => line);
   const lacking = bid.scope.flatMap(({ label, outcome }) => (outcome.kind === "open" ? [inSentence(label)] : []));
   const setting = { bid: bid.id, area, hoursPerYear, conventions };
-  const levelled = lifeCycleCost(lines, {
-    ...setting,
-    origins: new Map(bid.lines.map(({ line, origin }) => [line.id, origin])),
-    lacking,
+  const origins = new Map(bid.lines.map(({ line, origin }) => [line.id, origin]));
+  const levelled = lifeCycleCost(lines, { ...setting, origins, lacking });
+  const asBid = onFirstReading(() => {
+    const own = lifeCycleCost(bid.asBid.flatMap(asTheBidderPrices), setting);
+    const { presentValue, priceAtBaseDate, equivalentAnnualCost } = own;
+    return { presentValue, priceAtBaseDate, equivalentAnnualCost };
   });
-  const own = lifeCycleCost(bid.asBid.flatMap(asTheBidderPrices), setting);
-  const isPriced = levelled.presentValue.kind !== "unknown";
+  const isHeld = base !== null && base.bid !== bid.id && levelled.presentValue.kind !== "unknown";
+  const against = onFirstReading(() =>
+    isHeld ? againstBase({ lines, hoursPerYear }, base, { area, conventions, base: base.name }) : null,
+  );
   return {
-    ...levelled,
-    priceAsBid: own.priceAtBaseDate,
-    asBid: {
-      presentValue: own.presentValue,
-      priceAtBaseDate: own.priceAtBaseDate,
-      equivalentAnnualCost: own.equivalentAnnualCost,
+    presentValue: levelled.presentValue,
+    priceAtBaseDate: levelled.priceAtBaseDate,
+    get priceAsBid() {
+      return asBid().priceAtBaseDate;
+    },
+    equivalentAnnualCost: levelled.equivalentAnnualCost,
+    perHour: levelled.perHour,
+    perAreaYear: levelled.perAreaYear,
+    get atRates() {
+      return levelled.atRates;
+    },
+    entries: levelled.entries,
+    categories: levelled.categories,
+    yearly: levelled.yearly,
+    yearlyByCategory: levelled.yearlyByCategory,
+    get asBid() {
+      return asBid();
     },
     ...{ lines: bid.lines, leftOut: bid.leftOut, scope: bid.scope, links: bid.links, notes: bid.notes },
-    against:
-      base === null || base.bid === bid.id || !isPriced
-        ? null
-        : againstBase({ lines, hoursPerYear }, base, { area, conventions, base: base.name }),
+    get against() {
+      return against();
+    },
   };
 }
 

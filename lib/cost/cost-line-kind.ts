@@ -53,7 +53,9 @@ export function everyYear(from: number, until: number, step = 1): readonly numbe
 
 /** Cents by year, from a rule for the years that have a payment; the other years have none. */
 export function streamOf(studyYears: number, payments: ReadonlyMap<number, number>): CostStream {
-  return Array.from({ length: studyYears + 1 }, (_, year) => payments.get(year) ?? 0);
+  const stream = new Array<number>(studyYears + 1).fill(0);
+  for (const [year, cents] of payments) if (year <= studyYears) stream[year] = cents;
+  return stream;
 }
 
 /** Growth of a price from the base date to the end of `year`; the payment of year 1 has already grown once. */

@@ -1,4 +1,14 @@
-import { type Figure, known, listed, type Shortfall, unknown, type Working, type WorkingInput } from "#lib/figure";
+import {
+  type Figure,
+  figureFromInterval,
+  known,
+  listed,
+  type Shortfall,
+  unknown,
+  type Working,
+  type WorkingInput,
+} from "#lib/figure";
+import { onFirstReading } from "#lib/once";
 import { type CurrencyCode, currencies, type DimensionName, formatValue, type In, measured } from "#lib/quantity";
 import { type CashFlows, cashFlows } from "./cash-flows";
 import type { CostCategory } from "./categories";
@@ -72,60 +82,66 @@ const noPrice: Shortfall = { kind: "not-claimed", what: "any price of its own" }
  * @source 10 CFR 436.16 for discounting and for the groups of cost
  */
 export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSetting): LifeCycleCost {
-  const { area, conventions, lacking = [] } = setting;
+  const { area, conventions, hoursPerYear, lacking = [] } = setting;
   const { timing, currency } = conventions;
   const realRate = conventions.realRate.value;
-  const rate = discountRate(conventions);
   const flows = cashFlows(lines, setting);
-  const entries = costEntries(flows.flows, { rate, timing });
+  const entries = costEntries(flows.flows, { rate: discountRate(conventions), timing });
   const total = summedPresentValue(entries);
   const annual = equivalentAnnualCost(total, realRate, conventions.studyPeriod.years);
   const annualOfService = equivalentAnnualCostOfService(total, realRate, studyYearsOf(conventions));
 
-  const parts = linesInWords(lines, setting);
+  const parts = onFirstReading(() => linesInWords(lines, setting));
   const inAll = paidAtBaseDate(flows, ["bid", "owner-estimate"], parts);
-  const foreign = foreignPrices(lines, currency);
   const asBid = paidAtBaseDate(flows, ["bid"], parts);
+  const foreign = foreignPrices(lines, currency);
   const isPriced = lines.some(({ givenBy }) => givenBy === "bid" || setting.pricedBy === "owner");
-  const certain = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> => {
+  const certain = <D extends DimensionName>(dimension: D, value: number, working: () => Working): Figure<D> => {
     if (foreign.length > 0) return unknown(dimension, otherCurrency(foreign, currency));
     if (!isPriced) return unknown(dimension, noPrice);
     return inCurrency(known(dimension, measured(dimension, value), working), currency);
   };
-  const figure = <D extends DimensionName>(dimension: D, value: number, working: Working): Figure<D> =>
-    atLeast(certain(dimension, value, working), lacking);
-  const totalAt = (other: number) =>
-    flows.flows.reduce(
-      (sum, { flow }) => sum + flowPresentValue(flow, { rate: rateOfMoney(other, conventions), timing }),
-      0,
+  const figure = <D extends DimensionName>(dimension: D, value: number, working: () => Working): Figure<D> => {
+    if (lacking.length === 0 || foreign.length > 0 || !isPriced) return certain(dimension, value, working);
+    const interval = { low: measured(dimension, value), high: measured(dimension, Number.POSITIVE_INFINITY) };
+    return inCurrency(
+      figureFromInterval(dimension, interval, () => withoutFigures(working(), lacking)),
+      currency,
     );
+  };
+  const totalAt = (other: number) => {
+    const discounting = { rate: rateOfMoney(other, conventions), timing };
+    return flows.flows.reduce((sum, { flow }) => sum + flowPresentValue(flow, discounting), 0);
+  };
+
+  const atRates = onFirstReading(() =>
+    comparisonRates.map((other) => ({
+      rate: other,
+      presentValue: figure("money", totalAt(other), () =>
+        presentValueWorking(parts(), setting, formatValue("fraction", measured("fraction", other), "us")),
+      ),
+    })),
+  );
 
   return {
-    presentValue: figure("money", total, presentValueWorking(parts, setting, conventions.realRate.asEntered)),
+    presentValue: figure("money", total, () => presentValueWorking(parts(), setting, conventions.realRate.asEntered)),
     priceAtBaseDate: figure("money", inAll.cents, inAll.working),
     priceAsBid: certain("money", asBid.cents, asBid.working),
-    equivalentAnnualCost: figure("money", annual, annualWorking(total, setting)),
+    equivalentAnnualCost: figure("money", annual, () => annualWorking(total, setting)),
     perHour:
-      setting.hoursPerYear === null || setting.hoursPerYear <= 0
+      hoursPerYear === null || hoursPerYear <= 0
         ? unknown("moneyPerTime", { kind: "missing-input", what: "the hours of use a year, above 0" })
         : figure(
             "moneyPerTime",
-            measured("moneyPerTime", costPerHour(annualOfService, setting.hoursPerYear) / 100, "$/h"),
-            shareWorking("hour", annualOfService, hoursInput(setting.hoursPerYear), conventions),
+            measured("moneyPerTime", costPerHour(annualOfService, hoursPerYear) / 100, "$/h"),
+            () => shareWorking("hour", annualOfService, hoursInput(hoursPerYear), conventions),
           ),
-    perAreaYear: figure(
-      "moneyPerArea",
-      costPerAreaYear(annual, area),
+    perAreaYear: figure("moneyPerArea", costPerAreaYear(annual, area), () =>
       shareWorking("area and year", annual, areaInput(area), conventions),
     ),
-    atRates: comparisonRates.map((other) => ({
-      rate: other,
-      presentValue: figure(
-        "money",
-        totalAt(other),
-        presentValueWorking(parts, setting, formatValue("fraction", measured("fraction", other), "us")),
-      ),
-    })),
+    get atRates() {
+      return atRates();
+    },
     entries,
     categories: categoryEntries(entries),
     yearly: flows.total,
@@ -138,24 +154,17 @@ const otherCurrency = (foreign: readonly ForeignPrice[], currency: CurrencyCode)
   what: `prices in ${currencies[currency].label}: ${listed(foreign.map(({ label, text }) => `“${label}” is written as “${text}”`))}`,
 });
 
-/** A known cost as a lower bound where something is lacking that has a price nobody knows. */
-function atLeast<D extends DimensionName>(figure: Figure<D>, lacking: readonly string[]): Figure<D> {
-  if (figure.kind !== "known" || lacking.length === 0) return figure;
-  const { value, working, kind: _, ...rest } = figure;
-  const sentence = `Without a figure for ${listed(lacking)}; the cost is at least this.`;
-  return {
-    ...rest,
-    kind: "at-least",
-    low: value,
-    working: { ...working, assumptions: [...working.assumptions, sentence] },
-  };
-}
+/** How a cost comes about that is a lower bound, because something has a price that nobody knows. */
+const withoutFigures = (working: Working, lacking: readonly string[]): Working => ({
+  ...working,
+  assumptions: [...working.assumptions, `No figure stands for ${listed(lacking)} yet, so the cost is at least this.`],
+});
 
 /** What is paid in year 0 on the word of some givers, and how it comes about. */
-function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], parts: LinesInWords) {
+function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], parts: () => LinesInWords) {
   const paid = flows.filter(({ flow }) => givers.includes(flow.givenBy) && flow.stream[0] !== 0);
   const cents = paid.reduce((sum, { flow }) => sum + (flow.stream[0] ?? 0), 0);
-  return { cents, working: baseDateWorking([...new Set(paid.map(({ line }) => line))], parts) };
+  return { cents, working: () => baseDateWorking([...new Set(paid.map(({ line }) => line))], parts()) };
 }
 
 const hoursInput = (hours: In<"h/year">): WorkingInput => ({

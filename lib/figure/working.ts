@@ -23,3 +23,6 @@ export type Working = Readonly<{
   /** A citation, "derived from …", "common practice, no source" or "from memory". */
   source: string;
 }>;
+
+/** A working, or how it is told when somebody opens it: most figures are shown with theirs closed. */
+export type WorkingSource = Working | (() => Working);
