@@ -55,10 +55,10 @@ export default {
     },
     {
       name: "figure-on-quantity-only",
-      comment: "Figures stand on quantities and on nothing else of ours.",
+      comment: "Figures stand on quantities and on nothing else of ours; what is asked once belongs to no trade.",
       severity: "error",
       from: { path: "^lib/figure/" },
-      to: { path: "^lib/", pathNot: "^lib/(figure|quantity)/" },
+      to: { path: "^lib/", pathNot: "^lib/(figure|once|quantity)/" },
     },
     {
       name: "quantity-on-nothing",

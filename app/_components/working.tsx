@@ -19,6 +19,7 @@ export function originAddress(project: string, from: Origin): string | null {
     case "material":
       return `${base}/brief#materials`;
     case "figure":
+    case "costing":
     case "constant":
       return null;
   }

@@ -1,4 +1,4 @@
-import { formatMoneyExact, formatValue, type In } from "#lib/quantity";
+import { type CurrencyCode, formatMoneyExact, formatValue, type In } from "#lib/quantity";
 import type { Amount, ShareOf } from "./model";
 import { shownCents, withoutDrift } from "./shown-cents";
 
@@ -30,7 +30,7 @@ export function amountCents(amount: Amount, area: In<"m²">): number {
 }
 
 /** An amount as it was entered, with what it is multiplied by: "$4.85/ft² × 80,000 ft²", "1.2 % × $908,700.00". */
-export function amountText(amount: Amount, area: In<"m²">): string {
+export function amountText(amount: Amount, area: In<"m²">, currency: CurrencyCode = "USD"): string {
   switch (amount.kind) {
     case "lump-sum":
       return amount.price.asEntered;
@@ -42,7 +42,7 @@ export function amountText(amount: Amount, area: In<"m²">): string {
       const of = shareOfWords[amount.of];
       return amount.sum === null
         ? `${amount.share.asEntered} of ${of}`
-        : `${amount.share.asEntered} × ${formatMoneyExact(shownCents(amount.sum))}, ${of}`;
+        : `${amount.share.asEntered} × ${formatMoneyExact(shownCents(amount.sum), currency)}, ${of}`;
     }
   }
 }

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { type CurrencyCode, currencyCodes, type ExactQuantity, measured, plainDateField } from "#lib/quantity";
 import type { CostConventions } from "./model";
-import { fisherNominalRate, fisherRateWithout } from "./nominal-rate";
+import { fisherRateWithout } from "./nominal-rate";
 import { parseInflation, parseNominalRate, parseRealRate } from "./parse-rate";
 import { parseYears } from "./parse-years";
 import { mayLack, optional, read, years } from "./text-fields";
@@ -77,9 +77,3 @@ export const costConventionsSchema = z
     }
     return { ...rest, realRate: realRateFrom(nominalRate, inflation), nominalRate };
   });
-
-/** The rate that belongs to the money of the conventions: real for constant money, nominal for current money. */
-export const discountRate = ({ money, realRate, nominalRate, inflation }: CostConventions): number =>
-  money === "constant"
-    ? realRate.value
-    : (nominalRate?.value ?? fisherNominalRate(realRate.value, inflation?.value ?? 0));

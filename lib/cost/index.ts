@@ -2,7 +2,7 @@ export { amountCents, amountText } from "./amount";
 export { type BreakEven, breakEven, type LinearComparison } from "./break-even";
 export { type CashFlows, type CostSetting, cashFlows, type LineFlow } from "./cash-flows";
 export { type CostCategory, costCategories } from "./categories";
-export { costConventionsSchema, discountRate } from "./conventions-schema";
+export { costConventionsSchema } from "./conventions-schema";
 export { type CostDifference, costDifference, inconclusiveBelow } from "./cost-difference";
 export type { CategoryEntry, CostEntry } from "./cost-entries";
 export type { CostLineKind, FlowSetting, LinePrice } from "./cost-line-kind";
@@ -28,6 +28,7 @@ export {
   sinkingFund,
   uniformPresentWorth,
 } from "./discount-factors";
+export { discountRate, rateOfMoney } from "./discount-rate";
 export { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
 export { startingChecklist } from "./levelling/checklist";
 export { comparisonRates, type LifeCycleCost, type LifeCycleSetting, lifeCycleCost } from "./life-cycle-cost";

@@ -21,10 +21,13 @@ const byKey = (one: Finding, other: Finding): number => {
  */
 export const findings = (bid: CheckedBid, bids: readonly CheckedBid[]): readonly Finding[] =>
   rules
-    .flatMap((rule) =>
-      rule
-        .check(bid, bids)
-        .map((found) => named(rule, found))
-        .toSorted(byKey),
-    )
-    .toSorted((one, other) => severities.indexOf(one.severity) - severities.indexOf(other.severity));
+    .flatMap((rule) => foundBy(rule, bid, bids))
+    .sort((one, other) => severities.indexOf(one.severity) - severities.indexOf(other.severity));
+
+const none: readonly Finding[] = [];
+
+/** Most rules find nothing in most bids, and leave nothing to name or order. */
+function foundBy(rule: Rule, bid: CheckedBid, bids: readonly CheckedBid[]): readonly Finding[] {
+  const found = rule.check(bid, bids);
+  return found.length === 0 ? none : found.map((one) => named(rule, one)).sort(byKey);
+}

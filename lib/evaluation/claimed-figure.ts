@@ -61,11 +61,11 @@ export function claimedFigure<P extends QuantityPropertyId>(
   const { claim, others } = found.value;
   const quantity = quantityOf(claim, query.property);
   if (quantity === null) throw new RangeError(`${claim.id} holds no figure for ${query.property}`);
-  const figure = figureFromInterval(quantity.dimension, intervalOf<SiUnit<DimensionOf<P>>>(quantity.reading), {
+  const figure = figureFromInterval(quantity.dimension, intervalOf<SiUnit<DimensionOf<P>>>(quantity.reading), () => ({
     formula: "as claimed, converted exactly",
     inputs: [claimInput(bid, claim)],
     assumptions: [...cautions(claim, query), ...otherClaims(others)],
     source: sourceOf(claim),
-  });
+  }));
   return { figure, evidence: claim.evidence, claim };
 }

@@ -7,6 +7,7 @@ import type { Figure } from "#lib/figure";
 import { intervalOfFigure } from "#lib/figure";
 import { type ImpactRequirement, impactCaution } from "#lib/impact";
 import type { InfillSystem } from "#lib/infill";
+import { onFirstReading } from "#lib/once";
 import { claimedFigure, type EvidencedFigure } from "./claimed-figure";
 import { type BidFacts, derivedReaders } from "./derived-measures";
 import { hardnessFigures } from "./hardness-figures";
@@ -76,9 +77,12 @@ function evaluateBid(
 ): BidEvaluation {
   const { bid, infill, hardness, cost } = facts;
   const { id, letter, bidder, system, claims, answers } = bid;
+  const reading = onFirstReading(() => readClaims(claims, wanted, checked.asOf));
   return {
     ...{ id, letter, bidder, system, infill, hardness, cost, answers },
-    reading: readClaims(claims, wanted, checked.asOf),
+    get reading() {
+      return reading();
+    },
     findings: findings(checked, all),
     score: scoreBid(criteria, shownFigures(facts, criteria)),
   };

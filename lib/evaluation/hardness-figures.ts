@@ -13,6 +13,7 @@ import {
   type StatedLevel,
 } from "#lib/impact";
 import { type InfillSystem, polymerShare } from "#lib/infill";
+import { onFirstReading } from "#lib/once";
 import { type In, intervalOf } from "#lib/quantity";
 import { claimedFigure } from "./claimed-figure";
 import type { Bid, HardnessFigures } from "./model";
@@ -83,6 +84,7 @@ export function hardnessFigures(
     shockLayer: shockLayerOf(bid.claims),
   };
   const sensitivity = applicableSensitivity(facts, requirement.depthSensitivity);
+  // they take as long as the rest of the outlook, and few readers ask for them
   const chances = onFirstReading(() =>
     hardnessChances({
       ...{ stated, requirement, facts },
@@ -109,14 +111,5 @@ export function hardnessFigures(
     get chanceSentences() {
       return explainChances(chances(), bid.letter);
     },
-  };
-}
-
-/** Chances take as long as the rest of the outlook and few readers ask for them, so they are worked out when one does. */
-function onFirstReading<Answer>(answer: () => Answer): () => Answer {
-  let kept: Readonly<{ answer: Answer }> | null = null;
-  return () => {
-    kept ??= { answer: answer() };
-    return kept.answer;
   };
 }

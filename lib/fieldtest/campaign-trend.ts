@@ -1,4 +1,4 @@
-import { type MethodId, methodOf } from "#lib/claim";
+import { comparability, type MethodId, methodOf } from "#lib/claim";
 import { formatValue, type In, measured } from "#lib/quantity";
 import { type CampaignPoint, campaignPoints } from "./campaign-points";
 import { type LocationVerdict, locationVerdict } from "./location-verdict";
@@ -23,13 +23,17 @@ export type TrendPoint = CampaignPoint &
 
 export type CampaignTrend = Readonly<{ points: readonly TrendPoint[]; sentences: readonly string[] }>;
 
+/** Whether levels of a test can be held against a promise: by one method, or by methods that measure alike. */
+const compares = (tested: MethodId, promised: MethodId): boolean =>
+  comparability("g-max", promised, tested).kind === "comparable";
+
 const grams = (level: In<"g">) => formatValue("impactLevel", level, { unit: "g", decimals: 0 });
 
 /** The campaigns against what the bid claimed and guaranteed, the oldest first. */
 export function campaignTrend(campaigns: readonly ReducedCampaign[], promised: PromisedLevels): CampaignTrend {
   const byId = new Map(campaigns.map((reduced) => [reduced.campaign.id, reduced]));
   const points = campaignPoints(campaigns).map((point): TrendPoint => {
-    const comparable = point.method === promised.method;
+    const comparable = compares(point.method, promised.method);
     return {
       ...point,
       aboveClaim:
@@ -46,7 +50,7 @@ function guaranteeAt(
   reduced: ReducedCampaign | undefined,
 ): TrendPoint["guarantee"] {
   if (guaranteed === null) return "not-guaranteed";
-  if (method !== promisedMethod) return "another-method";
+  if (!compares(method, promisedMethod)) return "another-method";
   if (guaranteed.years !== null && years > guaranteed.years) return "guarantee-has-ended";
   return locationVerdict(worst, guaranteed.level, reduced?.uncertainty?.guardBand ?? measured("impactLevel", 0));
 }

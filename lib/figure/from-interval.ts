@@ -1,7 +1,8 @@
+import { onFirstReading } from "#lib/once";
 import type { DimensionName, In, Interval, SiUnit } from "#lib/quantity";
 import type { Figure } from "./figure";
 import type { Shortfall } from "./shortfall";
-import type { Working } from "./working";
+import type { Working, WorkingSource } from "./working";
 
 /**
  * The figure that an interval amounts to: one number where both ends agree, a range, or a bound where one end is open.
@@ -10,23 +11,57 @@ import type { Working } from "./working";
 export function figureFromInterval<D extends DimensionName>(
   dimension: D,
   { low, high }: Interval<SiUnit<D>>,
-  working: Working,
+  working: WorkingSource,
 ): Figure<D> {
   const lowKnown = Number.isFinite(low);
   const highKnown = Number.isFinite(high);
   if (!(low <= high) || (!lowKnown && !highKnown)) throw new RangeError(`no figure in the interval ${low} to ${high}`);
-  if (low === high) return { kind: "known", dimension, value: low, working };
-  if (lowKnown && highKnown) return { kind: "range", dimension, low, high, working };
-  return lowKnown ? { kind: "at-least", dimension, low, working } : { kind: "at-most", dimension, high, working };
+  if (low === high) return known(dimension, low, working);
+  const told = telling(working);
+  if (lowKnown && highKnown)
+    return {
+      kind: "range",
+      dimension,
+      low,
+      high,
+      get working() {
+        return told();
+      },
+    };
+  return lowKnown
+    ? {
+        kind: "at-least",
+        dimension,
+        low,
+        get working() {
+          return told();
+        },
+      }
+    : {
+        kind: "at-most",
+        dimension,
+        high,
+        get working() {
+          return told();
+        },
+      };
 }
 
 /** A figure that is one number. */
-export const known = <D extends DimensionName>(dimension: D, value: In<SiUnit<D>>, working: Working): Figure<D> => ({
-  kind: "known",
-  dimension,
-  value,
-  working,
-});
+export function known<D extends DimensionName>(dimension: D, value: In<SiUnit<D>>, working: WorkingSource): Figure<D> {
+  const told = telling(working);
+  return {
+    kind: "known",
+    dimension,
+    value,
+    get working() {
+      return told();
+    },
+  };
+}
+
+const telling = (working: WorkingSource): (() => Working) =>
+  typeof working === "function" ? onFirstReading(working) : () => working;
 
 /** A figure that can't be given, with the reason. */
 export const unknown = <D extends DimensionName>(dimension: D, because: Shortfall): Figure<D> => ({

@@ -35,15 +35,21 @@ export const quantityInPhrase = <D extends DimensionName>(
 export const say = (
   words: TemplateStringsArray,
   ...parts: readonly (string | number | PhraseQuantity | Phrase)[]
-): Phrase =>
-  words
-    .flatMap((text, at) => {
-      const part = parts[at];
-      if (part === undefined) return [text];
-      if (typeof part === "number") return [text, String(part)];
-      return typeof part === "string" || "dimension" in part ? [text, part] : [text, ...part];
-    })
-    .filter((part) => part !== "");
+): Phrase => {
+  const phrase: (string | PhraseQuantity)[] = [];
+  const add = (part: string | PhraseQuantity) => {
+    if (part !== "") phrase.push(part);
+  };
+  for (const [at, text] of words.entries()) {
+    add(text);
+    const part = parts[at];
+    if (part === undefined) continue;
+    if (typeof part === "number") add(String(part));
+    else if (typeof part === "string" || "dimension" in part) add(part);
+    else for (const inner of part) add(inner);
+  }
+  return phrase;
+};
 
 /** The phrase in the reader's units. */
 export const tell = (phrase: Phrase, units: UnitSystem): string =>

@@ -7,6 +7,7 @@ export type Origin = Readonly<
   | { kind: "price-line"; bid: string; line: string }
   | { kind: "material"; material: string }
   | { kind: "figure"; figure: string }
+  | { kind: "costing"; field: string }
   | { kind: "constant" }
 >;
 
@@ -22,3 +23,6 @@ export type Working = Readonly<{
   /** A citation, "derived from …", "common practice, no source" or "from memory". */
   source: string;
 }>;
+
+/** A working, or how it is told when somebody opens it: most figures are shown with theirs closed. */
+export type WorkingSource = Working | (() => Working);

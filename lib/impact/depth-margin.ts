@@ -40,7 +40,7 @@ export function depthMargin({ stated, limit, sensitivity, side = "too-hard" }: D
     return noMargin({ kind: "missing-input", what: `${sides[side].boundNeeded} of the impact level as new` });
   }
   const span = marginSpan(stated.level, limit, sensitivity.perDepth, side);
-  const working = marginWorking(stated, limit, sensitivity, side);
+  const working = () => marginWorking(stated, limit, sensitivity, side);
   const largest = halfInchRule.validFor.largestLoss;
   const figure =
     span.high > largest

@@ -1,4 +1,5 @@
 import { figureFromInterval, type Working } from "#lib/figure";
+import { onFirstReading } from "#lib/once";
 import { ageInWords } from "./age-in-words";
 import { driftFromAgedPoints, fittedDrift } from "./drift";
 import type { Reset } from "./effective-age";
@@ -31,8 +32,9 @@ export function hardnessOutlook({ newLevel, agedPoints, requirement, years }: Ou
   const { basis, ages, leftOut, firstYears } = found;
   const used = leftOut > 0 ? stated.filter(({ level }) => isClosedValue(level)) : stated;
   const drift: Drift = basis.kind === "line" ? fittedDrift(basis.line) : driftFromAgedPoints(stated);
-  const working =
-    drift.kind === "fitted" ? fittedWorking(used, requirement, drift) : scenarioWorking(used, ownersDrift);
+  const working = onFirstReading(() =>
+    drift.kind === "fitted" ? fittedWorking(used, requirement, drift) : scenarioWorking(used, ownersDrift),
+  );
   return {
     kind: "outlook",
     premise: found.premise,
@@ -41,8 +43,12 @@ export function hardnessOutlook({ newLevel, agedPoints, requirement, years }: Ou
     softest: targetWindow.low.value,
     ages,
     years: found.years.map((year): OutlookYear => {
-      const notes = [...extrapolationNote(year.year, ages), ...leftOutNote(leftOut), ...resetNotes(resets, year.year)];
-      return { ...year, level: figureFromInterval("impactLevel", year, withNotes(working, notes)) };
+      const notes = () => [
+        ...extrapolationNote(year.year, ages),
+        ...leftOutNote(leftOut),
+        ...resetNotes(resets, year.year),
+      ];
+      return { ...year, level: figureFromInterval("impactLevel", year, () => withNotes(working(), notes())) };
     }),
     firstYearLikelyAbove: firstYears.likelyAbove,
     firstYearPossiblyAbove: firstYears.possiblyAbove,

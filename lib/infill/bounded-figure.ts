@@ -1,11 +1,11 @@
-import { type Figure, figureFromInterval, intervalOfFigure, unknown, type Working } from "#lib/figure";
+import { type Figure, figureFromInterval, intervalOfFigure, unknown, type WorkingSource } from "#lib/figure";
 import { type DimensionName, type Interval, type SiUnit, type Span, tagged } from "#lib/quantity";
 
 /** The figure of a span. One that is open on both sides says nothing: then it is unknown, and `missing` says what would close it. */
 export const boundedFigure = <D extends DimensionName>(
   dimension: D,
   span: Span,
-  working: Working,
+  working: WorkingSource,
   missing: string,
 ): Figure<D> =>
   Number.isFinite(span.low) || Number.isFinite(span.high)

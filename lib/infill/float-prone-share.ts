@@ -26,7 +26,7 @@ export function floatProneShare(system: InfillSystem): Figure<"fraction"> {
   if (system.components.length === 0) return noInfillClaimed("fraction");
   const share = massShare(system, ({ material }) => floating[material.inWater].share);
   if (share === null) return unknown("fraction", { kind: "missing-input", what: "a mass per area above 0" });
-  return figureFromInterval("fraction", tagged("fraction", share), {
+  return figureFromInterval("fraction", tagged("fraction", share), () => ({
     formula: "float-prone share = Σ mass per area of what floats ÷ Σ mass per area",
     inputs: [...arealDensityInputs(system), ...behaviourInputs(system)],
     assumptions: [
@@ -34,5 +34,5 @@ export function floatProneShare(system: InfillSystem): Figure<"fraction"> {
       "Fine dry grains that ride on the water's skin for a while are not counted.",
     ],
     source: "derived from Archimedes' principle",
-  });
+  }));
 }

@@ -21,7 +21,7 @@ const closing = "a pile height and an infill depth with limits";
 /** Length of fibre above the infill, in m. Below 0 the infill would bury the pile: the claims don't go together. */
 export const freePile = (pile: ClaimedLength, depth: Figure<"length">): Figure<"length"> =>
   derivedFrom(depth, "length", (infill) => {
-    const working = workingOf("free pile = pile height − infill depth", pile, infill);
+    const working = () => workingOf("free pile = pile height − infill depth", pile, infill);
     return boundedFigure("length", difference(heightOf(pile), infill), working, closing);
   });
 
@@ -30,6 +30,6 @@ export const fillRatio = (pile: ClaimedLength, depth: Figure<"length">): Figure<
   derivedFrom(depth, "fraction", (infill) => {
     const height = heightOf(pile);
     if (!(height.high > 0)) return unknown("fraction", { kind: "missing-input", what: "a pile height above 0" });
-    const working = workingOf("fill ratio = infill depth ÷ pile height", pile, infill);
+    const working = () => workingOf("fill ratio = infill depth ÷ pile height", pile, infill);
     return boundedFigure("fraction", quotient(notNegative(infill), height), working, closing);
   });

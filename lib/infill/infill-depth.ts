@@ -34,6 +34,6 @@ export function infillDepth(system: InfillSystem): Figure<"length"> {
   if (components.length === 0) return noInfillClaimed("length");
   const closing = "a mass per area with an upper limit for each component";
   return placement === "layered"
-    ? boundedFigure("length", layeredDepth(components), layeredWorking(system), closing)
-    : boundedFigure("length", blendedDepth(components), blendedWorking(system), closing);
+    ? boundedFigure("length", layeredDepth(components), () => layeredWorking(system), closing)
+    : boundedFigure("length", blendedDepth(components), () => blendedWorking(system), closing);
 }

@@ -17,12 +17,12 @@ export function mineralShare(system: InfillSystem): Figure<"fraction"> {
   if (system.components.length === 0) return noInfillClaimed("fraction");
   const share = massShare(system, ({ material }) => material.mineralShare);
   if (share === null) return unknown("fraction", { kind: "missing-input", what: "a mass per area above 0" });
-  return figureFromInterval("fraction", tagged("fraction", share), {
+  return figureFromInterval("fraction", tagged("fraction", share), () => ({
     formula: "mineral share = Σ (mass per area × mineral share of the component) ÷ Σ mass per area",
     inputs: [...arealDensityInputs(system), ...shareInputs(system)],
     assumptions: [
       "Where masses are ranges, the ends are those of the combination that gives the lowest and the highest share.",
     ],
     source: "derived from conservation of mass",
-  });
+  }));
 }

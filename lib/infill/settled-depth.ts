@@ -31,7 +31,7 @@ const settlingWorking = (before: Interval<"m">, { placed, settled }: Settling): 
 export const settledDepth = (depth: Figure<"length">, densities: Settling): Figure<"length"> =>
   derivedFrom(depth, "length", (before) => {
     const ratio = quotient(densityOf(densities.placed), densityOf(densities.settled));
-    return boundedFigure("length", product(before, ratio), settlingWorking(before, densities), closing);
+    return boundedFigure("length", product(before, ratio), () => settlingWorking(before, densities), closing);
   });
 
 /** Mass per area in kg/m² that a depth of loose infill amounts to. */

@@ -25,7 +25,7 @@ const workingOf = (perArea: Interval<"kg/m²">, area: Interval<"m²">): Working 
 export const massOverArea = (arealDensity: Figure<"arealDensity">, area: Figure<"area">): Figure<"mass"> =>
   derivedFrom(arealDensity, "mass", (perArea) =>
     derivedFrom(area, "mass", (over) =>
-      boundedFigure("mass", product(perArea, over), workingOf(perArea, over), closing),
+      boundedFigure("mass", product(perArea, over), () => workingOf(perArea, over), closing),
     ),
   );
 

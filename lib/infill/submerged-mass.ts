@@ -32,7 +32,7 @@ const closing = "a mass per area with an upper limit for each component that may
 /** Mass per area, in kg/m², that still presses on the carpet when the field is under water. */
 export function submergedMass(system: InfillSystem): Figure<"arealDensity"> {
   if (system.components.length === 0) return noInfillClaimed("arealDensity");
-  return boundedFigure("arealDensity", sumOf(system.components.map(submergedOf)), workingOf(system), closing);
+  return boundedFigure("arealDensity", sumOf(system.components.map(submergedOf)), () => workingOf(system), closing);
 }
 
 /** The same for each component alone, in the order of the components. */

@@ -7,10 +7,14 @@ import type { InfillSystem } from "./model";
 /** Mass of all infill per area of field, in kg/m². */
 export function totalArealDensity(system: InfillSystem): Figure<"arealDensity"> {
   if (system.components.length === 0) return noInfillClaimed("arealDensity");
-  return figureFromInterval("arealDensity", tagged("arealDensity", sumOf(system.components.map(arealDensityOf))), {
-    formula: "total mass per area = Σ mass per area of the components",
-    inputs: arealDensityInputs(system),
-    assumptions: [],
-    source: "derived from conservation of mass",
-  });
+  return figureFromInterval(
+    "arealDensity",
+    tagged("arealDensity", sumOf(system.components.map(arealDensityOf))),
+    () => ({
+      formula: "total mass per area = Σ mass per area of the components",
+      inputs: arealDensityInputs(system),
+      assumptions: [],
+      source: "derived from conservation of mass",
+    }),
+  );
 }

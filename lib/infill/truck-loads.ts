@@ -31,6 +31,6 @@ export function truckLoads(mass: Figure<"mass">, payload: Payload = usualPayload
   if (!(payload.value > 0)) throw new RangeError(`a truck has to carry something, got ${payload.value} kg`);
   return derivedFrom(mass, "count", (hauled) => {
     const loads = { low: wholeLoads(hauled.low / payload.value), high: wholeLoads(hauled.high / payload.value) };
-    return boundedFigure("count", loads, workingOf(hauled, payload), "a mass with an upper limit");
+    return boundedFigure("count", loads, () => workingOf(hauled, payload), "a mass with an upper limit");
   });
 }

@@ -1,3 +1,12 @@
+/** The same answer to everybody who asks, worked out when the first one does. */
+export function onFirstReading<Answer>(answer: () => Answer): () => Answer {
+  let kept: Readonly<{ answer: Answer }> | null = null;
+  return () => {
+    kept ??= { answer: answer() };
+    return kept.answer;
+  };
+}
+
 /**
  * The same function, asked once for each object: its answer is kept for as long as the object lives. For pure functions
  * of things that nobody changes.

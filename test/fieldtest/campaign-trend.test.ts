@@ -57,7 +57,9 @@ describe("campaignTrend", () => {
     );
     expect(without(150).points[0]?.guarantee).toBe("does-not-meet");
   });
-  test("does not compare levels by different methods", () => {
+  test("compares levels by methods that measure alike, though their names differ", () =>
+    expect(campaignTrend(campaigns, { ...promised, method: "f355-a" })).toEqual(campaignTrend(campaigns, promised)));
+  test("does not compare levels by methods that measure unlike", () => {
     const [point] = campaignTrend(campaigns, { ...promised, method: "f1702-clegg" }).points;
     expect([point?.aboveClaim, point?.guarantee]).toEqual([null, "another-method"]);
   });

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import {
   explainShortfall,
   type Figure,
@@ -30,6 +30,24 @@ describe("figureFromInterval", () => {
     ["not a number", Number.NaN, 90],
     ["infinite at both ends", open, open],
   ])("takes an interval that is %s for a bug", (_, low, high) => expect(() => figure(low, high)).toThrow(RangeError));
+});
+
+describe("a working that is told when somebody reads it", () => {
+  const kinds = [
+    ["known", 90, 90],
+    ["a range", 90, 95],
+    ["at least", 90, open],
+    ["at most", -open, 95],
+  ] as const;
+  test.each(kinds)("of a figure that is %s is told once and stands in its plain data", (_, low, high) => {
+    const tell = vi.fn(() => working);
+    const made = figureFromInterval("impactLevel", interval(low, high), tell);
+    expect(tell).not.toHaveBeenCalled();
+    expect(made).toEqual(figure(low, high));
+    expect(JSON.parse(JSON.stringify(made))).toHaveProperty("working", working);
+    expect({ ...made }).toHaveProperty("working", working);
+    expect(tell).toHaveBeenCalledTimes(1);
+  });
 });
 
 describe("intervalOfFigure", () => {

@@ -1,5 +1,5 @@
 import { expect, test, vi } from "vitest";
-import { oncePer } from "#lib/once";
+import { oncePer, onFirstReading } from "#lib/once";
 
 test("each object is asked about once, and two that look alike are two", () => {
   const answer = vi.fn(({ side }: { side: number }) => side * side);
@@ -14,5 +14,13 @@ test("an answer of nothing is kept as well", () => {
   const nothing = oncePer(answer);
   const key = {};
   expect([nothing(key), nothing(key)]).toEqual([undefined, undefined]);
+  expect(answer).toHaveBeenCalledTimes(1);
+});
+
+test("what is asked on first reading is worked out once, and not before", () => {
+  const answer = vi.fn(() => 9);
+  const told = onFirstReading(answer);
+  expect(answer).not.toHaveBeenCalled();
+  expect([told(), told()]).toEqual([9, 9]);
   expect(answer).toHaveBeenCalledTimes(1);
 });

@@ -58,7 +58,9 @@ export const agedBetterThanNew: Rule = {
 function foundFor(bid: CheckedBid, property: QuantityPropertyId, withAge: "rises" | "falls"): readonly Found[] {
   const own = claimsFor(bid.claims, property);
   const afterAgeing = agedForms.get(property) ?? [];
-  const figures = [...own, ...afterAgeing.flatMap((form) => claimsFor(bid.claims, form))]
+  const all = [...own, ...afterAgeing.flatMap((form) => claimsFor(bid.claims, form))];
+  if (!all.some(isAged)) return [];
+  const figures = all
     .flatMap((claim) => (claim.value.kind === "quantity" ? [{ claim, quantity: claim.value.quantity }] : []))
     .toSorted((one, other) => (one.claim.id < other.claim.id ? -1 : 1));
   return figures

@@ -21,7 +21,21 @@ const bidWith = (...claims: ReturnType<typeof claim>[]) => ({
 });
 const years = claim("years", "warranty-years", "8 years");
 
+const limit = claim("limit", "warranty-hardness-limit", "175 g", { method: "f355-a", evidence: "stated" });
+
 describe("promisedLevels", () => {
+  test("takes the hardness limit of the warranty, whatever its proof, by a method that measures alike", () =>
+    expect(promisedLevels(bidWith(limit, years), null, "f1936").guaranteed).toEqual({
+      level: 175,
+      years: expect.closeTo(8, 9),
+    }));
+
+  test("reads nothing for a location from a limit that holds for the average alone", () => {
+    const basis = (figure: string) => claim("basis", "warranty-hardness-basis", figure);
+    expect(promisedLevels(bidWith(limit, basis("average")), null, "f1936").guaranteed).toBeNull();
+    expect(promisedLevels(bidWith(limit, basis("every-point")), null, "f1936").guaranteed?.level).toBe(175);
+  });
+
   test("takes the guaranteed level and the years of the warranty", () =>
     expect(
       promisedLevels(bidWith(claim("level", "g-max", "165 g", { method: "f1936" }), years), null, "f1936"),

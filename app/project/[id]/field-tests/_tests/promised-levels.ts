@@ -7,10 +7,18 @@ import { type In, intervalOf, inUnit } from "#lib/quantity";
 /** A level that the bid guarantees, as a figure by the method that is asked for. */
 type Guarantee = Readonly<{ claim: Claim; level: In<"g">; years: number | null }>;
 
+/** Claims that may promise a level: the limit of the warranty does by what it is, the others by their proof. */
+const promising = ["warranty-hardness-limit", "g-max", "g-max-highest-point"] as const;
+
+/** What is promised for the average alone says nothing of a single location, so it is not among them. */
 function guaranteesOf({ claims }: Bid, method: MethodId): readonly Guarantee[] {
-  return (["g-max", "g-max-highest-point"] as const).flatMap((property) =>
+  const ofAverage = claimsFor(claims, "warranty-hardness-basis").some(
+    ({ value }) => value.kind === "choice" && value.choice === "average",
+  );
+  return promising.flatMap((property) =>
     claimsFor(claims, property).flatMap((claim): readonly Guarantee[] => {
-      const quantity = claim.evidence === "guaranteed" ? quantityOf(claim, property) : null;
+      const promises = property === "warranty-hardness-limit" ? !ofAverage : claim.evidence === "guaranteed";
+      const quantity = promises ? quantityOf(claim, property) : null;
       if (quantity === null || comparability(property, method, claim.method).kind !== "comparable") return [];
       const { high } = intervalOf(quantity.reading);
       return Number.isFinite(high) ? [{ claim, level: high, years: yearsOf(claim, claims) }] : [];
