@@ -3,6 +3,7 @@ export { type BreakEven, breakEven, type LinearComparison } from "./break-even";
 export { type CashFlows, type CostSetting, cashFlows, type LineFlow } from "./cash-flows";
 export { type CostCategory, costCategories } from "./categories";
 export { costConventionsSchema } from "./conventions-schema";
+export { type BridgeStep, type CostBridge, costBridge } from "./cost-bridge";
 export { type CostDifference, costDifference, inconclusiveBelow } from "./cost-difference";
 export type { CategoryEntry, CostEntry } from "./cost-entries";
 export type { CostLineKind, FlowSetting, LinePrice } from "./cost-line-kind";
