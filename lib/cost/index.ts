@@ -1,12 +1,24 @@
-export { amountCents, amountText } from "./amount";
+export { amountCents, amountText, shareOfWords } from "./amount";
+export {
+  type AlternativeCost,
+  type BidCost,
+  type CostAsBid,
+  type ProjectCost,
+  type ProjectCosting,
+  projectCost,
+} from "./bid-costs";
 export { type BreakEven, breakEven, type LinearComparison } from "./break-even";
 export { type CashFlows, type CostSetting, cashFlows, type LineFlow } from "./cash-flows";
 export { type CostCategory, costCategories } from "./categories";
+export { abnormalPrices, priceScreen, type ScreenedBid } from "./checks/abnormal-prices";
+export { amountInWords } from "./checks/amount-in-words";
+export { bidFormArithmetic, precedence, type StatedForm } from "./checks/bid-form-arithmetic";
+export type { MoneyFinding } from "./checks/model";
 export { costConventionsSchema } from "./conventions-schema";
 export { type BridgeStep, type CostBridge, costBridge } from "./cost-bridge";
 export { type CostDifference, costDifference, inconclusiveBelow } from "./cost-difference";
 export type { CategoryEntry, CostEntry } from "./cost-entries";
-export type { CostLineKind, FlowSetting, LinePrice } from "./cost-line-kind";
+export { type CostLineKind, type FlowSetting, type LinePrice, type StudyYears, studyYearsOf } from "./cost-line-kind";
 export { assumptionsOf, costLines, flowsOf, pricesOf } from "./cost-lines";
 export type {
   BaseAlternative,
@@ -22,6 +34,8 @@ export type {
   ScopeStanding,
 } from "./costing-model";
 export { costingSchema, startingCosting } from "./costing-schema";
+export { type CountedLines, countedLines, type LeftOutLine } from "./counted-lines";
+export { inConstantMoney } from "./current-money";
 export {
   capitalRecovery,
   escalatingUniformPresentWorth,
@@ -31,10 +45,22 @@ export {
 } from "./discount-factors";
 export { discountRate, rateOfMoney } from "./discount-rate";
 export { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
+export { type ForeignPrice, foreignPrices } from "./foreign-prices";
 export { startingChecklist } from "./levelling/checklist";
+export { type BidToLevel, type LevelledBid, levelledBids } from "./levelling/levelled-bids";
+export type { LevelledLine, LineOrigin } from "./levelling/levelled-line";
+export { type ScopeOutcome, type ScopeRow, scopeStandings } from "./levelling/scope";
 export { comparisonRates, type LifeCycleCost, type LifeCycleSetting, lifeCycleCost } from "./life-cycle-cost";
 export { type LinkId, linkIds } from "./link-ids";
 export { linkDefaults } from "./links/defaults";
+export type { LinkRow } from "./links/linked-lines";
+export type { LinkFacts, TechnicalLink } from "./links/model";
+export { technicalLinks } from "./links/technical-links";
+export { type AgainstBase, againstBase, type Measured } from "./measures/against-base";
+export { type Cycle, capitalisedCost, commonHorizon, cycleAnnualCost } from "./measures/chain-cost";
+export { priceByIndex } from "./measures/index-escalation";
+export { type Payback, payback } from "./measures/payback";
+export { adjustedRateOfReturn, savingsToInvestment } from "./measures/savings";
 export type {
   Amount,
   CostConventions,
@@ -57,6 +83,7 @@ export type {
 export { fisherNominalRate, fisherRateWithout } from "./nominal-rate";
 export { type Discounting, flowPresentValue, presentValue } from "./present-value";
 export { priceFields, priceLineSchema, priceLinesSchema, statedTotalSchema } from "./price-line-schema";
+export { resolvedLines } from "./resolved-lines";
 export { priceRoles, type Standing, standingOf } from "./roles";
 export { shownCents } from "./shown-cents";
 export { type RateComparison, type TyingRates, tyingRates } from "./tying-rates";

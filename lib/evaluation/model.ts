@@ -1,5 +1,5 @@
 import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
-import type { CostConventions, Costing, LifeCycleCost, PriceLine } from "#lib/cost";
+import type { AlternativeCost, BidCost, CostConventions, Costing, MoneyFinding, PriceLine } from "#lib/cost";
 import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteria";
 import type { Answer, Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
@@ -122,8 +122,11 @@ export type BidEvaluation = Readonly<{
   reading: ClaimsReading;
   infill: InfillFigures;
   hardness: HardnessFigures;
-  cost: LifeCycleCost;
+  /** Levelled, with what was added and what does not count. */
+  cost: BidCost;
   findings: readonly Finding[];
+  /** What the bid form’s own figures do not agree on, and prices that stand out beside the other bids. */
+  priceFindings: readonly MoneyFinding[];
   answers: readonly Answer[];
   score: BidScore;
 }>;
@@ -138,5 +141,7 @@ export type Evaluation = Readonly<{
   ranking: Ranking;
   /** How far each weight can move before another bid leads; null with fewer than two bids that can lead. */
   stability: WeightStability | null;
+  /** What the owner’s own alternative costs, natural grass for example; null where none is described. */
+  baseAlternative: AlternativeCost | null;
   cautions: readonly string[];
 }>;

@@ -17,7 +17,9 @@ import type { MoneyFinding } from "./model";
 /** What a bid form states about its own sums, and the lines that count in them. */
 export type StatedForm = Readonly<{
   bid: string;
-  /** The bidder's own lines that count, with shares resolved. */
+  /** Every line of the form, whether it counts or not. */
+  form: readonly PriceLine[];
+  /** The lines that count, with shares resolved. */
   lines: readonly PriceLine[];
   statedTotal: ExactQuantity<"money"> | null;
   statedTotalInWords: string;
@@ -38,7 +40,7 @@ const rounding = 1;
 /** Holds the products, the sum and the words of a bid form against each other. */
 export function bidFormArithmetic(form: StatedForm, setting: Setting): readonly MoneyFinding[] {
   return [
-    ...form.lines.flatMap((line) => extension(form.bid, line, setting)),
+    ...form.form.flatMap((line) => extension(form.bid, line, setting)),
     ...sum(form, setting),
     ...sumInWords(form, setting),
     ...otherCurrency(form, setting),
@@ -47,7 +49,7 @@ export function bidFormArithmetic(form: StatedForm, setting: Setting): readonly 
 
 function extension(bid: string, line: PriceLine, { area, currency }: Setting): readonly MoneyFinding[] {
   const { statedExtension, amount, label, id } = line;
-  if (statedExtension === null || amount.kind === "lump-sum") return [];
+  if (statedExtension === null || amount.kind === "lump-sum" || amount.kind === "share") return [];
   const product = amountCents(amount, area);
   const difference = product - statedExtension.value;
   if (Math.abs(difference) <= rounding) return [];
@@ -128,8 +130,8 @@ function sumInWords({ statedTotal, statedTotalInWords }: StatedForm, { currency 
   ];
 }
 
-function otherCurrency({ lines, statedTotal, bid }: StatedForm, { currency }: Setting): readonly MoneyFinding[] {
-  const foreign = foreignPrices(lines, currency);
+function otherCurrency({ form, statedTotal, bid }: StatedForm, { currency }: Setting): readonly MoneyFinding[] {
+  const foreign = foreignPrices(form, currency);
   const total = statedTotal !== null && isForeignPrice(statedTotal.asEntered, currency) ? [statedTotal.asEntered] : [];
   return [
     ...foreign.map(({ line, label, text }) => ({ key: line, what: `“${label}”`, text, lines: [line] })),
@@ -137,7 +139,7 @@ function otherCurrency({ lines, statedTotal, bid }: StatedForm, { currency }: Se
   ].map(({ key, what, text, lines: ids }) => ({
     key: `currency:${key}`,
     ...{ check: "currency", severity: "differs", priceLines: ids },
-    sentence: `${what} is written as “${text}”; the project is costed in ${currencies[currency].label}. No cost of this bid is shown until it is written in them.`,
+    sentence: `${what} is written as “${text}”; the project is costed in ${currencies[currency].label}. What counts of it has no cost until it is written in them.`,
     question: `${what} is written as “${text}”. What is it in ${currencies[currency].label}?`,
     working: working("currency of the price = currency of the project", [
       { label: what, text, from: { kind: "price-line", bid, line: key } },

@@ -1,5 +1,7 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { studyYearsOf } from "#lib/cost";
+import { lackingSentences } from "#lib/document";
 import { type BidEvaluation, bidsInWords } from "#lib/evaluation";
 import { ChartFrame } from "../../../_components/chart/chart-frame";
 import { capitalised } from "../../../_components/in-words";
@@ -43,6 +45,11 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
       {costSentences(costed, years).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {bids
+        .flatMap(({ bid }) => lackingSentences(bid))
+        .map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
       <UnpricedBids project={id} all={evaluation.bids} priced={bids.length} />
       {cheapest === undefined ? null : (
         <>
@@ -79,7 +86,7 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
             <PriceLines
               key={priced.bid.id}
               priced={priced}
-              setting={{ project: id, area: pricedArea(evaluation), years, currency }}
+              setting={{ project: id, area: pricedArea(evaluation), years: studyYearsOf(conventions), currency }}
             />
           ))}
 
@@ -116,7 +123,7 @@ function UnpricedBids({ project, all, priced }: { project: string; all: readonly
         page then shows what it costs over the whole study period.
       </p>
     );
-  const unpriced = all.filter(({ cost }) => cost.presentValue.kind !== "known");
+  const unpriced = all.filter(({ cost }) => cost.presentValue.kind === "unknown");
   if (unpriced.length === 0) return null;
   return (
     <>

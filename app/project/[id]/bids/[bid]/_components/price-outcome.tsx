@@ -6,10 +6,12 @@ import {
   assumptionsOf,
   type CostSetting,
   cashFlows,
+  discountRate,
   flowPresentValue,
   type PriceLine,
   priceLineSchema,
   pricesOf,
+  studyYearsOf,
 } from "#lib/cost";
 import { formatMoney, formatMoneyExact } from "#lib/quantity";
 import styles from "./fields.module.css";
@@ -19,7 +21,7 @@ export function PriceOutcome({ name, costing }: { name: string; costing: CostSet
   const parsed = priceLineSchema.safeParse(useWatch({ name }));
   if (!parsed.success) return <p className={styles.hint}>What it comes to shows here as soon as the line reads.</p>;
   const line = parsed.data;
-  const years = costing.conventions.studyPeriod.years;
+  const years = studyYearsOf(costing.conventions);
   return (
     <ul className={styles.outcome}>
       {pricesOf(line, years).map(({ label, amount, schedule, givenBy }) => (
@@ -39,7 +41,8 @@ export function PriceOutcome({ name, costing }: { name: string; costing: CostSet
         <li>What it comes to depends on the other prices of the bid; the page of life-cycle cost shows it.</li>
       ) : (
         <li>
-          Present value over {years} years: <strong>{formatMoney(Math.round(presentValueOf(line, costing)))}</strong>
+          Present value over {years.studyYears} years:{" "}
+          <strong>{formatMoney(Math.round(presentValueOf(line, costing)))}</strong>
         </li>
       )}
     </ul>
@@ -50,9 +53,9 @@ const isShare = (line: PriceLine): boolean =>
   line.amount.kind === "share" || (line.kind === "replacement-chain" && line.removal?.kind === "share");
 
 function presentValueOf(line: PriceLine, costing: CostSetting): number {
-  const { realRate, timing } = costing.conventions;
+  const { timing } = costing.conventions;
   return cashFlows([line], costing).flows.reduce(
-    (sum, { flow }) => sum + flowPresentValue(flow, { rate: realRate.value, timing }),
+    (sum, { flow }) => sum + flowPresentValue(flow, { rate: discountRate(costing.conventions), timing }),
     0,
   );
 }
