@@ -12,9 +12,9 @@ import { pageOf } from "../_contents";
 import { BreakEvenTable } from "./_components/break-even-table";
 import { barsSummary, linesSummary } from "./_components/chart-summaries";
 import { CategoryTable, RunningTotalTable } from "./_components/chart-tables";
-import { ConventionsList } from "./_components/conventions-list";
 import { CostBars } from "./_components/cost-bars";
 import { CostByYear } from "./_components/cost-by-year";
+import { CostPages } from "./_components/cost-pages";
 import { costSentences } from "./_components/cost-sentences";
 import { PriceLines } from "./_components/price-lines";
 import { pricedArea, pricedBids } from "./_components/priced-bid";
@@ -42,6 +42,7 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
   return (
     <>
       <PageHead {...pageOf("cost")} />
+      <CostPages project={id} here="totals" />
       {costSentences(costed, years).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
@@ -107,9 +108,6 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
           )}
         </>
       )}
-
-      <h2>How cost is counted</h2>
-      <ConventionsList project={id} conventions={conventions} />
     </>
   );
 }

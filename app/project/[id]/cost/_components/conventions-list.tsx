@@ -14,7 +14,8 @@ const percent = (rate: number) => formatValue("fraction", measured("fraction", r
 
 /** The rules by which every bid was costed, in words. */
 export function ConventionsList({ project, conventions }: { project: string; conventions: CostConventions }) {
-  const { baseDate, studyPeriod, realRate, timing } = conventions;
+  const { baseDate, studyPeriod, serviceStart, realRate, nominalRate, inflation, timing, money, currency } =
+    conventions;
   const years = studyPeriod.years;
   const rules: readonly Readonly<{ term: string; text: string; field: string | null }>[] = [
     {
@@ -28,15 +29,30 @@ export function ConventionsList({ project, conventions }: { project: string; con
       field: "money.studyPeriod",
     },
     {
-      term: "Real rate",
-      text: `${realRate.asEntered} a year over general inflation. The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`,
-      field: "money.realRate",
+      term: "Start of service",
+      text:
+        serviceStart.years === 0
+          ? "The base date. What comes every year begins with year 1."
+          : `${serviceStart.years} years after the base date. What comes every year begins with the first year of service.`,
+      field: "money.serviceStart",
     },
     {
-      term: "Constant money",
-      text: "General inflation is left out of the prices and of the rate alike. Where a price line says that a price grows, it grows over general inflation.",
-      field: null,
+      term: nominalRate === null ? "Real rate" : "Nominal rate",
+      text:
+        nominalRate === null
+          ? `${realRate.asEntered} a year over general inflation. The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`
+          : `${nominalRate.asEntered} a year, with general inflation of ${inflation?.asEntered ?? "nothing"} in it. The real rate follows: 1 + nominal = (1 + real) × (1 + inflation), Fisher’s identity. The totals are shown at real rates of ${listed(comparisonRates.map(percent))} as well.`,
+      field: nominalRate === null ? "money.realRate" : "money.nominalRate",
     },
+    {
+      term: money === "constant" ? "Constant money" : "Current money",
+      text:
+        money === "constant"
+          ? "General inflation is left out of the prices and of the rate alike. Where a price line says that a price grows, it grows over general inflation."
+          : `Yearly payments are shown in the money of their own year, with general inflation of ${inflation?.asEntered ?? "nothing"} a year, and discounted at the nominal rate. Present values are the same as in constant money at the real rate.`,
+      field: "money.money",
+    },
+    { term: "Currency", text: `${currency}. A price in another currency is not read.`, field: "money.currency" },
     { term: "When payments fall", text: timingWords[timing], field: "money.timing" },
     {
       term: "Residual value",
@@ -45,7 +61,7 @@ export function ConventionsList({ project, conventions }: { project: string; con
     },
     {
       term: "Owner’s estimates",
-      text: "What a bid leaves out or does not price is added by the owner, so that all bids cover the same scope. It is marked as the owner’s estimate wherever it counts and is never shown as the bidder’s price.",
+      text: "What a bid leaves out or does not price is added by the owner on the page Levelling, so that all bids cover the same scope. It is marked as the owner’s estimate wherever it counts and is never shown as the bidder’s price. Where no figure stands in yet, the levelled cost is at least what it says.",
       field: null,
     },
     {

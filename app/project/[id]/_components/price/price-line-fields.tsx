@@ -1,18 +1,24 @@
 "use client";
 import { useFormContext, useWatch } from "react-hook-form";
-import { costCategories, costLines, type PriceLineKind } from "#lib/cost";
-import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
-import { LongTextField } from "../../../../../_components/form/long-text-field";
-import { TextField } from "../../../../../_components/form/text-field";
-import { AmountFields } from "../../../_components/price/amount-fields";
-import { GrowthField, ScheduleFields } from "../../../_components/price/schedule-fields";
-import styles from "./fields.module.css";
+import { costCategories, costLines, type PriceLineKind, technicalLinks } from "#lib/cost";
+import { type Choice, ChoiceField } from "../../../../_components/form/choice-field";
+import { LongTextField } from "../../../../_components/form/long-text-field";
+import { TextField } from "../../../../_components/form/text-field";
+import { AmountFields } from "./amount-fields";
+import styles from "./price.module.css";
+import { ReuseFields } from "./reuse-fields";
+import { RoleFields } from "./role-fields";
+import { GrowthField, ScheduleFields } from "./schedule-fields";
 
 const givers: readonly Choice[] = [
   { value: "bid", label: "The bid" },
   { value: "owner-estimate", label: "The owner, as an estimate" },
 ];
 const categories: readonly Choice[] = Object.entries(costCategories).map(([value, { label }]) => ({ value, label }));
+const purposes: readonly Choice[] = [
+  { value: "", label: "Something else, or not said" },
+  ...Object.values(technicalLinks).map(({ id, label }) => ({ value: id, label })),
+];
 const removalsAtEnd: readonly Choice[] = [
   { value: "used-life-share", label: "The share of the life used up" },
   { value: "full", label: "In full" },
@@ -26,24 +32,57 @@ const residuals: readonly Choice[] = [
 type Named = Readonly<{ name: string }>;
 
 /** The fields of one price line: those of its kind between those that every line has. */
-export function PriceLineFields({ name, kind, place }: Named & { kind: PriceLineKind; place: number }) {
+export function PriceLineFields({
+  name,
+  kind,
+  place,
+  givenBy = "asked",
+}: Named & {
+  kind: PriceLineKind;
+  place: number;
+  /** Where all lines are the owner’s, nobody is asked who gives them. */
+  givenBy?: "asked" | "owner";
+}) {
   return (
     <fieldset className={styles.fields}>
       <legend className="visually-hidden">
         Price line {place}: {costLines[kind].label}
       </legend>
       <TextField name={`${name}.label`} label="What it is for" className={styles.wide} />
-      <ChoiceField name={`${name}.givenBy`} label="Who gives the price" choices={givers} />
+      {givenBy === "owner" ? null : (
+        <ChoiceField name={`${name}.givenBy`} label="Who gives the price" choices={givers} />
+      )}
+      {givenBy === "owner" ? null : <RoleFields name={`${name}.role`} />}
       {kind === "replacement-chain" ? null : (
         <ChoiceField name={`${name}.category`} label="Counted under" choices={categories} />
       )}
       <AmountFields name={`${name}.amount`} what="Price" />
+      {givenBy === "owner" ? null : <ExtensionField name={name} />}
       <KindFields name={name} kind={kind} />
+      <ChoiceField
+        name={`${name}.purpose`}
+        label="Spent on"
+        hint="So that nothing is worked out that is priced here."
+        choices={purposes}
+      />
       <TextField name={`${name}.document`} label="Document" />
       <TextField name={`${name}.page`} label="Page" className={styles.short} />
       <LongTextField name={`${name}.note`} label="Note" rows={1} className={styles.wide} />
     </fieldset>
   );
+}
+
+/** What a quantity times its unit price comes to in the words of the bid, to be checked. */
+function ExtensionField({ name }: Named) {
+  const way: unknown = useWatch({ name: `${name}.amount.kind` });
+  return way === "per-unit" ? (
+    <TextField
+      name={`${name}.statedExtension`}
+      label="Extension as stated"
+      hint="Checked against quantity × unit price."
+      dimension="money"
+    />
+  ) : null;
 }
 
 function KindFields({ name, kind }: Named & { kind: PriceLineKind }) {
@@ -63,6 +102,17 @@ function ChainFields({ name }: Named) {
     <>
       <TextField name={`${name}.life`} label="Life" hint="For instance 10 years." />
       <ChoiceField name={`${name}.lifeGivenBy`} label="Who gives the life" choices={givers} />
+      <ReuseFields name={name} />
+      <TextField
+        name={`${name}.firstReplacement`}
+        label="First renewal in year"
+        hint="Empty: when its life is over. For instance 12 where it is put off."
+      />
+      <TextField
+        name={`${name}.replacedShare`}
+        label="Share renewed each time"
+        hint="Empty: the whole. For instance 40 %."
+      />
       <TextField
         name={`${name}.renewalSaving`}
         label="Saved at renewal"
