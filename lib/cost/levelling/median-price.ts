@@ -22,6 +22,10 @@ export type MedianPrice = Readonly<{ template: PriceLine; amount: Amount; workin
 /** What a price comes to on: the area of the whole field in m², and the currency of the project. */
 export type PricedSetting = Readonly<{ area: In<"m²">; currency: CurrencyCode }>;
 
+/** What every reader of a median has to know: no other figure of a bid depends on the other bids. */
+export const changesWithTheBids =
+  "It changes when another bid is added or withdrawn; write it down as the owner’s own figure before bids are scored.";
+
 /** The middle of sorted numbers, or the mean of the two middle ones. */
 export function median(numbers: readonly number[]): number {
   const sorted = numbers.toSorted((one, other) => one - other);
@@ -69,6 +73,7 @@ export function medianPrice(
       ),
       assumptions: [
         `It is paid as bid ${byPrice.find(({ line }) => line === template)?.letter ?? first.letter} has it paid.`,
+        changesWithTheBids,
         ...(lines.length < 3
           ? [`Only ${listed(lines.map(({ letter }) => `bid ${letter}`))} gives a price for it.`]
           : []),

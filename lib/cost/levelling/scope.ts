@@ -2,7 +2,7 @@ import { type Figure, inSentence } from "#lib/figure";
 import type { Costing, Plug, ScopeEntry, ScopeItem, ScopeStanding } from "../costing-model";
 import type { Amount, PriceLine, PriceLineHead } from "../model";
 import type { LevelledLine } from "./levelled-line";
-import { type ComparableLine, medianPrice, type PricedSetting } from "./median-price";
+import { type ComparableLine, changesWithTheBids, medianPrice, type PricedSetting } from "./median-price";
 import { freeId, ownersLine } from "./owners-line";
 
 /** What one item of scope does to the levelled cost of a bid. */
@@ -82,7 +82,7 @@ export function levelledScope(
     if (plug !== null) plugs.push(plug);
     return { item: item.id, label: item.label, standing, document, page, note, outcome };
   });
-  return { rows, plugs, notes: notesOn(bid, checklist, levelling) };
+  return { rows, plugs, notes: [...medianNotes(rows), ...notesOn(bid, checklist, levelling)] };
 }
 
 type Outcome = Readonly<{ outcome: ScopeOutcome; plug: LevelledLine | null }>;
@@ -171,6 +171,13 @@ function likeTemplate(
     ? { ...template, ...own, lifeGivenBy: "owner-estimate", removalGivenBy: "owner-estimate", reuse: null }
     : { ...template, ...own, category: "owners-addition" };
 }
+
+const medianNotes = (rows: readonly ScopeRow[]): readonly string[] =>
+  rows.flatMap(({ label, outcome }) =>
+    outcome.kind === "plugged" && outcome.by === "median"
+      ? [`The median of the other bids stands in for ${inSentence(label)}. ${changesWithTheBids}`]
+      : [],
+  );
 
 function notesOn(bid: ScopedBid, checklist: readonly ScopeItem[], levelling: readonly ScopeEntry[]): readonly string[] {
   const items = new Set(checklist.map(({ id }) => id));
