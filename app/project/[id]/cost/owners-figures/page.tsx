@@ -3,14 +3,17 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { type AgainstBase, type LinkRow, linkDefaults, linkIds, technicalLinks } from "#lib/cost";
 import type { CostingText, Evaluation } from "#lib/evaluation";
+import type { Figure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
-import { BidLetter } from "../../../../_components/bid-letter";
+import { BidColumns, RowHead } from "../../../../_components/bid-columns";
 import { FigureText } from "../../../../_components/figure-text";
 import { PageHead } from "../../../../_components/page-head";
+import { Scroller } from "../../../../_components/scroller";
 import { draftOf } from "../../../../_data/draft-of";
 import { loadEvaluation } from "../../../../_data/load-project";
 import { readersUnits } from "../../../../_units";
 import { CostPages } from "../_components/cost-pages";
+import styles from "../_components/tables.module.css";
 import { OwnersForm } from "./_components/owners-form";
 import { ownersValues } from "./_components/owners-values";
 
@@ -81,55 +84,70 @@ function nowInWords(row: LinkRow): string {
 
 /** Payback, savings and returns of each bid against what the owner compares with, as last saved. */
 function Comparisons({ project, evaluation, units }: { project: string; evaluation: Evaluation; units: UnitSystem }) {
-  const compared = evaluation.bids.flatMap((bid, index) =>
-    bid.cost.against === null ? [] : [{ ...bid, index, against: bid.cost.against }],
+  const compared = evaluation.bids.flatMap(({ id, letter, bidder, cost: { against } }, index) =>
+    against === null ? [] : [{ id, letter, bidder, index, against }],
   );
   const [first] = compared;
   if (first === undefined) return null;
   return (
     <section aria-labelledby="comparison">
       <h2 id="comparison">Against {first.against.base}, as last saved</h2>
-      {compared.map(({ id, letter, index, against }) => (
-        <section key={id} aria-label={`Bid ${letter} against ${against.base}`}>
-          <h3>
-            Bid <BidLetter letter={letter} index={index} />
-          </h3>
-          {against.sentences.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-          <Measures project={project} letter={letter} against={against} units={units} />
-        </section>
-      ))}
+      <Scroller label="Payback and savings of all bids">
+        <table className={styles.wide}>
+          <caption className="visually-hidden">Each bid against {first.against.base}</caption>
+          <BidColumns corner="Measure" bids={compared} />
+          <tbody>
+            {measures.map(({ label, note, figure }) => (
+              <tr key={label}>
+                <RowHead>
+                  {label}
+                  <p className={styles.note}>{note}</p>
+                </RowHead>
+                {compared.map(({ id, letter, against }) => (
+                  <td key={id}>
+                    <FigureText
+                      project={project}
+                      of={`${label}, bid ${letter}`}
+                      figure={figure(against)}
+                      units={units}
+                    />
+                  </td>
+                ))}
+              </tr>
+            ))}
+            <tr>
+              <RowHead>In words</RowHead>
+              {compared.map(({ id, against }) => (
+                <td key={id}>
+                  {against.sentences.map((sentence) => (
+                    <p key={sentence} className={styles.note}>
+                      {sentence}
+                    </p>
+                  ))}
+                </td>
+              ))}
+            </tr>
+          </tbody>
+        </table>
+      </Scroller>
     </section>
   );
 }
 
-function Measures({
-  project,
-  letter,
-  against: { netSavings, savingsToInvestment, adjustedRateOfReturn },
-  units,
-}: {
-  project: string;
-  letter: string;
-  against: AgainstBase;
-  units: UnitSystem;
-}) {
-  const rows = [
-    { label: "Net savings", figure: netSavings },
-    { label: "Savings-to-investment ratio", figure: savingsToInvestment },
-    { label: "Adjusted rate of return", figure: adjustedRateOfReturn },
-  ];
-  return (
-    <dl>
-      {rows.map(({ label, figure }) => (
-        <div key={label}>
-          <dt>{label}</dt>
-          <dd>
-            <FigureText project={project} of={`${label}, bid ${letter}`} figure={figure} units={units} />
-          </dd>
-        </div>
-      ))}
-    </dl>
-  );
-}
+const measures: readonly Readonly<{ label: string; note: string; figure: (against: AgainstBase) => Figure }>[] = [
+  {
+    label: "Net savings",
+    note: "What the base costs over the study less what the bid costs",
+    figure: ({ netSavings }) => netSavings,
+  },
+  {
+    label: "Savings-to-investment ratio",
+    note: "Savings in later years for each unit of money paid more at the start",
+    figure: ({ savingsToInvestment }) => savingsToInvestment,
+  },
+  {
+    label: "Adjusted rate of return",
+    note: "A year, with savings put out at the rate of the study",
+    figure: ({ adjustedRateOfReturn }) => adjustedRateOfReturn,
+  },
+];

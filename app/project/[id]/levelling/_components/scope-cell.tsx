@@ -34,11 +34,13 @@ export function ScopeCell({
           </option>
         ))}
       </select>
-      {lacks ? <span className={isOpen(entry) ? styles.open : styles.plug}>{plugInWords(entry)}</span> : null}
+      <span className={styles.under}>
+        {lacks ? <span className={isOpen(entry) ? styles.open : styles.plug}>{plugInWords(entry)}</span> : null}
+        <button type="button" className="plain" aria-expanded={isOpened} onClick={open}>
+          Details<span className="visually-hidden"> of {of}</span>
+        </button>
+      </span>
       {problem === null ? null : <span className={styles.open}>{problem}</span>}
-      <button type="button" className="plain" aria-expanded={isOpened} onClick={open}>
-        Details<span className="visually-hidden"> of {of}</span>
-      </button>
     </div>
   );
 }

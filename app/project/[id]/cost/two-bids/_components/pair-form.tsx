@@ -1,5 +1,3 @@
-import type { Choice } from "../../../../../_components/form/choice-field";
-import { options } from "../../../../../_components/form/choice-field";
 import styles from "./pair-form.module.css";
 
 /** Which two bids are looked at; a plain form, so that the address names them and can be passed on. */
@@ -12,22 +10,23 @@ export function PairForm({
   first: string;
   second: string;
 }) {
-  const choices: readonly Choice[] = bids.map(({ id, letter, bidder }) => ({
-    value: id,
-    label: `Bid ${letter}, ${bidder}`,
-  }));
+  const choices = bids.map(({ id, letter, bidder }) => (
+    <option key={id} value={id}>
+      Bid {letter}, {bidder}
+    </option>
+  ));
   return (
     <form className={`${styles.pair} screen-only`}>
       <label>
         From
         <select name="first" defaultValue={first}>
-          {options(choices)}
+          {choices}
         </select>
       </label>
       <label>
         To
         <select name="second" defaultValue={second}>
-          {options(choices)}
+          {choices}
         </select>
       </label>
       <button type="submit">Show these two</button>

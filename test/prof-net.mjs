@@ -1,0 +1,12 @@
+import { chromium } from "@playwright/test";
+const b = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu"] });
+const p = await b.newPage({ viewport: { width: 1280, height: 900 } });
+p.on("console", (m) => console.log(m.type(), m.text().slice(0, 400)));
+p.on("pageerror", (e) => console.log("PAGEERR", e.message.slice(0, 600)));
+const t0 = Date.now();
+p.on("request", (r) => r.method() === "POST" && console.log(Date.now() - t0, "POST", r.url(), (r.postData() ?? "").slice(0, 200)));
+p.on("response", (r) => r.request().resourceType() === "document" && console.log(Date.now() - t0, r.status(), r.url()));
+await p.goto("http://127.0.0.1:4101/project/5v5k6z5v5rb7/cost/owners-figures", { waitUntil: "commit", timeout: 60000 }).catch((e) => console.log(e.message));
+await p.waitForTimeout(8000);
+console.log(await p.title(), (await p.content()).length);
+await b.close();
