@@ -44,7 +44,7 @@ export const amountOrCreditSchema = z.discriminatedUnion(
 type Written = Readonly<{ asEntered: string; value: number }>;
 
 /** The texts of an amount under the names of their fields. */
-export function writtenIn(amount: Amount): Readonly<Record<string, Written>> {
+function writtenIn(amount: Amount): Readonly<Record<string, Written>> {
   switch (amount.kind) {
     case "per-unit":
       return { quantity: amount.quantity, unitPrice: amount.unitPrice };

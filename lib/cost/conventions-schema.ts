@@ -32,7 +32,9 @@ export const costConventionsSchema = z
     /** Absent in files from before service could start later than the base date. */
     serviceStart: z
       .string()
+      .max(200, "Expected at most 200 characters.")
       .default("0 years")
+      .transform((text) => (text.trim() === "" ? "0 years" : text))
       .transform(read((asEntered) => parseYears(asEntered, { what: "the start of service", low: 0, high: 20 }))),
     studyPeriod: years({ what: "the study period", low: 1, high: 60 }),
     /** Empty where a nominal rate is written. */

@@ -12,7 +12,7 @@ export { type CashFlows, type CostSetting, cashFlows, type LineFlow } from "./ca
 export { type CostCategory, costCategories } from "./categories";
 export { abnormalPrices, priceScreen, type ScreenedBid } from "./checks/abnormal-prices";
 export { amountInWords } from "./checks/amount-in-words";
-export { bidFormArithmetic, precedence, type StatedForm } from "./checks/bid-form-arithmetic";
+export { bidFormArithmetic, type StatedForm } from "./checks/bid-form-arithmetic";
 export type { MoneyFinding } from "./checks/model";
 export { costConventionsSchema } from "./conventions-schema";
 export { type BridgeStep, type CostBridge, costBridge } from "./cost-bridge";
@@ -43,9 +43,9 @@ export {
   sinkingFund,
   uniformPresentWorth,
 } from "./discount-factors";
-export { discountRate, rateOfMoney } from "./discount-rate";
+export { discountRate } from "./discount-rate";
 export { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
-export { type ForeignPrice, foreignPrices } from "./foreign-prices";
+export type { ForeignPrice } from "./foreign-prices";
 export { startingChecklist } from "./levelling/checklist";
 export { type BidToLevel, type LevelledBid, levelledBids } from "./levelling/levelled-bids";
 export type { LevelledLine, LineOrigin } from "./levelling/levelled-line";

@@ -1,9 +1,7 @@
 import {
-  type Costing,
   costConventionsSchema,
   costingSchema,
   type LinkFacts,
-  levelledBids,
   type ProjectCost,
   priceLinesSchema,
   projectCost,
@@ -49,10 +47,6 @@ export function costsOf(
     conventions: costConventionsSchema.parse({ ...conventionsText, ...conventions }),
   });
 }
-
-/** The same bids levelled, without their costs. */
-export const levelled = (bids: readonly (readonly LineText[])[], costing: Costing, facts: LinkFacts = linkFacts()) =>
-  levelledBids(toLevel(bids, facts), costing, { area, conventions: costConventionsSchema.parse(conventionsText) });
 
 const toLevel = (bids: readonly (readonly LineText[])[], facts: LinkFacts) =>
   bids.map((lines, index) => {

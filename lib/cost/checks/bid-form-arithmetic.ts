@@ -26,7 +26,7 @@ export type StatedForm = Readonly<{
 }>;
 
 /** What forms usually go by where their figures differ. @source usual rule of instructions to bidders, common practice, no source */
-export const precedence = {
+const precedence = {
   words: "Words go before figures.",
   unitPrice: "The unit price goes before its product.",
   source: "usual rule of instructions to bidders; common practice, no source: look in the owner’s own instructions",

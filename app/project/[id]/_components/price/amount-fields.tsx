@@ -1,9 +1,11 @@
 "use client";
 import { useId, useRef } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
+import { shareOfWords } from "#lib/cost";
 import { type Choice, ChoiceField } from "../../../../_components/form/choice-field";
 import fieldStyles from "../../../../_components/form/field.module.css";
 import { TextField } from "../../../../_components/form/text-field";
+import { capitalised } from "../../../../_components/in-words";
 
 const waysToGive = {
   "lump-sum": "As a lump sum",
@@ -15,11 +17,10 @@ const waysToGive = {
 type Way = keyof typeof waysToGive;
 type AmountText = Readonly<{ kind: Way; price?: string; quantity?: string; unitPrice?: string; share?: string }>;
 
-const sums: readonly Choice[] = [
-  { value: "base-bid", label: "The base bid" },
-  { value: "accepted-bid", label: "The bid with what is accepted" },
-  { value: "levelled-bid", label: "The levelled bid" },
-];
+const sums: readonly Choice[] = Object.entries(shareOfWords).map(([value, words]) => ({
+  value,
+  label: capitalised(words),
+}));
 
 function amountGiven(way: Way, price: string, quantity: string) {
   switch (way) {

@@ -2,7 +2,7 @@
 import { type BriefText, briefSchema } from "#lib/evaluation";
 import { currencies, currencyCodes } from "#lib/quantity";
 import { AutosaveForm } from "../../../../_components/form/autosave-form";
-import { type Choice, ChoiceField } from "../../../../_components/form/choice-field";
+import { ChoiceField } from "../../../../_components/form/choice-field";
 import { LongTextField } from "../../../../_components/form/long-text-field";
 import type { DocumentAddress } from "../../../../_components/form/save-outcome";
 import type { Draft } from "../../../../_components/form/start-of";
@@ -18,14 +18,13 @@ const frost = [
   { value: "no", label: "No" },
 ];
 
-const currencyChoices: readonly Choice[] = currencyCodes.map((code) => ({
-  value: code,
-  label: `${code}, ${currencies[code].label}`,
-}));
-const moneys: readonly Choice[] = [
-  { value: "constant", label: "Constant: as it buys on the base date" },
-  { value: "current", label: "Current: with general inflation in it" },
+const currencyChoices = currencyCodes.map((code) => ({ value: code, label: `${code}, ${currencies[code].label}` }));
+
+const moneys = [
+  { value: "constant", label: "Constant money, without inflation" },
+  { value: "current", label: "Current money, with inflation" },
 ];
+
 const timings = [
   { value: "end-of-year", label: "At the end of each year" },
   { value: "mid-year", label: "In the middle of each year" },
@@ -118,15 +117,14 @@ export function BriefForm({
       <section aria-labelledby="brief-money">
         <h2 id="brief-money">Money over time</h2>
         <p>
-          Costs are usually kept in <strong>constant money</strong>, as it buys on the base date, so inflation is left
-          out of the prices. To match, later costs are discounted at a <strong>real rate</strong>, the rate over and
-          above inflation. Where your finance office states a nominal rate, write it with the inflation in it and leave
-          the real rate empty; it follows. Year 0 is the base date. A single payment in a later year falls at the{" "}
+          All prices are entered as they are on the base date. In <strong>constant money</strong> inflation is left out
+          of them, and later costs are discounted at a <strong>real rate</strong>, the rate over and above inflation. In{" "}
+          <strong>current money</strong> payments and rate both carry inflation. What a bid is worth today is the same
+          either way. Year 0 is the base date. A single payment in a later year falls at the{" "}
           <strong>end of that year</strong>; you choose when costs that come every year fall.
         </p>
         <div className={styles.pair}>
           <ChoiceField name="money.currency" label="Currency" choices={currencyChoices} />
-          <ChoiceField name="money.money" label="Money of later years" choices={moneys} />
           <TextField name="money.baseDate" label="Base date" hint="Year-month-day, for instance 2027-06-01." />
           <TextField
             name="money.studyPeriod"
@@ -134,24 +132,25 @@ export function BriefForm({
             hint="The years over which every bid is costed alike, for instance “20 years”."
           />
           <TextField
+            name="money.serviceStart"
+            label="Start of service"
+            hint="Years from the base date until the field is used; empty or “0 years” for none."
+          />
+          <ChoiceField name="money.money" label="Money in which payments are shown" choices={moneys} />
+          <TextField
             name="money.realRate"
             label="Real rate a year"
             hint="Over inflation, for instance “3 %”. The owner’s finance office states it."
           />
           <TextField
-            name="money.serviceStart"
-            label="Start of service"
-            hint="Years from the base date until the field is played on, for instance “1 year”."
+            name="money.nominalRate"
+            label="Nominal rate a year"
+            hint="Only in place of a real rate: leave one of the two empty."
           />
           <TextField
             name="money.inflation"
             label="General inflation a year"
-            hint="Needed for a nominal rate and for current money; else empty."
-          />
-          <TextField
-            name="money.nominalRate"
-            label="Nominal rate a year"
-            hint="In place of the real rate, with inflation in it; else empty."
+            hint="For current money or a nominal rate, for instance “2.5 %”."
           />
           <ChoiceField name="money.timing" label="When costs that come every year fall" choices={timings} />
         </div>

@@ -1,7 +1,8 @@
 import Link from "next/link";
-import { type CostConventions, comparisonRates, type Timing } from "#lib/cost";
+import { type CostConventions, comparisonRates, fisherNominalRate, type Timing } from "#lib/cost";
 import { listed } from "#lib/figure";
-import { formatValue, measured } from "#lib/quantity";
+import { currencies, formatValue, measured } from "#lib/quantity";
+import { capitalised } from "../../../../_components/in-words";
 import styles from "./tables.module.css";
 
 const timingWords: Readonly<Record<Timing, string>> = {
@@ -12,10 +13,20 @@ const timingWords: Readonly<Record<Timing, string>> = {
 
 const percent = (rate: number) => formatValue("fraction", measured("fraction", rate), "us");
 
+function moneyRule({ money, inflation, realRate, nominalRate }: CostConventions) {
+  const growth = "Where a price line says that a price grows, it grows over general inflation.";
+  if (money === "constant" || inflation === null) {
+    const text = `General inflation is left out of the prices and of the rate alike. ${growth}`;
+    return { term: "Constant money", text, field: "money.money" };
+  }
+  const nominal = nominalRate?.asEntered ?? percent(fisherNominalRate(realRate.value, inflation.value));
+  const text = `Payments carry general inflation of ${inflation.asEntered} a year from the base date, and the rate that discounts them carries the same: ${nominal} nominal, from (1 + real rate) × (1 + inflation) − 1. ${growth}`;
+  return { term: "Current money", text, field: "money.money" };
+}
+
 /** The rules by which every bid was costed, in words. */
 export function ConventionsList({ project, conventions }: { project: string; conventions: CostConventions }) {
-  const { baseDate, studyPeriod, serviceStart, realRate, nominalRate, inflation, timing, money, currency } =
-    conventions;
+  const { baseDate, studyPeriod, serviceStart, realRate, timing, currency } = conventions;
   const years = studyPeriod.years;
   const rules: readonly Readonly<{ term: string; text: string; field: string | null }>[] = [
     {
@@ -23,36 +34,26 @@ export function ConventionsList({ project, conventions }: { project: string; con
       text: `${baseDate}. All prices are in money of this day, and later payments are brought back to it.`,
       field: "money.baseDate",
     },
+    { term: "Currency", text: `${capitalised(currencies[currency].label)}, ${currency}.`, field: "money.currency" },
+    {
+      term: "Start of service",
+      text:
+        serviceStart.years === 0
+          ? "On the base date: lives and what recurs are counted from there."
+          : `${serviceStart.asEntered} after the base date: lives and what recurs are counted from the start of service, the study from the base date.`,
+      field: "money.serviceStart",
+    },
     {
       term: "Study period",
       text: `${years} years from the base date, the same for every bid whatever the life of its parts.`,
       field: "money.studyPeriod",
     },
     {
-      term: "Start of service",
-      text:
-        serviceStart.years === 0
-          ? "The base date. What comes every year begins with year 1."
-          : `${serviceStart.years} years after the base date. What comes every year begins with the first year of service.`,
-      field: "money.serviceStart",
+      term: "Real rate",
+      text: `${realRate.asEntered} a year over general inflation. The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`,
+      field: "money.realRate",
     },
-    {
-      term: nominalRate === null ? "Real rate" : "Nominal rate",
-      text:
-        nominalRate === null
-          ? `${realRate.asEntered} a year over general inflation. The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`
-          : `${nominalRate.asEntered} a year, with general inflation of ${inflation?.asEntered ?? "nothing"} in it. The real rate follows: 1 + nominal = (1 + real) × (1 + inflation), Fisher’s identity. The totals are shown at real rates of ${listed(comparisonRates.map(percent))} as well.`,
-      field: nominalRate === null ? "money.realRate" : "money.nominalRate",
-    },
-    {
-      term: money === "constant" ? "Constant money" : "Current money",
-      text:
-        money === "constant"
-          ? "General inflation is left out of the prices and of the rate alike. Where a price line says that a price grows, it grows over general inflation."
-          : `Yearly payments are shown in the money of their own year, with general inflation of ${inflation?.asEntered ?? "nothing"} a year, and discounted at the nominal rate. Present values are the same as in constant money at the real rate.`,
-      field: "money.money",
-    },
-    { term: "Currency", text: `${currency}. A price in another currency is not read.`, field: "money.currency" },
+    moneyRule(conventions),
     { term: "When payments fall", text: timingWords[timing], field: "money.timing" },
     {
       term: "Residual value",
