@@ -77,8 +77,8 @@ function takenApart(model: CostModel, bid: CostOfBid, list: ShapeList): readonly
 
   const those = (kind: UncertainInput["acts"]["kind"]) =>
     inputs.flatMap((input, index) => (input.acts.kind === kind ? [index] : []));
-  const [proportions, growths, choices] = [those("proportion"), those("growth"), those("choice")];
-  if (choices.some((index) => valuesOf(inputs[index] as UncertainInput).length === 0)) return null;
+  const [proportions, growths, allChoices] = [those("proportion"), those("growth"), those("choice")];
+  if (allChoices.some((index) => valuesOf(inputs[index] as UncertainInput).length === 0)) return null;
   /** Inputs are tried at the base and where every amount is away from it: a price of 0 hides what it would do. */
   const away = proportions.map((index) => {
     const input = inputs[index] as UncertainInput;
@@ -89,6 +89,14 @@ function takenApart(model: CostModel, bid: CostOfBid, list: ShapeList): readonly
     if (input.acts.kind === "choice") return valuesOf(input);
     return [input.base + (input.acts.kind === "growth" ? 0.01 : stepOf(input))];
   };
+  const anyDiffers = (one: FlowsByName, other: FlowsByName) =>
+    [...one, ...other].some(([name]) => differs(one.get(name), other.get(name)));
+  /** Lives of other bids’ lines move nothing here. */
+  const choices = allChoices.filter((index) =>
+    [[], away].some((start) =>
+      tried(index).some((v) => anyDiffers(flowsWith(start), flowsWith([...start, [index, v]]))),
+    ),
+  );
   // a part that has no flow at the base, as a value left at the end of the last life, may have one at another choice
   const chosenAway = choices.flatMap((index) =>
     valuesOf(inputs[index] as UncertainInput).map((value) => [...away, [index, value] as const]),
@@ -193,22 +201,23 @@ function trialValues(inputs: readonly UncertainInput[]): readonly Float64Array[]
 
 /**
  * Prepares a bid for many draws, and holds what was found against the true cost on a few draws.
- * @param worthOf the cost by the terms at one set of values
+ * @param costBy the cost by the terms, as a function of the values
  */
 export function compiledBid(
   model: CostModel,
   bid: CostOfBid,
   list: ShapeList,
-  worthOf: (blocks: readonly Block[], values: Float64Array) => number,
+  costBy: (blocks: readonly Block[]) => (values: Float64Array) => number,
 ): CompiledBid {
   const direct = { kind: "direct", bid: bid.bid, cost: bid } as const;
   const blocks = takenApart(model, bid, list);
   if (blocks === null) return direct;
+  const byTerms = costBy(blocks);
   const agrees = trialValues(model.inputs).every((values) => {
     const flowing = bid
       .flowsAt(values)
       .reduce((sum, { flow }) => sum + flow.stream.reduce((all, cents) => all + Math.abs(cents), 0), 0);
-    return Math.abs(worthOf(blocks, values) - costAt(model, bid, values)) <= heldWithin * Math.max(flowing, 1);
+    return Math.abs(byTerms(values) - costAt(model, bid, values)) <= heldWithin * Math.max(flowing, 1);
   });
   return agrees ? { kind: "compiled", bid: bid.bid, blocks } : direct;
 }

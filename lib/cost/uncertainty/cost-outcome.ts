@@ -93,7 +93,7 @@ export function costOutcome({ seed, samples, bids }: CostDraws): CostOutcome {
         cheapest: chanceOf(firsts[at] ?? 0, samples),
       };
     }),
-    pairs: bids.flatMap((one) => bids.flatMap((other) => (one === other ? [] : [cheaperThan(one, other)]))),
+    pairs: bids.flatMap((one, at) => bids.slice(at + 1).flatMap((other) => bothWays(one, other))),
   };
 }
 
@@ -112,15 +112,20 @@ function firstPlaces(all: readonly Float64Array[]): readonly number[] {
   const count = all[0]?.length ?? 0;
   for (let draw = 0; draw < count; draw += 1) {
     let least = Number.POSITIVE_INFINITY;
+    let leader = 0;
     let ties = 0;
-    for (const costs of all) {
-      const cost = costs[draw] as number;
+    for (let at = 0; at < all.length; at += 1) {
+      const cost = (all[at] as Float64Array)[draw] as number;
       if (cost < least) {
         least = cost;
+        leader = at;
         ties = 1;
       } else if (cost === least) ties += 1;
     }
-    for (const [at, costs] of all.entries()) if (costs[draw] === least) firsts[at] = (firsts[at] as number) + 1 / ties;
+    if (ties === 1) firsts[leader] = (firsts[leader] as number) + 1;
+    else
+      for (let at = 0; at < all.length; at += 1)
+        if ((all[at] as Float64Array)[draw] === least) firsts[at] = (firsts[at] as number) + 1 / ties;
   }
   // thirds of ties may leave a last digit too many
   return Array.from(firsts, (first) => Math.min(count, first));
@@ -128,15 +133,19 @@ function firstPlaces(all: readonly Float64Array[]): readonly number[] {
 
 type Drawn = CostDraws["bids"][number];
 
-function cheaperThan(one: Drawn, other: Drawn): CheaperThan {
-  const differences = one.costs.map((cost, draw) => (other.costs[draw] as number) - cost);
+/** How two bids compare on the same draws, told from either side. */
+function bothWays(one: Drawn, other: Drawn): readonly CheaperThan[] {
+  const count = one.costs.length;
+  const savings = new Float64Array(count);
   let hits = 0;
-  for (const difference of differences) hits += difference > 0 ? 1 : difference === 0 ? 0.5 : 0;
-  const { value, standardError } = meanEstimate(differences);
-  return {
-    bid: one.bid,
-    than: other.bid,
-    chance: chanceOf(hits, differences.length),
-    saving: { value, standardError },
-  };
+  for (let draw = 0; draw < count; draw += 1) {
+    const saving = (other.costs[draw] as number) - (one.costs[draw] as number);
+    savings[draw] = saving;
+    hits += saving > 0 ? 1 : saving === 0 ? 0.5 : 0;
+  }
+  const { value, standardError } = meanEstimate(savings);
+  return [
+    { bid: one.bid, than: other.bid, chance: chanceOf(hits, count), saving: { value, standardError } },
+    { bid: other.bid, than: one.bid, chance: chanceOf(count - hits, count), saving: { value: -value, standardError } },
+  ];
 }

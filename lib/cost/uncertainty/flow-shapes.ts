@@ -23,7 +23,10 @@ type Flat = Readonly<{
   moves: number;
   years: Int32Array;
   weights: Float64Array;
-  powers: readonly (readonly (readonly [number, number])[])[];
+  /** Where each year’s powers start in the two lists below. */
+  starts: Int32Array;
+  growths: Int32Array;
+  powers: Int32Array;
 }>;
 
 /** The simplest of three ways to add a shape up: no growth; one growth as old as the year; anything else. */
@@ -39,7 +42,9 @@ function flatten({ recurrence, years }: FlowShape, timing: Discounting["timing"]
     moves: recurrence === "yearly" && timing === "mid-year" ? 1 : 0,
     years: Int32Array.from(years, ({ year }) => year),
     weights: Float64Array.from(years, ({ weight }) => weight),
-    powers: years.map(({ powers }) => powers),
+    starts: Int32Array.from([0, ...years.map((_, at) => years.slice(0, at + 1).flatMap((one) => one.powers).length)]),
+    growths: Int32Array.from(years.flatMap(({ powers }) => powers.map(([growth]) => growth))),
+    powers: Int32Array.from(years.flatMap(({ powers }) => powers.map(([, power]) => power))),
   };
 }
 
@@ -101,7 +106,9 @@ export function shapeWorths(
         } else
           for (let i = 0; i < at.length; i += 1) {
             let value = (weights[i] as number) * (discount[at[i] as number] as number);
-            for (const [growth, power] of shape.powers[i] ?? []) value *= powers[growth * width + power] as number;
+            const end = shape.starts[i + 1] as number;
+            for (let carried = shape.starts[i] as number; carried < end; carried += 1)
+              value *= powers[(shape.growths[carried] as number) * width + (shape.powers[carried] as number)] as number;
             sum += value;
           }
         into[index] = shape.moves === 1 ? sum * halfYear : sum;

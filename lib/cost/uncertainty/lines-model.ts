@@ -23,6 +23,12 @@ export type BidLines = Readonly<{ bid: string; lines: readonly PriceLine[] }>;
  */
 export function linesModel(bids: readonly BidLines[], inputs: readonly LineInput[], setting: CostSetting): CostModel {
   const { conventions } = setting;
+  const entered: number = conventions.realRate.value;
+  /** Where two inputs would move the rate, the one named last does. */
+  const rateMovers = inputs
+    .map(({ target, base }, index) => ({ target, base, index }))
+    .filter(({ target }) => target.kind === "real-rate" || (target.kind === "inflation" && target.nominalRate !== null))
+    .toReversed();
   const moves = (bid: string, line: string) =>
     inputs
       .flatMap(({ target, base }, index) =>
@@ -41,16 +47,11 @@ export function linesModel(bids: readonly BidLines[], inputs: readonly LineInput
       };
       return { bid, flowsAt };
     }),
-    discountingAt: (values) => ({
-      timing: conventions.timing,
-      rate: inputs.reduce(
-        (rate, { target }, index) =>
-          target.kind === "real-rate" || (target.kind === "inflation" && target.nominalRate !== null)
-            ? rateWith(conventions, target, values[index] ?? rate)
-            : rate,
-        conventions.realRate.value as number,
-      ),
-    }),
+    discountingAt: (values) => {
+      const [last] = rateMovers;
+      const rate = last === undefined ? entered : rateWith(conventions, last.target, values[last.index] ?? last.base);
+      return { timing: conventions.timing, rate };
+    },
   };
 }
 

@@ -101,9 +101,12 @@ export function sampledModel(model: CostModel): SampledModel {
     };
   };
   const compiled = model.bids.map((bid) =>
-    compiledBid(model, bid, list, (blocks, values) => {
-      const worths = prepared()(values);
-      return blocks.map(flatBlock).reduce((sum, block) => sum + sumOfTerms(termsAt(block, values), worths, offsets), 0);
+    compiledBid(model, bid, list, (blocks) => {
+      const [at, flat] = [prepared(), blocks.map(flatBlock)];
+      return (values) => {
+        const worths = at(values);
+        return flat.reduce((sum, block) => sum + sumOfTerms(termsAt(block, values), worths, offsets), 0);
+      };
     }),
   );
   const worthsAt = prepared();

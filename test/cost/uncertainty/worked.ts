@@ -26,7 +26,7 @@ export const workedBids: readonly BidLines[] = (["a", "b", "c"] as const).map((b
 /** A price in dollars a square foot → cents a square metre. */
 export const perSquareFoot = (dollars: number): number => measured("moneyPerArea", dollars, "$/ft²");
 /** Hours, or dollars an hour, as the lines keep them. */
-export const hours = (value: number): number => measured("time", value, "h");
+const hours = (value: number): number => measured("time", value, "h");
 export const perHour = (dollars: number): number => measured("moneyPerTime", dollars, "$/h");
 
 type Written = Readonly<{
