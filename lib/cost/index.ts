@@ -48,9 +48,7 @@ export { type CostSwing, type CostSwings, costSwings, swingChances } from "./unc
 export {
   type CostDraws,
   type DrawingOrder,
-  type DrawingProgress,
   drawCosts,
-  drawnToEnd,
 } from "./uncertainty/draw-costs";
 export { type BidLines, type LineInput, linesModel } from "./uncertainty/lines-model";
 export type { CostModel, CostOfBid, InputActs, InputValues, SharedDriver, UncertainInput } from "./uncertainty/model";

@@ -7,6 +7,7 @@ export {
   statedOf,
   varianceOf,
 } from "./distributions";
+export { type Drawing, type DrawingProgress, drawnToEnd } from "./drawing";
 export {
   type Between,
   type Estimate,

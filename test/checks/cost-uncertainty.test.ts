@@ -6,14 +6,13 @@ import {
   costAt,
   costOutcome,
   drawCosts,
-  drawnToEnd,
   linesModel,
   type PriceLine,
   sampledModel,
   tiedValues,
   tieStart,
 } from "#lib/cost";
-import { type Distribution, normalShare } from "#lib/sampling";
+import { type Distribution, drawnToEnd, normalShare } from "#lib/sampling";
 import { parseLumpSum } from "../../lib/cost/parse-price";
 import { lineInput, perHour, perSquareFoot, setting, workedBids, workedInputs } from "../cost/uncertainty/worked";
 

@@ -5,7 +5,6 @@ import {
   costConventionsSchema,
   costOutcome,
   drawCosts,
-  drawnToEnd,
   type InputTarget,
   type LineInput,
   linesModel,
@@ -13,7 +12,7 @@ import {
   priceLinesSchema,
 } from "#lib/cost";
 import { type In, measured } from "#lib/quantity";
-import type { Distribution } from "#lib/sampling";
+import { type Distribution, drawnToEnd } from "#lib/sampling";
 import { bidLines, conventionsText, workedTerms } from "../checks/cost-example";
 
 const samples = 100_000;

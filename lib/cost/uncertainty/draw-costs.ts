@@ -1,3 +1,4 @@
+import type { Drawing } from "#lib/sampling";
 import { inputDraws } from "./draw-inputs";
 import type { CostModel } from "./model";
 import { sampledModel } from "./sampled-model";
@@ -12,9 +13,6 @@ export type CostDraws = Readonly<{
   bids: readonly Readonly<{ bid: string; how: "compiled" | "direct"; costs: Float64Array }>[];
 }>;
 
-/** How far the drawing has come. */
-export type DrawingProgress = Readonly<{ done: number; of: number }>;
-
 /** Draws between two reports: a few milliseconds of work. */
 const chunk = 4096;
 
@@ -22,10 +20,7 @@ const chunk = 4096;
  * Draws costs, and reports after each chunk. Whoever asks for the next chunk may stop asking: nothing else is needed to
  * cancel. Same model, seed and number of samples give the same bytes; the first draws of more samples are the same too.
  */
-export function* drawCosts(
-  model: CostModel,
-  { seed, samples }: DrawingOrder,
-): Generator<DrawingProgress, CostDraws, void> {
+export function* drawCosts(model: CostModel, { seed, samples }: DrawingOrder): Drawing<CostDraws> {
   const prepared = sampledModel(model);
   const draw = inputDraws(model.inputs, seed);
   const costs = prepared.bids.map(() => new Float64Array(samples));
@@ -42,12 +37,4 @@ export function* drawCosts(
     samples,
     bids: prepared.bids.map(({ bid, how }, at) => ({ bid, how, costs: costs[at] as Float64Array })),
   };
-}
-
-/** The result of a drawing without its reports, for scripts and tests. */
-export function drawnToEnd<T>(drawing: Generator<unknown, T, void>): T {
-  for (;;) {
-    const next = drawing.next();
-    if (next.done) return next.value;
-  }
 }

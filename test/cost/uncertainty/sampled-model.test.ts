@@ -6,12 +6,12 @@ import {
   type CostModel,
   costAt,
   drawCosts,
-  drawnToEnd,
   type LineInput,
   linesModel,
   sampledModel,
   valuesWith,
 } from "#lib/cost";
+import { drawnToEnd } from "#lib/sampling";
 import { workedTerms } from "../../checks/cost-example";
 import { area, conventions, lineInput, linesOf, perHour, setting, workedBids, workedInputs } from "./worked";
 
