@@ -73,16 +73,20 @@ function addTotals(
   const isPlain = doubtful.every(({ quantile }) => quantile === null);
   for (let draw = 0; draw < draws; draw += 1) {
     const row = draw * criteria;
-    let total = 0;
-    for (let criterion = 0; criterion < criteria; criterion += 1)
+    // two sums side by side, as each addition waits for the one before
+    let [total, beside] = [0, 0];
+    let criterion = 0;
+    for (; criterion + 1 < criteria; criterion += 2) {
       total += (weights[row + criterion] as number) * (known[criterion] as number);
+      beside += (weights[row + criterion + 1] as number) * (known[criterion + 1] as number);
+    }
+    if (criterion < criteria) total += (weights[row + criterion] as number) * (known[criterion] as number);
     const from = draw * count;
     if (isPlain)
-      for (let doubt = 0; doubt < count; doubt += 1)
-        total +=
-          (weights[row + (at[doubt] as number)] as number) *
-          (widths[doubt] as number) *
-          ((bits[from + doubt] as number) + 0.5);
+      for (let doubt = 0; doubt < count; doubt += 1) {
+        const moved = (widths[doubt] as number) * ((bits[from + doubt] as number) + 0.5);
+        beside += (weights[row + (at[doubt] as number)] as number) * moved;
+      }
     else
       for (let doubt = 0; doubt < count; doubt += 1) {
         const chance = ((bits[from + doubt] as number) + 0.5) * perWord;
@@ -90,6 +94,6 @@ function addTotals(
         total +=
           (weights[row + (at[doubt] as number)] as number) * (quantile === null ? width * chance : quantile(chance));
       }
-    totals[draw * bids + place] = total;
+    totals[draw * bids + place] = total + beside;
   }
 }

@@ -14,9 +14,10 @@ function scaledToOne(into: Float64Array, sum: number): void {
  * @source exponential values over their sum; plain uniform values over their sum would crowd the middle
  */
 export const evenWeights: WeightDraw = (generator, into) => {
+  generator.fillShares(into);
   let sum = 0;
   for (let index = 0; index < into.length; index += 1) {
-    const drawn = -portableLog(generator.nextShare());
+    const drawn = -portableLog(into[index] as number);
     into[index] = drawn;
     sum += drawn;
   }
@@ -24,7 +25,7 @@ export const evenWeights: WeightDraw = (generator, into) => {
 };
 
 /**
- * Any weights alike that keep an order: even ones, sorted and dealt out by rank. Criteria of equal rank may come in any
+ * Any weights alike that keep an order: even ones in rising order, dealt out by rank. Criteria of equal rank may come in any
  * order among each other.
  * @param ranks 1 for the most important; equal ranks are free among themselves
  * @source the ordered part of the simplex is one of its equal pieces, derived
@@ -39,15 +40,27 @@ export function orderedWeights(ranks: readonly number[]): WeightDraw {
   }
   const drawn = new Float64Array(ranks.length);
   return (generator, into) => {
-    evenWeights(generator, drawn);
-    drawn.sort();
+    // exponential values in rising order are sums of spacings, so nothing has to be sorted (Rényi 1953)
+    generator.fillShares(drawn);
+    let rising = 0;
+    let sum = 0;
+    for (let index = 0; index < drawn.length; index += 1) {
+      rising -= portableLog(drawn[index] as number) / (drawn.length - index);
+      drawn[index] = rising;
+      sum += rising;
+    }
+    scaledToOne(drawn, sum);
     let next = drawn.length;
-    for (const group of groups) {
-      const free = [...group];
-      while (free.length > 0) {
-        const pick = free.length === 1 ? 0 : Math.floor(generator.nextShare() * free.length);
+    for (let order = 0; order < groups.length; order += 1) {
+      const group = groups[order] as number[];
+      // dealt out in a random order (Fisher and Yates); a group of one needs no luck
+      for (let left = group.length; left > 0; left -= 1) {
+        const pick = left === 1 ? 0 : Math.floor(generator.nextShare() * left);
+        const index = group[pick] as number;
+        group[pick] = group[left - 1] as number;
+        group[left - 1] = index;
         next -= 1;
-        into[free.splice(pick, 1)[0] as number] = drawn[next] as number;
+        into[index] = drawn[next] as number;
       }
     }
   };
