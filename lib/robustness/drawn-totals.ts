@@ -18,10 +18,13 @@ type Prepared = Readonly<{ known: Float64Array; doubtful: readonly Doubtful[]; s
 
 const perWord = 2 ** -32;
 
+/** Draws at once: few enough for their numbers to stay near the processor. */
+export const mostAtOnce = 256;
+
 /**
  * Draws weights and totals of the bids in contention. Every bid has its own stream under its own name, and the weights
  * have theirs, so that adding a bid leaves the draws of all others as they were.
- * @returns a function that draws so many more
+ * @returns a function that draws so many more; what it gives back is overwritten by its next call
  */
 export function drawnTotals(
   comparison: Comparison,
@@ -47,53 +50,107 @@ export function drawnTotals(
     }),
   );
   const width = criteria.length;
+  const weights = new Float64Array(mostAtOnce * width);
+  const totals = new Float64Array(mostAtOnce * bids.length);
+  const rows = Array.from({ length: mostAtOnce }, (_, at) => weights.subarray(at * width, (at + 1) * width));
+  const adders = bids.map((bid, place) =>
+    totalsOf(bid, width, (draw, total) => {
+      totals[draw * bids.length + place] = total;
+    }),
+  );
 
   return (draws) => {
-    const weights = new Float64Array(draws * width);
-    for (let at = 0; at < draws; at += 1) draw(weightStream, weights.subarray(at * width, (at + 1) * width));
-    const totals = new Float64Array(draws * bids.length);
-    for (const [place, bid] of bids.entries()) addTotals(bid, { weights, totals }, draws, width, bids.length, place);
+    if (draws > mostAtOnce) throw new RangeError(`at most ${mostAtOnce} draws at once, got ${draws}`);
+    for (let at = 0; at < draws; at += 1) draw(weightStream, rows[at] as Float64Array);
+    for (const add of adders) add(weights, draws);
     return { weights, totals };
   };
 }
 
-function addTotals(
+/** Prepares the totals of one bid for many draws; `put` takes each total. */
+function totalsOf(
   { known, doubtful, stream }: Prepared,
-  { weights, totals }: DrawnTotals,
-  draws: number,
   criteria: number,
-  bids: number,
-  place: number,
-): void {
-  const bits = new Uint32Array(draws * doubtful.length);
-  stream.fillBits(bits);
-  const at = Int32Array.from(doubtful, ({ criterion }) => criterion);
-  const widths = Float64Array.from(doubtful, ({ width }) => width * perWord);
-  const count = at.length;
+  put: (draw: number, total: number) => void,
+): (weights: Float64Array, draws: number) => void {
   const isPlain = doubtful.every(({ quantile }) => quantile === null);
-  for (let draw = 0; draw < draws; draw += 1) {
-    const row = draw * criteria;
-    // two sums side by side, as each addition waits for the one before
-    let [total, beside] = [0, 0];
-    let criterion = 0;
-    for (; criterion + 1 < criteria; criterion += 2) {
-      total += (weights[row + criterion] as number) * (known[criterion] as number);
-      beside += (weights[row + criterion + 1] as number) * (known[criterion + 1] as number);
-    }
-    if (criterion < criteria) total += (weights[row + criterion] as number) * (known[criterion] as number);
-    const from = draw * count;
-    if (isPlain)
-      for (let doubt = 0; doubt < count; doubt += 1) {
-        const moved = (widths[doubt] as number) * ((bits[from + doubt] as number) + 0.5);
-        beside += (weights[row + (at[doubt] as number)] as number) * moved;
-      }
-    else
-      for (let doubt = 0; doubt < count; doubt += 1) {
-        const chance = ((bits[from + doubt] as number) + 0.5) * perWord;
-        const { quantile, width } = doubtful[doubt] as Doubtful;
-        total +=
-          (weights[row + (at[doubt] as number)] as number) * (quantile === null ? width * chance : quantile(chance));
-      }
-    totals[draw * bids + place] = total + beside;
+  // where most values are in doubt, a draw for each is cheaper than looking up which ones are
+  const isDense = isPlain && 2 * doubtful.length > criteria;
+  const perDraw = isDense ? criteria : doubtful.length;
+  const allBits = new Uint32Array(mostAtOnce * perDraw);
+  const at = Int32Array.from(doubtful, ({ criterion }) => criterion);
+  const quantiles = doubtful.map(({ quantile }) => quantile);
+  const steps = new Float64Array(criteria);
+  const starts = known.slice();
+  for (const { criterion, width, quantile } of doubtful) {
+    if (quantile !== null) continue;
+    steps[criterion] = width * perWord;
+    starts[criterion] = (starts[criterion] as number) + 0.5 * width * perWord;
   }
+
+  const plainDoubt = (weights: Float64Array, row: number, from: number): number => {
+    let total = 0;
+    for (let doubt = 0; doubt < at.length; doubt += 1) {
+      const criterion = at[doubt] as number;
+      total += (weights[row + criterion] as number) * (steps[criterion] as number) * (allBits[from + doubt] as number);
+    }
+    return total;
+  };
+  const drawnDoubt = (weights: Float64Array, row: number, from: number): number => {
+    let total = 0;
+    for (const [doubt, quantile] of quantiles.entries()) {
+      const criterion = at[doubt] as number;
+      const word = allBits[from + doubt] as number;
+      const value = quantile === null ? (steps[criterion] as number) * word : quantile((word + 0.5) * perWord);
+      total += (weights[row + criterion] as number) * value;
+    }
+    return total;
+  };
+  const doubt = isPlain ? plainDoubt : drawnDoubt;
+
+  return (weights, draws) => {
+    stream.fillBits(draws === mostAtOnce ? allBits : allBits.subarray(0, draws * perDraw));
+    if (isDense)
+      for (let draw = 0; draw < draws; draw += 1)
+        put(draw, denseTotal(weights, draw * criteria, starts, steps, allBits));
+    else
+      for (let draw = 0; draw < draws; draw += 1)
+        put(draw, sparseTotal(weights, draw * criteria, starts) + doubt(weights, draw * criteria, draw * perDraw));
+  };
+}
+
+// two sums side by side, as each addition waits for the one before
+
+function sparseTotal(weights: Float64Array, row: number, starts: Float64Array): number {
+  let [total, beside] = [0, 0];
+  let criterion = 0;
+  for (; criterion + 1 < starts.length; criterion += 2) {
+    total += (weights[row + criterion] as number) * (starts[criterion] as number);
+    beside += (weights[row + criterion + 1] as number) * (starts[criterion + 1] as number);
+  }
+  if (criterion < starts.length) total += (weights[row + criterion] as number) * (starts[criterion] as number);
+  return total + beside;
+}
+
+function denseTotal(
+  weights: Float64Array,
+  row: number,
+  starts: Float64Array,
+  steps: Float64Array,
+  bits: Uint32Array,
+): number {
+  let [total, beside] = [0, 0];
+  let criterion = 0;
+  for (; criterion + 1 < starts.length; criterion += 2) {
+    const at = row + criterion;
+    const value = (starts[criterion] as number) + (steps[criterion] as number) * (bits[at] as number);
+    const next = (starts[criterion + 1] as number) + (steps[criterion + 1] as number) * (bits[at + 1] as number);
+    total += (weights[at] as number) * value;
+    beside += (weights[at + 1] as number) * next;
+  }
+  if (criterion < starts.length) {
+    const value = (starts[criterion] as number) + (steps[criterion] as number) * (bits[row + criterion] as number);
+    total += (weights[row + criterion] as number) * value;
+  }
+  return total + beside;
 }

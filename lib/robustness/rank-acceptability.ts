@@ -1,5 +1,5 @@
 import { type Between, type Drawing, type Estimate, shareEstimate, shareInterval } from "#lib/sampling";
-import { drawnTotals } from "./drawn-totals";
+import { drawnTotals, mostAtOnce } from "./drawn-totals";
 import { type Comparison, checkComparison, inContention, sameTotal } from "./model";
 import type { WeightChoice } from "./weight-choice";
 
@@ -50,8 +50,11 @@ export function* rankAcceptability(comparison: Comparison, question: RankQuestio
   const draw = drawnTotals(comparison, question.weights, question.seed);
   for (let done = 0; done < question.draws; ) {
     const draws = Math.min(chunk, question.draws - done);
-    const { weights, totals } = draw(draws);
-    if (count > 0) countDraws(counts, weights, totals, { draws, criteria, count });
+    for (let drawn = 0; drawn < draws; drawn += mostAtOnce) {
+      const now = Math.min(mostAtOnce, draws - drawn);
+      const { weights, totals } = draw(now);
+      if (count > 0) countDraws(counts, weights, totals, { draws: now, criteria, count });
+    }
     done += draws;
     yield { done, of: question.draws };
   }
