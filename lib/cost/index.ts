@@ -87,3 +87,32 @@ export { resolvedLines } from "./resolved-lines";
 export { priceRoles, type Standing, standingOf } from "./roles";
 export { shownCents } from "./shown-cents";
 export { type RateComparison, type TyingRates, tyingRates } from "./tying-rates";
+export { baseValues, costAt, valuesWith } from "./uncertainty/cost-at";
+export {
+  type BidOutcome,
+  type ChanceOf,
+  type CheaperThan,
+  type CostOutcome,
+  type CostPercentile,
+  costOutcome,
+} from "./uncertainty/cost-outcome";
+export { type CostSwing, type CostSwings, costSwings, swingChances } from "./uncertainty/cost-swings";
+export {
+  type CostDraws,
+  type DrawingOrder,
+  drawCosts,
+} from "./uncertainty/draw-costs";
+export { type BidLines, type LineInput, linesModel } from "./uncertainty/lines-model";
+export type { CostModel, CostOfBid, InputActs, InputValues, SharedDriver, UncertainInput } from "./uncertainty/model";
+export { sampledModel } from "./uncertainty/sampled-model";
+export { actsOf, type InputTarget, type LineMove, type LinePart, type LineRef } from "./uncertainty/targets";
+export {
+  explainTies,
+  gridSteps,
+  rootBetween,
+  type TiedValues,
+  type TieQuestion,
+  type TieWords,
+  tiedValues,
+  tieStart,
+} from "./uncertainty/tied-values";
