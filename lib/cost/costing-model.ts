@@ -1,6 +1,7 @@
 import type { ExactQuantity } from "#lib/quantity";
 import type { LinkId } from "./link-ids";
 import type { CountedIn, PriceLine, PriceLineKind, PriceTerms } from "./model";
+import type { StatedUncertainty } from "./uncertainty/stated-model";
 
 /** One thing that the finished work has to hold. */
 export type ScopeItem = Readonly<{ id: string; label: string }>;
@@ -89,4 +90,6 @@ export type Costing = Readonly<{
   links: readonly LinkSetting[];
   baseAlternative: BaseAlternative | null;
   comparedWith: ComparedWith;
+  /** What is not known for certain in the costs. */
+  uncertainty: StatedUncertainty;
 }>;

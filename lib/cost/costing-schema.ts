@@ -9,6 +9,7 @@ import { parseCounted, parseLumpSum, parseUnitPrice } from "./parse-price";
 import { parseLinkShare } from "./parse-rate";
 import { priceLinesSchema, scheduleFields } from "./price-line-schema";
 import { ask, label, mayLack, optional, read, reference, remark } from "./text-fields";
+import { uncertaintySchema } from "./uncertainty/stated-schema";
 
 const bidReference = ask("Name the bid.").regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected the id of a bid.");
 
@@ -206,6 +207,8 @@ export const costingSchema = z.strictObject({
   links: links.default([]),
   baseAlternative: baseAlternative.nullable().default(null),
   comparedWith,
+  /** Absent in files from before doubts were stated: nothing is said to be uncertain then. */
+  uncertainty: uncertaintySchema.default(() => uncertaintySchema.parse({})),
 }) satisfies z.ZodType<Costing, unknown>;
 
 /** The costing of a project in which nothing is decided yet: the figures are then those of the bids. */

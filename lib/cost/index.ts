@@ -105,6 +105,7 @@ export {
 export { type BidLines, type LineInput, linesModel } from "./uncertainty/lines-model";
 export type { CostModel, CostOfBid, InputActs, InputValues, SharedDriver, UncertainInput } from "./uncertainty/model";
 export { sampledModel } from "./uncertainty/sampled-model";
+export type { StatedInput, StatedTarget, StatedUncertainty } from "./uncertainty/stated-model";
 export { actsOf, type InputTarget, type LineMove, type LinePart, type LineRef } from "./uncertainty/targets";
 export {
   explainTies,
@@ -116,3 +117,4 @@ export {
   tiedValues,
   tieStart,
 } from "./uncertainty/tied-values";
+export { type UncertainInputs, uncertainInputs } from "./uncertainty/uncertain-inputs";

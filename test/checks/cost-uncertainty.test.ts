@@ -56,7 +56,17 @@ function paidIn(
   const lines = payments.map(([year, mean]): PriceLine => {
     const price = parseLumpSum(`$${mean}`);
     if (!price.ok) throw new RangeError(price.problem);
-    const head = { id: `year-${year}`, label: "payment", givenBy: "bid", document: "", page: "", note: "" } as const;
+    const head = {
+      id: `year-${year}`,
+      label: "payment",
+      givenBy: "bid",
+      role: { kind: "base-bid" },
+      purpose: "",
+      statedExtension: null,
+      document: "",
+      page: "",
+      note: "",
+    } as const;
     const terms = { category: "investment", amount: { kind: "lump-sum", price: price.value } } as const;
     return year === 0
       ? { kind: "at-base-date", ...head, ...terms }

@@ -2,6 +2,7 @@
 // Debian's python3-numpy, or another Python by the variable PYTHON. Prints figures and judges nothing.
 import { spawnSync } from "node:child_process";
 import {
+  amountCents,
   costConventionsSchema,
   costOutcome,
   drawCosts,
@@ -122,10 +123,7 @@ const all = Array.from({ length: runs }, (_, run) => {
 const ours = median(all.map(({ milliseconds }) => milliseconds));
 
 /** Cents of a price per area or a lump sum. */
-const cents = (line: PriceLine): number =>
-  line.amount.kind === "per-unit"
-    ? (line.amount.quantity.value as number) * line.amount.unitPrice.value
-    : line.amount.price.value * (line.amount.kind === "per-area" ? area : 1);
+const cents = (line: PriceLine): number => amountCents(line.amount, area);
 const asked = {
   ...{ samples, runs, years, lives, lifeChances },
   shared: {

@@ -1,6 +1,8 @@
 import type { Distribution } from "#lib/sampling";
 import { type CostSetting, cashFlows } from "../cash-flows";
+import { inConstantMoney } from "../current-money";
 import type { PriceLine } from "../model";
+import { resolvedLines } from "../resolved-lines";
 import type { CostModel, InputValues, SharedDriver } from "./model";
 import { actsOf, type InputTarget, linesOf, lineWith, rateWith } from "./targets";
 
@@ -23,6 +25,7 @@ export type BidLines = Readonly<{ bid: string; lines: readonly PriceLine[] }>;
  */
 export function linesModel(bids: readonly BidLines[], inputs: readonly LineInput[], setting: CostSetting): CostModel {
   const { conventions } = setting;
+  const constant = { ...setting, conventions: inConstantMoney(conventions) };
   const entered: number = conventions.realRate.value;
   /** Where two inputs would move the rate, the one named last does. */
   const rateMovers = inputs
@@ -43,7 +46,8 @@ export function linesModel(bids: readonly BidLines[], inputs: readonly LineInput
         const at = moved.map(({ line, by }) =>
           by.reduce((now, { target, base, index }) => lineWith(now, target, values[index] ?? base, base), line),
         );
-        return cashFlows(at, setting).flows;
+        // a bond or a tax follows the prices that it is a share of, a shock layer the carpets that it stays under
+        return cashFlows(resolvedLines(at, setting.area), constant).flows;
       };
       return { bid, flowsAt };
     }),

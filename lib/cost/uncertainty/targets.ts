@@ -79,11 +79,20 @@ function amountWith(amount: LineAmount, part: LinePart, change: (figure: number)
     if (part === "quantity") return { ...amount, quantity: withValue(amount.quantity, change(amount.quantity.value)) };
     return { ...amount, unitPrice: withValue(amount.unitPrice, change(amount.unitPrice.value)) };
   }
+  if (amount.kind === "share") return { ...amount, share: withValue(amount.share, change(amount.share.value)) };
   return { ...amount, price: withValue(amount.price as Field, change(amount.price.value)) } as LineAmount;
 }
 
-const mainPrice = (amount: LineAmount): number =>
-  amount.kind === "per-unit" ? amount.unitPrice.value : amount.price.value;
+function mainPrice(amount: LineAmount): number {
+  switch (amount.kind) {
+    case "per-unit":
+      return amount.unitPrice.value;
+    case "share":
+      return amount.share.value;
+    default:
+      return amount.price.value;
+  }
+}
 
 const share = (value: number) =>
   ({ asEntered: "", dimension: "fraction", unit: "", value: value as In<"1"> }) as NonNullable<
