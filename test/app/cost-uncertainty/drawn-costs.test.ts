@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { costOutcome, drawCosts, linesModel } from "#lib/cost";
 import { type DrawingProgress, drawnToEnd } from "#lib/sampling";
-import { answerOrder, type CostDrawingOrder } from "../../../app/project/[id]/cost/_uncertainty/drawing-order";
-import { drawnCosts } from "../../../app/project/[id]/cost/_uncertainty/drawn-costs";
+import { answerOrder, type CostDrawingOrder } from "../../../app/project/[id]/cost/uncertainty/_drawing/drawing-order";
+import { drawnCosts } from "../../../app/project/[id]/cost/uncertainty/_drawing/drawn-costs";
 import { setting, workedBids, workedInputs } from "../../cost/uncertainty/worked";
 
 const order: CostDrawingOrder = { bids: workedBids, inputs: workedInputs, setting, seed: 5, samples: 10_000 };

@@ -34,13 +34,13 @@ describe("uncertainInputs", () => {
     const { inputs, notes } = uncertainInputs(bids, stated(target), 0.03);
     expect([inputs.length, notes]).toEqual([1, []]);
     const [model, plain] = [linesModel(bids, inputs, setting()), linesModel(bids, [], setting())];
-    const cost = (of: typeof model, values: readonly number[]) => {
+    const cost = (of: typeof model, values: Float64Array) => {
       const [bid] = of.bids;
       if (bid === undefined) throw new Error("no bid");
       return costAt(of, bid, values);
     };
-    expect(cost(model, baseValues(model.inputs))).toBeCloseTo(cost(plain, []), 6);
-    expect(cost(model, [1.25])).toBeGreaterThan(cost(plain, []));
+    expect(cost(model, baseValues(model.inputs))).toBeCloseTo(cost(plain, new Float64Array()), 6);
+    expect(cost(model, Float64Array.of(1.25))).toBeGreaterThan(cost(plain, new Float64Array()));
   });
 
   test("begins a life, a growth and the rate at what is entered", () => {
