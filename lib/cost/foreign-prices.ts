@@ -1,3 +1,4 @@
+import { oncePer } from "#lib/once";
 import { type CurrencyCode, isForeignPrice } from "#lib/quantity";
 import type { Amount, PriceLine } from "./model";
 
@@ -16,12 +17,17 @@ function textsOf(amount: Amount | null): readonly string[] {
   }
 }
 
+/** Every price of a line as entered. Kept, because a bid is costed more than once. */
+const writtenPrices = oncePer((line: PriceLine): readonly string[] => {
+  const removal = line.kind === "replacement-chain" ? line.removal : null;
+  const stated = line.statedExtension === null ? [] : [line.statedExtension.asEntered];
+  return [...textsOf(line.amount), ...textsOf(removal), ...stated];
+});
+
 /** The prices among these lines whose sign or code is not the project's. */
 export const foreignPrices = (lines: readonly PriceLine[], currency: CurrencyCode): readonly ForeignPrice[] =>
-  lines.flatMap((line) => {
-    const removal = line.kind === "replacement-chain" ? line.removal : null;
-    const stated = line.statedExtension === null ? [] : [line.statedExtension.asEntered];
-    return [...textsOf(line.amount), ...textsOf(removal), ...stated]
+  lines.flatMap((line) =>
+    writtenPrices(line)
       .filter((text) => isForeignPrice(text, currency))
-      .map((text) => ({ line: line.id, label: line.label, text }));
-  });
+      .map((text) => ({ line: line.id, label: line.label, text })),
+  );

@@ -1,4 +1,5 @@
 import { inSentence, listed, type Working } from "#lib/figure";
+import { onFirstReading } from "#lib/once";
 import type { Costing, LinkParameters, LinkSetting } from "../costing-model";
 import type { LeftOutLine } from "../counted-lines";
 import type { LevelledLine } from "../levelling/levelled-line";
@@ -62,8 +63,17 @@ function atWork(
 ): AtWork {
   const named = { link: link.id, label: link.label } as const;
   const stays = (row: LinkRow): AtWork => ({ lines: bid.lines, leftOut: [], row });
+  if (setting === undefined || setting.choice.kind === "off") {
+    // words of labels are looked through when somebody reads the note: most links of most bids stay off
+    const note = onFirstReading(() => heldAlready(link, bid) ?? "");
+    return stays({
+      ...{ link: link.id, label: link.label, kind: "off" },
+      get note() {
+        return note();
+      },
+    });
+  }
   const held = heldAlready(link, bid);
-  if (setting === undefined || setting.choice.kind === "off") return stays({ ...named, kind: "off", note: held ?? "" });
   if (held !== null) return stays({ ...named, kind: "not-counted", because: held });
 
   const ownEstimates = bid.lines.filter(({ line, origin }) => origin.kind === "bid" && isSamePurpose(link, line));
