@@ -95,6 +95,8 @@ export type HardnessFigures = Readonly<{
   atHorizon: Figure<"impactLevel">;
   atHorizonEvidence: EvidenceLevel;
   sensitivity: Sensitivity;
+  /** What the bid's own levels at lesser infill depths show; null where it gives none. */
+  ownSensitivity: Figure<"depthSensitivity"> | null;
   depthMargin: DepthMargin;
   /** Depth that may gather on a spot before it is softer than the owner's target window. */
   softMargin: DepthMargin;

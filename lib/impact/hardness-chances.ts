@@ -54,7 +54,9 @@ export function hardnessChances(question: HardnessChancesQuestion): HardnessChan
 }
 
 function basisOf(stated: readonly AgedLevel[], { ownersDrift }: ImpactRequirement): ValueBasis | null {
-  const values = stated.map(({ years, level: { low, high } }): AgedValue => ({ years, low, high }));
+  const values = stated.map(({ years, level: { low, high }, field, fields }): AgedValue => {
+    return { years, low, high, field, fields };
+  });
   if (values.length === 0) return null;
   const fit = lineOverAge(values);
   if (fit.kind === "fitted") return { kind: "line", line: fit.line };
@@ -90,7 +92,7 @@ const startedFrom = {
 } as const;
 
 function assumptionsOf(
-  { requirement, mineralShare, infillDepth }: HardnessChancesQuestion,
+  { requirement, mineralShare, infillDepth, levelsAtLoss }: HardnessChancesQuestion,
   basis: ValueBasis,
   spread: SpreadBasis,
   sensitivity: FieldSensitivity,
@@ -98,7 +100,11 @@ function assumptionsOf(
   const choices = outlookChoices(requirement);
   return [
     ...(basis.kind === "line"
-      ? ["Fields scatter about the bid's own line as its results do (Student's t)."]
+      ? [
+          basis.line.fieldsApart.kind === "several-fields"
+            ? "A new field lies off the bid's own line by the spread between its fields and the scatter on one (Student's t)."
+            : "Fields scatter about the bid's own line as its results do (Student's t).",
+        ]
       : [
           "The yearly change lies between the owner's low and high, most likely at the likely one (a triangle), and a level stated as a range may lie anywhere in it alike.",
         ]),
@@ -110,6 +116,8 @@ function assumptionsOf(
             deviation: spread.deviation.likely,
             perDepth: spread.perDepth.likely,
             ...{ law: spread.law, infillDepth },
+            ...(sensitivity.kind === "applies" ? { largestLoss: sensitivity.largestLoss } : {}),
+            ofOwnLevels: levelsAtLoss.length > 0,
           }),
         ]
       : []),

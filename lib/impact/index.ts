@@ -61,12 +61,14 @@ export type { PropertyOutlook, PropertyOutlookQuestion, PropertyYear, ValueBasis
 export { propertyOutlook } from "./property/outlook";
 export { type InputEffect, type MovedInput, whatMovesIt } from "./property/what-moves-it";
 export { impactRequirementSchema } from "./schema";
+export { spotSensitivity } from "./spot-sensitivity";
 export { depthDeviations, depthSpread, infillClass, type MeasuredDepths } from "./spread/depth-spread";
 export {
   equalSprings,
   type FieldSensitivity,
   fieldSensitivity,
   type LevelAtLoss,
+  ownEvidence,
   shockLayerFactor,
 } from "./spread/field-sensitivity";
 export { type Grooming, groomings } from "./spread/grooming";

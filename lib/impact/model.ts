@@ -1,6 +1,7 @@
 import type { Figure, Origin, Shortfall } from "#lib/figure";
 import type { ExactQuantity, In, Interval } from "#lib/quantity";
 import type { DepthLaw } from "./depth-law";
+import type { FieldsApart, OnField } from "./fields-apart";
 import type { Grooming } from "./spread/grooming";
 
 /** What the owner asks of impact attenuation and how far ahead to look. Every figure belongs to one method; none converts to another. */
@@ -68,7 +69,7 @@ export type DepthSensitivityChoice = Readonly<
 >;
 
 /** A level the bid gives by the required method, and where it stands. One-sided statements have an infinite side. */
-export type StatedLevel = Readonly<{ level: Interval<"g">; from: Origin }>;
+export type StatedLevel = Readonly<{ level: Interval<"g">; from: Origin }> & OnField;
 
 /** A stated level of a surface in use for some years, fractions allowed. */
 export type AgedLevel = StatedLevel & Readonly<{ years: number }>;
@@ -77,7 +78,7 @@ export type AgedLevel = StatedLevel & Readonly<{ years: number }>;
 export type YearFound = Readonly<{ kind: "known"; year: number } | { kind: "not-within-horizon"; horizon: number }>;
 
 /** A level with its age; all that the line needs. */
-export type PointInTime = Readonly<{ years: number; level: Interval<"g"> }>;
+export type PointInTime = Readonly<{ years: number; level: Interval<"g"> }> & OnField;
 
 /** A straight line through levels by age, with what is needed to say how sure it is. */
 export type FittedDrift = Readonly<{
@@ -86,14 +87,19 @@ export type FittedDrift = Readonly<{
   intercept: In<"g">;
   slopeError: In<"g/year">;
   interceptError: In<"g">;
-  /** Standard deviation of the levels about the line. */
+  /** Standard deviation of the levels about the line; where fields are told apart, of one field about its own. */
   residualDeviation: In<"g">;
   degreesOfFreedom: number;
+  /** The age at which a new test result is surest, and its standard error there. */
   meanAge: number;
-  /** Σ(age − mean age)², in years². */
-  spreadOfAges: number;
-  /** The ages that carry the line, with half the width of each stated level. */
-  points: readonly Readonly<{ years: number; halfWidth: In<"g"> }>[];
+  errorAtMeanAge: In<"g">;
+  /**
+   * The ages that carry the line, with half the width of each stated level and what the level adds to the line at the
+   * mean age, and a year from there.
+   */
+  points: readonly Readonly<{ years: number; halfWidth: In<"g">; atMeanAge: number; perYear: number }>[];
+  /** Whether fields were told apart; spreads in g. */
+  fieldsApart: FieldsApart;
 }>;
 
 export type Drift = FittedDrift | Readonly<{ kind: "not-enough-points"; distinctAges: number; reason: string }>;
