@@ -18,6 +18,7 @@ export const loadProject = cache(async (id: string) => {
     brief: brief.model,
     requirements: requirements.model,
     bids: stored.documents.bid.map((bid) => ({ id: bid.id, ...bid.model })),
+    campaigns: stored.documents.campaign.map((campaign) => ({ id: campaign.id, ...campaign.model })),
   };
   const { bid: bids, campaign: campaigns } = stored.documents;
   const documents = { brief, requirements, bids, campaigns };

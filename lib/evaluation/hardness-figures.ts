@@ -2,6 +2,7 @@ import { agedPoints, bestClaim, type Claim, comparability, type MethodId, ofAge,
 import { type Figure, intervalOfFigure, type Origin, unknown } from "#lib/figure";
 import {
   type AgedLevel,
+  type DepthGrid,
   depthMargin,
   explainChances,
   explainOutlook,
@@ -49,6 +50,8 @@ export type HardnessSetting = Readonly<{
   mineralShare: Figure<"fraction">;
   depth: Figure<"length">;
   hoursPerYear: number;
+  /** Depths measured on an installed field of this bid; null where there are none. */
+  depthGrid: DepthGrid | null;
 }>;
 
 /** How hard a bid's surface is and may become, from its own claims by the required method and the owner's assumptions. */
@@ -56,7 +59,7 @@ export function hardnessFigures(
   bid: Bid,
   system: InfillSystem | null,
   requirement: ImpactRequirement & Readonly<{ method: MethodId }>,
-  { mineralShare, depth, hoursPerYear }: HardnessSetting,
+  { mineralShare, depth, hoursPerYear, depthGrid }: HardnessSetting,
 ): HardnessFigures {
   const { method } = requirement;
   const asNew = claimedFigure(
@@ -103,6 +106,7 @@ export function hardnessFigures(
       mineralShare: intervalOfFigure(mineralShare),
       infillDepth: leastDepth(depth),
       levelsAtLoss: own.levels,
+      depthGrid,
     }),
   );
   const margin = { stated: statedAsNew, sensitivity };

@@ -15,6 +15,7 @@ import type {
 import type { CrossSection, Placement, WeightClass } from "#lib/infill";
 import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
 import type { Quantity } from "#lib/quantity";
+import type { InstalledCampaign } from "./latest-depth-grid";
 
 /** What is to be built and how money over time is counted, before any bid. */
 export type Brief = Readonly<{
@@ -58,7 +59,13 @@ export type Bid = Readonly<{
   answers: readonly Answer[];
 }>;
 
-export type Project = Readonly<{ brief: Brief; requirements: Requirements; bids: readonly Bid[] }>;
+export type Project = Readonly<{
+  brief: Brief;
+  requirements: Requirements;
+  bids: readonly Bid[];
+  /** Tests on the finished field; absent where none are at hand. */
+  campaigns?: readonly InstalledCampaign[];
+}>;
 
 /** What the infill of a bid amounts to. */
 export type InfillFigures = Readonly<{

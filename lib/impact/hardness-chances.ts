@@ -1,5 +1,6 @@
 import { formatValue, type In, type Interval, measured } from "#lib/quantity";
 import type { SensitivityFacts } from "./depth-sensitivity";
+import { type DepthGrid, type GridSpread, gridSpread, type NoGrid } from "./grid-spread";
 import type { AgedLevel, ImpactRequirement } from "./model";
 import { outlookChoices } from "./outlook-choices";
 import { type ChanceOutlook, chanceOutlook, type SpreadBasis } from "./property/chances";
@@ -19,6 +20,8 @@ export type HardnessChancesQuestion = Readonly<{
   infillDepth: In<"m"> | null;
   /** The bid's own levels at full depth (loss 0) and at lesser depths; empty where it gives none. */
   levelsAtLoss: readonly LevelAtLoss[];
+  /** Depths measured on an installed field of this system; null where there are none. */
+  depthGrid: DepthGrid | null;
 }>;
 
 /** The chances with what they rest on, in sentences. */
@@ -35,7 +38,8 @@ export function hardnessChances(question: HardnessChancesQuestion): HardnessChan
   const choices = outlookChoices(requirement);
   const { choice, levelsAtLoss } = { choice: requirement.depthSensitivity, levelsAtLoss: question.levelsAtLoss };
   const sensitivity = fieldSensitivity({ facts, choice, shockLayer: choices.shockLayer, levelsAtLoss });
-  const spread = spreadBasis(question, sensitivity);
+  const grid = gridSpread(requirement, question.depthGrid);
+  const spread = spreadBasis(question, sensitivity, grid);
   const basis = basisOf(stated, requirement);
   if (basis === null) {
     const because = { kind: "not-claimed", what: "any impact level by the required method" } as const;
@@ -50,7 +54,7 @@ export function hardnessChances(question: HardnessChancesQuestion): HardnessChan
     },
     ...{ locations: testLocations, level: chanceLevel.value, years: horizonYears },
   });
-  return { outlook, sensitivity, assumptions: assumptionsOf(question, basis, spread, sensitivity) };
+  return { outlook, sensitivity, assumptions: assumptionsOf(question, basis, spread, { sensitivity, grid }) };
 }
 
 function basisOf(stated: readonly AgedLevel[], { ownersDrift }: ImpactRequirement): ValueBasis | null {
@@ -71,8 +75,11 @@ function basisOf(stated: readonly AgedLevel[], { ownersDrift }: ImpactRequiremen
 function spreadBasis(
   { requirement, mineralShare }: HardnessChancesQuestion,
   sensitivity: FieldSensitivity,
+  grid: GridSpread | NoGrid,
 ): SpreadBasis {
   const { spread, law } = outlookChoices(requirement);
+  if (grid.kind === "counts" && sensitivity.kind === "applies")
+    return { kind: "depth", perDepth: sensitivity.perDepth, law, deviation: grid.deviation };
   if (spread.kind === "level-deviation") {
     const share = spread.share.value;
     return { kind: "share", law, deviation: { low: share, likely: share, high: share } };
@@ -86,6 +93,12 @@ function spreadBasis(
   return { kind: "depth", perDepth, law, deviation: depthDeviations[infillClass(mineralShare)][spread.grooming] };
 }
 
+/** A grid without a sensitivity says nothing of the level. */
+const whyNoGrid = ({ kind, sentence }: GridSpread | NoGrid): readonly string[] => {
+  if (kind === "counts") return ["The measured depths don’t count: how the level answers to lost depth is not known."];
+  return sentence === null ? [] : [sentence];
+};
+
 const startedFrom = {
   "every-month": "levelled every month",
   "less-often": "levelled less often than every month",
@@ -95,7 +108,7 @@ function assumptionsOf(
   { requirement, mineralShare, infillDepth, levelsAtLoss }: HardnessChancesQuestion,
   basis: ValueBasis,
   spread: SpreadBasis,
-  sensitivity: FieldSensitivity,
+  { sensitivity, grid }: Readonly<{ sensitivity: FieldSensitivity; grid: GridSpread | NoGrid }>,
 ): readonly string[] {
   const choices = outlookChoices(requirement);
   return [
@@ -108,7 +121,9 @@ function assumptionsOf(
       : [
           "The yearly change lies between the owner's low and high, most likely at the likely one (a triangle), and a level stated as a range may lie anywhere in it alike.",
         ]),
-    ...spreadInWords(choices.spread, infillClass(mineralShare), spread),
+    ...(grid.kind === "counts" && spread.kind === "depth"
+      ? [grid.sentence]
+      : [...spreadInWords(choices.spread, infillClass(mineralShare), spread), ...whyNoGrid(grid)]),
     ...(spread.kind === "depth"
       ? [
           `Sensitivity to depth loss ${formatValue("depthSensitivity", spread.perDepth.likely, "us")} (${formatValue("depthSensitivity", spread.perDepth.likely, "metric")}), ${sensitivity.kind === "applies" ? sensitivity.source : ""}, ${lawInWords[spread.law]}.`,

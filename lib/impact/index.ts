@@ -21,6 +21,7 @@ export { driftFromAgedPoints } from "./drift";
 export { effectiveYears, effectiveYearsAfterReset, type Reset } from "./effective-age";
 export { explainChances, explainChanceYear } from "./explain-chances";
 export { explainOutlook } from "./explain-outlook";
+export { type DepthGrid, gridSpread } from "./grid-spread";
 export { type HardnessChances, type HardnessChancesQuestion, hardnessChances } from "./hardness-chances";
 export { type AgedLines, type AgedResult, agedLines, ageInYears, pulledBySingleResults } from "./line/aged-lines";
 export { type LeastSquaresLine, leastSquaresLine } from "./line/least-squares";

@@ -3,6 +3,7 @@ import type { ExactQuantity, In, Interval } from "#lib/quantity";
 import type { DepthLaw } from "./depth-law";
 import type { FieldsApart, OnField } from "./fields-apart";
 import type { Grooming } from "./spread/grooming";
+import type { InstalledSpread } from "./spread/installed-spread";
 
 /** What the owner asks of impact attenuation and how far ahead to look. Every figure belongs to one method; none converts to another. */
 export type ImpactRequirement = Readonly<{
@@ -34,6 +35,8 @@ export type ImpactRequirement = Readonly<{
 /** The owner's choices for the outlook. Every one may be left out. */
 export type OwnersOutlook = Readonly<{
   spread?: SpreadChoice | undefined;
+  /** What the spread over an installed field comes from. */
+  installedSpread?: InstalledSpread | undefined;
   /** How the level answers to lost depth. */
   law?: DepthLaw | undefined;
   /** How much less a spot over a shock layer answers to lost depth. */

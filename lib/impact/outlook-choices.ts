@@ -12,7 +12,7 @@ export type OutlookChoices = Readonly<{
   law: DepthLaw;
   shockLayer: ShockLayerFactor;
   resets: readonly Reset[];
-  setBy: Readonly<Record<keyof OwnersOutlook, SetBy>>;
+  setBy: Readonly<Record<Exclude<keyof OwnersOutlook, "installedSpread">, SetBy>>;
 }>;
 
 /**
@@ -37,6 +37,7 @@ export function outlookChoices({ outlook = {} }: Pick<ImpactRequirement, "outloo
 /** The same choices as text, for a form that shows them before anybody set one. */
 export const startingOutlookText = {
   spread: { kind: "by-class", grooming: "every-month" },
+  installedSpread: "without-grid",
   law: "log-linear",
   shockLayer: { kind: "as-soft-as-the-infill" },
   resets: [],

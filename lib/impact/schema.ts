@@ -2,6 +2,7 @@ import { z } from "zod";
 import { exactField, inUnit } from "#lib/quantity";
 import { depthLaws } from "./depth-law";
 import { groomings } from "./spread/grooming";
+import { installedSpreads } from "./spread/installed-spread";
 
 const longestHorizon = 40;
 const mostLocations = 100;
@@ -71,6 +72,7 @@ const resetSchema = z.strictObject({
 /** Absent in what was stored before; what is left out is taken from `outlookChoices`. */
 const ownersOutlookSchema = z.strictObject({
   spread: spreadSchema.optional(),
+  installedSpread: z.enum(installedSpreads).optional(),
   law: z.enum(depthLaws).optional(),
   shockLayer: shockLayerSchema.optional(),
   resets: z

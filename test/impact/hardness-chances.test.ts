@@ -18,7 +18,7 @@ const question = (differing: Partial<HardnessChancesQuestion> = {}): HardnessCha
   facts: { method: "f355-a", level: stated(120).level, polymerShare: share(0.4), shockLayer: "none" },
   mineralShare: share(0.6),
   infillDepth: inches(1.5),
-  levelsAtLoss: [],
+  ...{ levelsAtLoss: [], depthGrid: null },
   ...differing,
 });
 const withOutlook = (outlook: unknown) => impactRequirementSchema.parse({ ...typed, outlook });
@@ -61,6 +61,55 @@ describe("hardnessChances", () => {
     expect(given.outlook.kind === "chances" && given.outlook.years[0]?.locations?.allMeet).toBeGreaterThan(0.99);
     expect(given.assumptions[1]).toBe(
       "The level differs from spot to spot with a standard deviation of 9 %; owner's value: own yearly tests",
+    );
+  });
+
+  const depths = [1.2, 1.4, 1.5, 1.5, 1.6, 1.6, 1.7, 1.9].map(inches);
+  const grid = { date: "2030-08-16", depths };
+
+  // by hand: deviations from 1.55 in sum to 0.30 squared, ÷ 7, root 0.20702 in
+  test("takes the spread from a grid measured on the installed field where the owner says so", () => {
+    const found = hardnessChances(
+      question({ requirement: withOutlook({ installedSpread: "depth-grid" }), depthGrid: grid }),
+    );
+    expect(found.assumptions[1]).toBe(
+      "Infill depth differs from spot to spot with a standard deviation of 0.21 in (5.3 mm), measured on 2030-08-16 at 8 spots of the installed field; that grid counts.",
+    );
+    const spread = found.outlook.kind === "chances" ? found.outlook.question.spread : null;
+    if (spread?.kind !== "depth") throw new Error("a spread of depth was expected");
+    expect(spread.deviation.likely / inches(1)).toBeCloseTo(0.20702, 5);
+    expect(spread.deviation.low).toBeLessThan(spread.deviation.likely);
+    expect(spread.deviation.high).toBeGreaterThan(spread.deviation.likely);
+  });
+
+  test("keeps what the owner set for all bids without that choice, without a grid and with too small a one", () => {
+    const set = hardnessChances(question({ depthGrid: grid }));
+    expect(set.assumptions).toEqual(hardnessChances(question()).assumptions);
+    const asked = withOutlook({ installedSpread: "depth-grid" });
+    const spreadOf = (found: ReturnType<typeof hardnessChances>) =>
+      found.outlook.kind === "chances" ? found.outlook.question.spread : null;
+    const none = hardnessChances(question({ requirement: asked }));
+    expect(spreadOf(none)).toEqual(spreadOf(set));
+    expect(none.assumptions).toContain(
+      "No depths were measured on an installed field of this system, so what the owner set for all bids counts.",
+    );
+    const few = hardnessChances(question({ requirement: asked, depthGrid: { ...grid, depths: depths.slice(0, 4) } }));
+    expect(spreadOf(few)).toEqual(spreadOf(set));
+    expect(few.assumptions).toContain(
+      "The depths measured on 2030-08-16 don’t count. The spread of the depth needs at least 5 measured spots, there are 4.",
+    );
+  });
+
+  test("says that a grid can’t count where the answer to lost depth is not known", () => {
+    const found = hardnessChances(
+      question({
+        requirement: withOutlook({ installedSpread: "depth-grid" }),
+        facts: { ...question().facts, shockLayer: "not-stated" },
+        depthGrid: grid,
+      }),
+    );
+    expect(found.assumptions).toContain(
+      "The measured depths don’t count: how the level answers to lost depth is not known.",
     );
   });
 

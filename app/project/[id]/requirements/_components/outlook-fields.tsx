@@ -24,6 +24,11 @@ const groomings = [
   { value: "less-often", label: "Less often" },
 ];
 
+const installedSpreads = [
+  { value: "without-grid", label: "As above; on its own field tests page as its latest test locations did" },
+  { value: "depth-grid", label: "As the infill depths measured over it in its latest campaign" },
+];
+
 const laws = [
   { value: "log-linear", label: "By a constant share for each depth lost" },
   { value: "linear", label: "By a constant amount for each depth lost" },
@@ -91,6 +96,13 @@ export function OutlookFields() {
         templates={spreadTemplates}
         className={styles.wide}
         fields={(kind) => <SpreadFields kind={kind} />}
+      />
+      <ChoiceField
+        name={`${at}.installedSpread`}
+        label="How much spots of an installed field differ"
+        hint="Counts for the bid that a test campaign names as installed, where at least five depths were measured. For every other bid the choice above stays."
+        choices={installedSpreads}
+        className={styles.wide}
       />
       <ChoiceField
         name={`${at}.law`}
