@@ -62,7 +62,9 @@ export type PlannedReset = Readonly<{
   year: number;
   /** Share of the change so far that it takes back. */
   undone: ExactQuantity<"fraction">;
-  /** What it is and which price line pays for it, in the owner's words; may be empty. */
+  /** The name of the price line that pays for it, the same in every bid; empty where it is not priced. */
+  priceLine: string;
+  /** What it is, in the owner's words; may be empty. */
   note: string;
 }>;
 

@@ -66,6 +66,8 @@ const resetYearField = exactField("count")
 const resetSchema = z.strictObject({
   year: resetYearField,
   undone: exactField("fraction", { atLeast: [0, "%"], atMost: [100, "%"] }),
+  /** Absent in what was stored while the note named the line in words. */
+  priceLine: z.string().trim().max(300, "Expected at most 300 characters.").default(""),
   note: z.string().trim().max(500, "Expected at most 500 characters.").default(""),
 });
 

@@ -25,7 +25,7 @@ const drifts = [
 ];
 
 /** What is asked of impact attenuation, by which test, and what is assumed of the years to come. */
-export function ImpactFields({ ruleOfThumb }: { ruleOfThumb: string }) {
+export function ImpactFields({ ruleOfThumb, labels }: { ruleOfThumb: string; labels: readonly string[] }) {
   return (
     <>
       <ChoiceField
@@ -98,7 +98,7 @@ export function ImpactFields({ ruleOfThumb }: { ruleOfThumb: string }) {
           )
         }
       />
-      <OutlookFields />
+      <OutlookFields labels={labels} />
     </>
   );
 }

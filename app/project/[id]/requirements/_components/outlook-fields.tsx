@@ -6,6 +6,7 @@ import { ChoiceField } from "../../../../_components/form/choice-field";
 import { KindField } from "../../../../_components/form/kind-field";
 import { RemovedNotice } from "../../../../_components/form/removed-notice";
 import { TextField } from "../../../../_components/form/text-field";
+import { priceLineChoices } from "./price-line-choices";
 import styles from "./requirements.module.css";
 
 const spreads = [
@@ -80,8 +81,11 @@ function SpreadFields({ kind }: { kind: SpreadChoice["kind"] }) {
   }
 }
 
-/** What the chances of the years to come rest on besides the bids’ own levels. */
-export function OutlookFields() {
+/**
+ * What the chances of the years to come rest on besides the bids’ own levels.
+ * @param labels of the price lines of all bids
+ */
+export function OutlookFields({ labels }: { labels: readonly string[] }) {
   return (
     <fieldset id="impact.outlook" className={styles.target}>
       <legend>How a field spreads, and what is done to it (owner’s assumptions)</legend>
@@ -130,16 +134,16 @@ export function OutlookFields() {
           )
         }
       />
-      <Resets />
+      <Resets labels={labels} />
     </fieldset>
   );
 }
 
-type Reset = { year: string; undone: string; note?: string | undefined };
+type Reset = { year: string; undone: string; priceLine?: string | undefined; note?: string | undefined };
 type ResetValues = { impact: { outlook: { resets: Reset[] } } };
 
 /** Top-ups and deep groomings that take back part of the change. */
-function Resets() {
+function Resets({ labels }: { labels: readonly string[] }) {
   const { control, getValues } = useFormContext<ResetValues>();
   const { fields, append, remove, insert } = useFieldArray({ control, name: `${at}.resets` });
   const [removed, setRemoved] = useState<{ index: number; value: Reset } | null>(null);
@@ -156,11 +160,12 @@ function Resets() {
               hint="For instance “50 %”."
               dimension="fraction"
             />
-            <TextField
-              name={`${at}.resets.${index}.note`}
-              label="What it is, and which price line pays for it"
-              hint="May be empty."
+            <ChoiceField
+              name={`${at}.resets.${index}.priceLine`}
+              label="Price line that pays for it"
+              choices={priceLineChoices(labels, getValues(`${at}.resets.${index}.priceLine`))}
             />
+            <TextField name={`${at}.resets.${index}.note`} label="What it is" hint="May be empty." />
           </div>
           <button
             type="button"
@@ -182,7 +187,7 @@ function Resets() {
           }}
         />
       )}
-      <button type="button" onClick={() => append({ year: "", undone: "", note: "" })}>
+      <button type="button" onClick={() => append({ year: "", undone: "", priceLine: "", note: "" })}>
         Add a top-up or deep grooming
       </button>
     </>
