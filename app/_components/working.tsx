@@ -20,6 +20,7 @@ export function originAddress(project: string, from: Origin): string | null {
       return `${base}/brief#materials`;
     case "figure":
     case "constant":
+    case "given-here":
       return null;
   }
 }

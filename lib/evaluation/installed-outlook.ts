@@ -8,6 +8,7 @@ import {
   type ImpactRequirement,
   outlookChoices,
   type SpreadBasis,
+  wantedChance,
 } from "#lib/impact";
 import { formatValue } from "#lib/quantity";
 import { latestDepthGrid } from "./latest-depth-grid";
@@ -46,7 +47,7 @@ export function installedOutlook(
   const values = points.map(({ years, mean }) => ({ years, low: mean, high: mean }));
   const spread = spreadOver(campaigns.find(({ campaign }) => campaign.id === latest.campaign));
   const grid = gridSpread(requirement, latestDepthGrid(campaigns.map(({ campaign }) => campaign)));
-  const { ownersDrift, limit, targetWindow, chanceLevel, horizonYears, testLocations } = requirement;
+  const { ownersDrift, limit, targetWindow, horizonYears, testLocations } = requirement;
   const { low, likely, high } = ownersDrift;
   const outlook = chanceOutlook({
     // one field: its scatter between campaigns is not that between fields, so no line is laid through it
@@ -57,7 +58,11 @@ export function installedOutlook(
       required: { low: null, high: limit.value },
       wished: { low: targetWindow.low.value, high: targetWindow.high.value },
     },
-    ...{ locations: testLocations, level: chanceLevel.value, years: Math.max(horizonYears, Math.ceil(latest.years)) },
+    ...{
+      locations: testLocations,
+      level: wantedChance(requirement).value,
+      years: Math.max(horizonYears, Math.ceil(latest.years)),
+    },
   });
   return {
     outlook,

@@ -31,7 +31,7 @@ function premiseSentence({ drift, ages }: Known): string {
 function onFields({ fieldsApart }: FittedDrift): string {
   if (fieldsApart.kind === "pooled") return "";
   const between = formatValue("impactLevel", measured("impactLevel", fieldsApart.betweenFields), "us");
-  return `, ${fieldsApart.named} of its fields named (spread from field to field ${between})`;
+  return `, ${fieldsApart.named} fields named (spread from field to field ${between})`;
 }
 
 function limitSentence(found: YearFound, subject: string, limit: string): string {

@@ -2,7 +2,7 @@ import { formatValue, type In, type Interval, measured } from "#lib/quantity";
 import type { SensitivityFacts } from "./depth-sensitivity";
 import { type DepthGrid, type GridSpread, gridSpread, type NoGrid } from "./grid-spread";
 import type { AgedLevel, ImpactRequirement } from "./model";
-import { outlookChoices } from "./outlook-choices";
+import { outlookChoices, wantedChance } from "./outlook-choices";
 import { type ChanceOutlook, chanceOutlook, type SpreadBasis } from "./property/chances";
 import { isClosedValue, lineOverAge } from "./property/line-over-age";
 import type { AgedValue, ValueBasis } from "./property/model";
@@ -24,10 +24,19 @@ export type HardnessChancesQuestion = Readonly<{
   depthGrid: DepthGrid | null;
 }>;
 
+/**
+ * Chances with every level taken at its bound. The true ones are no smaller where the levels are stated as at most, and
+ * no greater where they are stated as at least.
+ * @source derived: a lower level keeps a limit from above more surely, in every year and at every spot
+ */
+export type ChanceBound = Readonly<{ stated: "at-most" | "at-least"; outlook: ChanceOutlook }>;
+
 /** The chances with what they rest on, in sentences. */
 export type HardnessChances = Readonly<{
   outlook: ChanceOutlook;
   sensitivity: FieldSensitivity;
+  /** Where all levels are open on one and the same side, which leaves a bound of every chance; else null. */
+  bound: ChanceBound | null;
   /** What was assumed and where it stops being valid. */
   assumptions: readonly string[];
 }>;
@@ -43,18 +52,38 @@ export function hardnessChances(question: HardnessChancesQuestion): HardnessChan
   const basis = basisOf(stated, requirement);
   if (basis === null) {
     const because = { kind: "not-claimed", what: "any impact level by the required method" } as const;
-    return { outlook: { kind: "unknown", because }, sensitivity, assumptions: [] };
+    return { outlook: { kind: "unknown", because }, sensitivity, bound: null, assumptions: [] };
   }
-  const { limit, targetWindow, testLocations, chanceLevel, horizonYears } = requirement;
-  const outlook = chanceOutlook({
-    ...{ basis, spread, resets: choices.resets },
-    limits: {
-      required: { low: null, high: limit.value },
-      wished: { low: targetWindow.low.value, high: targetWindow.high.value },
-    },
-    ...{ locations: testLocations, level: chanceLevel.value, years: horizonYears },
+  const { limit, targetWindow, testLocations, horizonYears } = requirement;
+  const outlookFrom = (from: ValueBasis) =>
+    chanceOutlook({
+      ...{ basis: from, spread, resets: choices.resets },
+      limits: {
+        required: { low: null, high: limit.value },
+        wished: { low: targetWindow.low.value, high: targetWindow.high.value },
+      },
+      ...{ locations: testLocations, level: wantedChance(requirement).value, years: horizonYears },
+    });
+  const outlook = outlookFrom(basis);
+  const atBound = outlook.kind === "unknown" ? basisAtBound(basis) : null;
+  return {
+    ...{ outlook, sensitivity },
+    bound: atBound === null ? null : { stated: atBound.stated, outlook: outlookFrom(atBound.basis) },
+    assumptions: assumptionsOf(question, basis, spread, { sensitivity, grid }),
+  };
+}
+
+/** Levels that are all stated as at most, or all as at least, each taken for the bound itself. */
+function basisAtBound(basis: ValueBasis): Readonly<{ stated: ChanceBound["stated"]; basis: ValueBasis }> | null {
+  if (basis.kind === "line") return null;
+  const { used } = basis;
+  const all = (side: "low" | "high") => used.every((value) => Number.isFinite(value[side]));
+  const at = (side: "low" | "high"): ValueBasis => ({
+    ...basis,
+    used: used.map((value) => ({ ...value, low: value[side], high: value[side] })),
   });
-  return { outlook, sensitivity, assumptions: assumptionsOf(question, basis, spread, { sensitivity, grid }) };
+  if (all("high")) return { stated: "at-most", basis: at("high") };
+  return all("low") ? { stated: "at-least", basis: at("low") } : null;
 }
 
 function basisOf(stated: readonly AgedLevel[], { ownersDrift }: ImpactRequirement): ValueBasis | null {

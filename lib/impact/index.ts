@@ -47,7 +47,7 @@ export type {
   YearFound,
 } from "./model";
 export { hardnessOutlook } from "./outlook";
-export { type OutlookChoices, outlookChoices, startingOutlookText } from "./outlook-choices";
+export { type OutlookChoices, outlookChoices, startingOutlookText, wantedChance } from "./outlook-choices";
 export { type Prediction, predictedLevel } from "./prediction";
 export {
   type ChanceOutlook,

@@ -25,7 +25,10 @@ export type ImpactRequirement = Readonly<{
     likely: ExactQuantity<"rateOfChange">;
     high: ExactQuantity<"rateOfChange">;
   }>;
-  /** Chance that one single test result lies inside the stated range, both sides together. */
+  /**
+   * Chance that one single test result lies inside the stated range, both sides together. How sure the limit is to be
+   * kept is another matter: `wantedChance`.
+   */
   chanceLevel: ExactQuantity<"fraction">;
   depthSensitivity: DepthSensitivityChoice;
   /** What the owner sets for chances and the years to come; what is left out is taken from `outlookChoices`. */
@@ -35,6 +38,8 @@ export type ImpactRequirement = Readonly<{
 /** The owner's choices for the outlook. Every one may be left out. */
 export type OwnersOutlook = Readonly<{
   spread?: SpreadChoice | undefined;
+  /** The chance that all locations keep the limit which the owner wants in every year. */
+  wantedChance?: ExactQuantity<"fraction"> | undefined;
   /** What the spread over an installed field comes from. */
   installedSpread?: InstalledSpread | undefined;
   /** How the level answers to lost depth. */

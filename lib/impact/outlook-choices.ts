@@ -1,6 +1,6 @@
 import type { DepthLaw } from "./depth-law";
 import type { Reset } from "./effective-age";
-import type { ImpactRequirement, OwnersOutlook, SpreadChoice } from "./model";
+import type { ImpactRequirement, SpreadChoice } from "./model";
 import { equalSprings, type ShockLayerFactor } from "./spread/field-sensitivity";
 
 /** Where a choice comes from: the owner, or what this program starts from. */
@@ -12,7 +12,7 @@ export type OutlookChoices = Readonly<{
   law: DepthLaw;
   shockLayer: ShockLayerFactor;
   resets: readonly Reset[];
-  setBy: Readonly<Record<Exclude<keyof OwnersOutlook, "installedSpread">, SetBy>>;
+  setBy: Readonly<Record<"spread" | "law" | "shockLayer" | "resets", SetBy>>;
 }>;
 
 /**
@@ -33,6 +33,16 @@ export function outlookChoices({ outlook = {} }: Pick<ImpactRequirement, "outloo
     setBy: { spread: setBy(spread), law: setBy(law), shockLayer: setBy(shockLayer), resets: setBy(resets) },
   };
 }
+
+/**
+ * How sure the owner wants the limit to be kept; the chance of a stated range where nothing else was set, as in what was
+ * stored while both were one figure.
+ */
+export const wantedChance = ({
+  outlook,
+  chanceLevel,
+}: Pick<ImpactRequirement, "outlook" | "chanceLevel">): ImpactRequirement["chanceLevel"] =>
+  outlook?.wantedChance ?? chanceLevel;
 
 /** The same choices as text, for a form that shows them before anybody set one. */
 export const startingOutlookText = {

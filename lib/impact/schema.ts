@@ -23,6 +23,8 @@ const yearsField = exactField("time")
 
 const levelField = exactField("impactLevel", { above: [0, "g"] });
 
+const chanceField = exactField("fraction", { atLeast: [50, "%"], below: [100, "%"] });
+
 const depthSensitivitySchema = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("common-practice") }),
   z.strictObject({
@@ -74,6 +76,7 @@ const resetSchema = z.strictObject({
 /** Absent in what was stored before; what is left out is taken from `outlookChoices`. */
 const ownersOutlookSchema = z.strictObject({
   spread: spreadSchema.optional(),
+  wantedChance: chanceField.optional(),
   installedSpread: z.enum(installedSpreads).optional(),
   law: z.enum(depthLaws).optional(),
   shockLayer: shockLayerSchema.optional(),
@@ -107,7 +110,7 @@ export const impactRequirementSchema = z
       likely: exactField("rateOfChange"),
       high: exactField("rateOfChange"),
     }),
-    chanceLevel: exactField("fraction", { atLeast: [50, "%"], below: [100, "%"] }),
+    chanceLevel: chanceField,
     depthSensitivity: depthSensitivitySchema,
     outlook: ownersOutlookSchema.optional(),
   })

@@ -125,6 +125,36 @@ describe("hardnessChances", () => {
     expect(kept.outlook.years[8]?.decisive).toBeGreaterThan(plain.outlook.years[8]?.decisive ?? 1);
   });
 
+  // a level of 140 g itself leaves the chance that "at most 140 g" can't fall below
+  test("gives a bound where every level is open on one side", () => {
+    const open = (low: number, high: number) =>
+      hardnessChances(question({ stated: [{ ...stated(low, high), years: 0 }] }));
+    const exact = hardnessChances(question({ stated: [{ ...stated(140), years: 0 }] }));
+    const most = open(Number.NEGATIVE_INFINITY, 140);
+    expect(most.outlook.kind).toBe("unknown");
+    expect(most.bound).toEqual({ stated: "at-most", outlook: exact.outlook });
+    expect(explainChances(most, "B")[0]).toBe(
+      "Its levels are stated as at most only, so its chances are bounds. With just that level: the chance that all 10 test locations stay below 165 g is below 95 % as new. The true chance is no smaller.",
+    );
+    const lower = hardnessChances(question({ stated: [{ ...stated(125), years: 0 }] })).outlook;
+    if (exact.outlook.kind !== "chances" || lower.kind !== "chances") throw new Error("levels were stated");
+    for (const [year, { decisive }] of exact.outlook.years.entries())
+      expect(lower.years[year]?.decisive).toBeGreaterThanOrEqual(decisive - 1e-9);
+    const least = open(140, Number.POSITIVE_INFINITY);
+    expect(least.bound?.stated).toBe("at-least");
+    expect(explainChances(least, "B")[0]).toContain("no greater");
+    expect(exact.bound).toBeNull();
+  });
+
+  test("goes by the chance wanted, and by that of a stated range where none was set", () => {
+    const levelOf = (outlook: unknown) => {
+      const found = hardnessChances(question({ requirement: withOutlook(outlook) })).outlook;
+      return found.kind === "chances" ? found.question.level : null;
+    };
+    expect(levelOf({})).toBeCloseTo(0.95, 12);
+    expect(levelOf({ wantedChance: "80 %" })).toBeCloseTo(0.8, 12);
+  });
+
   test("is unknown without a level", () => {
     const found = hardnessChances(question({ stated: [] }));
     expect(explainChances(found, "B")).toEqual([

@@ -54,7 +54,7 @@ describe("levels on several named fields", () => {
   test("tell the spread from field to field in the outlook and its working", () => {
     const outlook = hardnessOutlook({ newLevel: null, agedPoints: threeFields, requirement, years: 8 });
     expect(explainOutlook(outlook)[0]).toMatch(
-      /^Fitted to 8 levels in the bid, 3 of its fields named \(spread from field to field 9\.3 g\), at ages from 0 to 7 years/,
+      /^Fitted to 8 levels in the bid, 3 fields named \(spread from field to field 9\.3 g\), at ages from 0 to 7 years/,
     );
     const level = outlook.kind === "outlook" ? outlook.years[8]?.level : undefined;
     if (level?.kind !== "range") throw new Error("a range was expected");

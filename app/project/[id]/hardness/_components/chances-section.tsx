@@ -1,5 +1,5 @@
 import type { BidEvaluation } from "#lib/evaluation";
-import { explainChanceYear, type ImpactRequirement } from "#lib/impact";
+import { explainChanceYear, type ImpactRequirement, wantedChance } from "#lib/impact";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { ChanceChart } from "./chance-chart";
@@ -23,7 +23,8 @@ function startingYear(lines: readonly ChanceLine[], horizon: number): number {
 
 /** How sure a field like each bid's is to keep the limit, year by year, what that rests on and what moves it most. */
 export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[]; requirement: ImpactRequirement }) {
-  const { horizonYears: horizon, chanceLevel, testLocations } = requirement;
+  const { horizonYears: horizon, testLocations } = requirement;
+  const wanted = wantedChance(requirement);
   const lines = chanceLines(bids);
   const summary = bids.flatMap(({ bid }) =>
     bid.hardness.chanceSentences.slice(0, 1).map((sentence) => `Bid ${bid.letter}: ${sentence}`),
@@ -34,8 +35,8 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
       <h2>How sure it is</h2>
       <p>
         Levels differ from field to field and from spot to spot. The chance below is that all {testLocations} test
-        locations of a field like the bid’s stay below the limit. The owner asks for {chanceLevel.asEntered} or more in
-        every year. It is a statement about levels and not about injury.
+        locations of a field like the bid’s stay below the limit. The owner asks for {wanted.asEntered} or more in every
+        year. It is a statement about levels and not about injury.
       </p>
       {spread.length === 0 ? (
         <ul>
@@ -52,7 +53,7 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
               <ChanceChart
                 label="Chance of each bid by year, as summed up above and listed in the table below"
                 lines={spread}
-                level={chanceLevel.value}
+                level={wanted.value}
                 horizon={horizon}
                 size={width === "wide" ? fullChart : narrowChart}
               />

@@ -60,8 +60,8 @@ export function ImpactFields({ ruleOfThumb, labels }: { ruleOfThumb: string; lab
         />
         <TextField
           name="impact.chanceLevel"
-          label="Level of chance"
-          hint="How sure the stated range of one test result is to hold, for instance “95 %”."
+          label="Chance that a stated range holds"
+          hint="Of one new test result by the line of a bid, for instance “95 %”. How sure the limit is to be kept is set below."
           dimension="fraction"
         />
       </div>

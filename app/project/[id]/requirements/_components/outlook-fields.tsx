@@ -93,6 +93,13 @@ export function OutlookFields({ labels }: { labels: readonly string[] }) {
         From these the hardness outlook works out how sure each bid is to keep the limit at every spot, year by year. No
         source stands behind the values to start from. A measured field is better than any of them.
       </p>
+      <TextField
+        name={`${at}.wantedChance`}
+        label="Chance wanted that every location keeps the limit"
+        hint="In every year, for instance “95 %”: the hardness outlook names the first year in which a bid falls below it."
+        dimension="fraction"
+        className={styles.wide}
+      />
       <KindField<SpreadChoice["kind"]>
         name={`${at}.spread`}
         label="How much spots of one field differ"
