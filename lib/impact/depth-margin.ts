@@ -104,7 +104,7 @@ const sides = {
     ...{ moves: "gathers", left: "gather", end: "soft", there: "softest level wished", boundNeeded: "a lower bound" },
     formula:
       "log-linear: margin = ln(level ÷ softest) ÷ k; linear: margin = (1 − softest ÷ level) ÷ m, with m = (e^(k × 0.5 in) − 1) ÷ 0.5 in; the range spans both",
-    limit: { label: "Softest level wished", field: "impact.targetWindow" },
+    limit: { label: "Softest level wished", field: "impact.targetWindow.low" },
     assumption:
       "The rule of thumb speaks of losses; here it is read backwards, for infill that gathers. Not frozen, not saturated.",
   },

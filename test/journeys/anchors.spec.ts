@@ -4,6 +4,9 @@ import { demonstration, expect, test } from "./fixtures";
 const pages = [
   "requirements",
   "bids/bid-a",
+  "bids/bid-b",
+  "bids/bid-c",
+  "bids/bid-d",
   "infill",
   "hardness",
   "cost",
@@ -17,7 +20,7 @@ test("every link to a place on a page finds that place", async ({ browser, page 
   const project = await demonstration(browser);
   const wanted = new Map<string, Set<string>>();
   for (const path of pages) {
-    await page.goto(`/project/${project}/${path}`);
+    await page.goto(`${project}/${path}`);
     for (const address of await page.evaluate(linksToPlaces)) {
       const { pathname, hash } = new URL(address);
       wanted.set(pathname, (wanted.get(pathname) ?? new Set()).add(decodeURIComponent(hash.slice(1))));
