@@ -61,7 +61,7 @@ export function ImpactFields({ ruleOfThumb, labels }: { ruleOfThumb: string; lab
         <TextField
           name="impact.chanceLevel"
           label="Chance that a stated range holds"
-          hint="Of one new test result by the line of a bid, for instance “95 %”. How sure the limit is to be kept is set below."
+          hint="Of one new test result, for instance “95 %”."
           dimension="fraction"
         />
       </div>
