@@ -2,6 +2,7 @@ import type { BidEvaluation } from "#lib/evaluation";
 import { explainChanceYear, type ImpactRequirement, wantedChance } from "#lib/impact";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
+import { Scroller } from "../../../../_components/scroller";
 import { ChanceChart } from "./chance-chart";
 import { type ChanceLine, chanceLines, chanceText, overAllSpots } from "./chance-line";
 import styles from "./chances-section.module.css";
@@ -20,6 +21,11 @@ function startingYear(lines: readonly ChanceLine[], horizon: number): number {
   );
   return found.length === 0 ? Math.round(horizon / 2) : Math.min(...found);
 }
+
+const perSpot = [
+  { caption: "Chance that the mean of the test locations stays below the limit", of: "meanMeets" },
+  { caption: "Chance that one location lies in the target window", of: "locationInWindow" },
+] as const;
 
 /** How sure a field like each bid's is to keep the limit, year by year, what that rests on and what moves it most. */
 export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[]; requirement: ImpactRequirement }) {
@@ -95,6 +101,19 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
               </figure>
             ))}
           </section>
+          <details>
+            <summary>Chances by year that the mean keeps the limit, and that one spot lies in the window</summary>
+            {perSpot.map(({ caption, of }) => (
+              <Scroller key={caption} label={caption}>
+                <YearTable
+                  caption={caption}
+                  lines={spread}
+                  horizon={horizon}
+                  cell={({ outlook }, year) => chanceText(outlook.years[year]?.locations?.[of] ?? 0)}
+                />
+              </Scroller>
+            ))}
+          </details>
         </>
       )}
       {lines.length === 0 ? null : (
