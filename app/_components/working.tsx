@@ -22,6 +22,7 @@ export function originAddress(project: string, from: Origin): string | null {
       return `${base}${costingPlace(from.field)}`;
     case "figure":
     case "constant":
+    case "given-here":
       return null;
   }
 }

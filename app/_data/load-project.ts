@@ -21,6 +21,7 @@ export const loadProject = cache(async (id: string) => {
     requirements: requirements.model,
     bids: stored.documents.bid.map((bid) => ({ id: bid.id, ...bid.model })),
     costing: costing?.model ?? startingCosting,
+    campaigns: stored.documents.campaign.map((campaign) => ({ id: campaign.id, ...campaign.model })),
   };
   const { bid: bids, campaign: campaigns } = stored.documents;
   const documents = { brief, requirements, bids, campaigns, costing: costing ?? null };

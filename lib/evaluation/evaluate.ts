@@ -10,6 +10,7 @@ import { claimedFigure, type EvidencedFigure } from "./claimed-figure";
 import { type BidFacts, derivedReaders } from "./derived-measures";
 import { hardnessFigures } from "./hardness-figures";
 import { infillFigures, knownInfill } from "./infill-figures";
+import { type InstalledCampaign, latestDepthGrid } from "./latest-depth-grid";
 import { claimedMeasures, type DerivedMeasureId, evidenceLevels } from "./measures";
 import type { Bid, BidEvaluation, Brief, Evaluation, Project, Requirements } from "./model";
 import { type ProjectMoney, pricesAsBid, projectMoney, squareMetresOf } from "./project-money";
@@ -20,9 +21,9 @@ import { wantedProperties } from "./wanted-properties";
  * Pure and deterministic: the same project gives the same evaluation, to the last bit.
  */
 export function evaluate(project: Project): Evaluation {
-  const { brief, requirements, bids } = project;
+  const { brief, requirements, bids, campaigns = [] } = project;
   const area = fieldArea(brief.field);
-  const setting = { brief, requirements, area };
+  const setting = { brief, requirements, area, campaigns };
   const read = bids.map((bid) => factsOf(bid, setting));
   const money = projectMoney(read, project, area);
   const checked = read.map(({ checked }) => checked);
@@ -45,18 +46,24 @@ export function evaluate(project: Project): Evaluation {
   };
 }
 
-type Setting = Readonly<{ brief: Brief; requirements: Requirements; area: Figure<"area"> }>;
+type Setting = Readonly<{
+  brief: Brief;
+  requirements: Requirements;
+  area: Figure<"area">;
+  campaigns: readonly InstalledCampaign[];
+}>;
 
 /** What one bid amounts to by itself, and the same as the cross-checks look at it. */
 type ReadBid = Omit<BidFacts, "cost"> & Readonly<{ checked: CheckedBid }>;
 
-function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
+function factsOf(bid: Bid, { brief, requirements, area, campaigns }: Setting): ReadBid {
   const known = knownInfill(bid, brief.ownMaterials);
   const infill = infillFigures(bid, known, area);
   const impact = withMethod(requirements.impact);
   const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact, {
     ...{ mineralShare: infill.mineralShare, depth: infill.depth },
     hoursPerYear: brief.use.hoursPerYear.value,
+    depthGrid: latestDepthGrid(campaigns.filter(({ installed }) => installed === bid.id)),
   });
   const { totalArealDensity, stabilisingMass, depth: infillDepth, mineralShare, floatProneShare } = infill;
   const { id, letter, system, claims } = bid;

@@ -15,6 +15,7 @@ import type {
 import type { CrossSection, Placement, WeightClass } from "#lib/infill";
 import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
 import type { ExactQuantity, Quantity } from "#lib/quantity";
+import type { InstalledCampaign } from "./latest-depth-grid";
 
 /** What is to be built and how money over time is counted, before any bid. */
 export type Brief = Readonly<{
@@ -68,6 +69,8 @@ export type Project = Readonly<{
   bids: readonly Bid[];
   /** The owner's side of the money: levelling, links and what the bids are compared with. */
   costing: Costing;
+  /** Tests on the finished field; absent where none are at hand. */
+  campaigns?: readonly InstalledCampaign[];
 }>;
 
 /** What the infill of a bid amounts to. */
@@ -105,6 +108,8 @@ export type HardnessFigures = Readonly<{
   atHorizon: Figure<"impactLevel">;
   atHorizonEvidence: EvidenceLevel;
   sensitivity: Sensitivity;
+  /** What the bid's own levels at lesser infill depths show; null where it gives none. */
+  ownSensitivity: Figure<"depthSensitivity"> | null;
   depthMargin: DepthMargin;
   /** Depth that may gather on a spot before it is softer than the owner's target window. */
   softMargin: DepthMargin;

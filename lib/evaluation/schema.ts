@@ -104,7 +104,14 @@ export const documentSchemas = {
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
 
 const bidInFile = bidSchema.extend({ id: idInFile });
-const campaignInFile = z.strictObject({ id: idInFile, ...campaignFields }).superRefine(campaignRules);
+/** Pages of the field tests that have these names would stand before such a campaign. */
+const namesOfPages = ["trace", "worker"];
+
+const campaignId = idInFile.refine((id) => !namesOfPages.includes(id), {
+  error: ({ input }) => `“${input}” is the name of a page of the field tests. Give the campaign another id.`,
+});
+
+const campaignInFile = z.strictObject({ id: campaignId, ...campaignFields }).superRefine(campaignRules);
 
 /** A whole project as one file: text as entered, in one format, to be read by any later version. */
 export const projectFileSchema = z.strictObject({

@@ -9,6 +9,8 @@ export type Origin = Readonly<
   | { kind: "figure"; figure: string }
   | { kind: "costing"; field: string }
   | { kind: "constant" }
+  /** Asked for where the figure is shown, so that there is nowhere else to go. */
+  | { kind: "given-here" }
 >;
 
 /** One input of a working: what it is, as text with its unit, and where it comes from. */

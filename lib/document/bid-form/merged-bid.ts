@@ -192,6 +192,7 @@ function claimList(before: readonly StandingClaim[], after: readonly ClaimText[]
     part: "Claims",
     pairs: paired<StandingClaim>(before, after, [
       by(...all),
+      by("property", "condition", "method", "testField"),
       by("property", "condition", "method"),
       by("property", "condition"),
       by("property", "figure"),
