@@ -1,8 +1,14 @@
 export type { ClauseLattice, TightCombination } from "./competition/clause-lattice";
 export { type ClauseCompetition, type Competition, competition, type HowMany } from "./competition/competition";
-export { competitionSentences, moveInWords } from "./competition/explain-competition";
+export { competitionSentences } from "./competition/explain-competition";
 export type { KnownSystem, LimitClause, LimitMove, Standing, StandingMatrix, SystemFigure } from "./competition/model";
 export type { Relaxation } from "./competition/relaxations";
+export { completenessNotes, completenessRules } from "./completeness/completeness-notes";
+export type { CompletenessNote, WrittenSection } from "./completeness/model";
+export type { AskedSubmittal, Clause, HoldsAt, Requirement, RequirementSubject, Role, SubmittalKind } from "./model";
+export { submittalKinds } from "./model";
 export { type LanguageReading, readLanguage } from "./neutral-language/language-notes";
 export type { LegalBasis } from "./neutral-language/legal-basis";
 export { type ConcernFamily, type ConcernSeverity, concernFamilies, type LanguageNote } from "./neutral-language/model";
+export { requirementsOf } from "./requirements-of";
+export { askedSubmittalsSchema, type ClausesText, clausesSchema, reportStrayClauses } from "./schema";

@@ -12,7 +12,7 @@ const shown = (dimension: DimensionName, si: number, units: UnitSystem) =>
   formatValue(dimension, measured(dimension, si), units);
 
 /** “moving the lower limit of pile height from 2.00 in to 1.75 in”. */
-export function moveInWords(move: LimitMove, clauses: readonly LimitClause[], units: UnitSystem): string {
+function moveInWords(move: LimitMove, clauses: readonly LimitClause[], units: UnitSystem): string {
   const clause = clauses.find(({ id }) => id === move.clause);
   if (clause === undefined) return "";
   const { label, dimension } = clause;

@@ -2,7 +2,7 @@
 export type SystemSet = Readonly<{ first: number; second: number }>;
 
 const half = 30;
-export const mostSystems = 2 * half;
+const mostSystems = 2 * half;
 
 /** The set of the places where a list is true. @throws RangeError beyond 60 */
 export function systemSet(members: readonly boolean[]): SystemSet {
