@@ -5,6 +5,25 @@ export type { KnownSystem, LimitClause, LimitMove, Standing, StandingMatrix, Sys
 export type { Relaxation } from "./competition/relaxations";
 export { completenessNotes, completenessRules } from "./completeness/completeness-notes";
 export type { CompletenessNote, WrittenSection } from "./completeness/model";
+export { type ChoiceId, type Choices, sectionChoices } from "./drafting/choices";
+export {
+  type ArticleChange,
+  comparedSections,
+  comparisonText,
+  type ParagraphChange,
+  type WordChange,
+} from "./drafting/compared-sections";
+export { draftSection } from "./drafting/draft-section";
+export { announcedCriteria } from "./drafting/evaluation-appendix";
+export type { DraftingInput, DraftSection, SectionFacts } from "./drafting/model";
+export {
+  blanksOf,
+  type NumberedArticle,
+  type NumberedParagraph,
+  type NumberedSection,
+  numberedSection,
+} from "./drafting/numbered-section";
+export { type PlainTextOptions, sectionText } from "./drafting/plain-text";
 export type { AskedSubmittal, Clause, HoldsAt, Requirement, RequirementSubject, Role, SubmittalKind } from "./model";
 export { submittalKinds } from "./model";
 export { type LanguageReading, readLanguage } from "./neutral-language/language-notes";

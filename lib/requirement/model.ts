@@ -11,10 +11,10 @@ export type HoldsAt = "each-point" | "average" | "whole" | "not-stated";
 /** What a bidder or the contractor hands in, by the article of Part 1 in which it is asked for. */
 export const submittalKinds = {
   "product-data": { label: "Product data", article: "action" },
-  "shop-drawing": { label: "Shop drawing", article: "action" },
-  sample: { label: "Sample", article: "action" },
-  "test-report": { label: "Test report", article: "informational" },
-  certificate: { label: "Certificate", article: "informational" },
+  "shop-drawing": { label: "Shop drawings", article: "action" },
+  sample: { label: "Samples", article: "action" },
+  "test-report": { label: "Test reports", article: "informational" },
+  certificate: { label: "Certificates", article: "informational" },
   "weigh-ticket": { label: "Weigh tickets", article: "informational" },
   "warranty-form": { label: "Warranty form", article: "closeout" },
   "maintenance-manual": { label: "Maintenance manual", article: "closeout" },

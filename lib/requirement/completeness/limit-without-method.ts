@@ -1,13 +1,6 @@
-import { inSentence, propertyOf } from "#lib/claim";
-import type { Requirement } from "../model";
+import { inSentence } from "#lib/claim";
+import { isTested } from "./checked-on-the-work";
 import type { CompletenessRule } from "./model";
-
-/** Whether a figure of the subject comes from a test at all: a price or a number of years needs none. */
-function isTested({ subject }: Requirement): boolean {
-  if (subject === null) return false;
-  if (subject.property !== undefined) return propertyOf(subject.property).methods.length > 0;
-  return subject.dimension === "impactLevel";
-}
 
 export const limitWithoutMethod: CompletenessRule = {
   id: "limit-without-method",

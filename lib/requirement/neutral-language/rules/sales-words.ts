@@ -33,6 +33,7 @@ export const salesWords: readonly LanguageRule[] = [
     unless: [
       "best practice|practices|available|estimate|guess|value|fit|judgment|judgement|figure|interest|interests|efforts|ability|score|bid|offer|case|known|line",
       "best of ~2 knowledge|ability",
+      "greatest ~1 deceleration|force|depth|reading|figure|number|extent|distance|width|load|drop",
       "like|likes|liked|suit|suits best",
       "best # of|in|out",
       "best and|or|to worst",
