@@ -15,6 +15,7 @@ export {
 } from "./drafting/compared-sections";
 export { draftSection } from "./drafting/draft-section";
 export { announcedCriteria } from "./drafting/evaluation-appendix";
+export { limitInWords } from "./drafting/limit-in-words";
 export type { DraftingInput, DraftSection, SectionFacts } from "./drafting/model";
 export {
   blanksOf,

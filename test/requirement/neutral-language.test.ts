@@ -4,10 +4,10 @@ import { concernFamilies, readLanguage } from "#lib/requirement";
 import { lastSentences } from "./neutral-language-last-sentences";
 import { laterSentences } from "./neutral-language-later-sentences";
 import { isHeldBack, sentences } from "./neutral-language-sentences";
-import { unseenSentences } from "./neutral-language-unseen-sentences";
+import { fourthSentences, unseenSentences } from "./neutral-language-unseen-sentences";
 import { precisionAndRecall } from "./precision-recall";
 
-const all = [...sentences, ...laterSentences, ...lastSentences, ...unseenSentences];
+const all = [...sentences, ...laterSentences, ...lastSentences, ...fourthSentences, ...unseenSentences];
 const told = ({ sentences: count, precision, recall }: ReturnType<typeof precisionAndRecall>) =>
   `${count} sentences, precision ${precision.toFixed(3)}, recall ${recall.toFixed(3)}`;
 
@@ -28,21 +28,22 @@ describe("neutral-language notes on sentences written for the purpose", () => {
         .misses,
     ).toEqual([]));
 
-  // The rules were first written on two thirds of the first sitting alone and then found all of its last third, which
-  // says little: one hand wrote both. On the second sitting, in another voice, recall was 0.50, on the third 0.53 of its
-  // held-back part. The rules were widened after each and the fourth was left alone, so its figure is the one to trust.
+  // The rules were first written on two thirds of the first sitting and then found all of its last third, which says
+  // little: one hand wrote both. On the second sitting, in another voice, recall was 0.50, on the held-back part of the
+  // third 0.53, on the fourth 0.90 (precision 0.90). The rules were widened after each. The fifth was left alone, so its
+  // figure is the one to trust (words that came in later, from the project’s own strings, did not move it); half of its clean sentences were made to look like trouble.
   test("find at least 95 of 100 concerns in the held-back third, and 95 of 100 notes are right", () => {
     const measured = precisionAndRecall(all.filter(([text]) => isHeldBack(text)));
-    console.log(`Held-back third of all four sittings: ${told(measured)}`);
+    console.log(`Held-back third of all five sittings: ${told(measured)}`);
     expect(measured.precision).toBeGreaterThanOrEqual(0.95);
     expect(measured.recall).toBeGreaterThanOrEqual(0.95);
   });
 
   test("do not fall behind on the sitting that no rule was made for", () => {
     const measured = precisionAndRecall(unseenSentences);
-    console.log(`Fourth sitting, no rule changed after it: ${told(measured)}`);
-    expect(measured.precision).toBeGreaterThanOrEqual(0.89);
-    expect(measured.recall).toBeGreaterThanOrEqual(0.89);
+    console.log(`Fifth sitting, no rule changed after it: ${told(measured)}`);
+    expect(measured.precision).toBeGreaterThanOrEqual(0.9);
+    expect(measured.recall).toBeGreaterThanOrEqual(0.95);
   });
 });
 

@@ -42,7 +42,13 @@ const argued: readonly Readonly<{ words: RegExp; because: string }>[] = [
 const isArgued = (text: string) => argued.some(({ words }) => words.test(text));
 
 describe("what the project itself shows", () => {
-  for (const folder of ["lib/document", "lib/requirement/drafting", "lib/requirement/completeness", "app"]) {
+  for (const folder of [
+    "lib/document",
+    "lib/requirement/drafting",
+    "lib/requirement/completeness",
+    "lib/submittal",
+    "app",
+  ]) {
     const files = filesUnder(folder);
     test(`${folder} gets no neutral-language note`, () => {
       expect(files.length).toBeGreaterThan(10);

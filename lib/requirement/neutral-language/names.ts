@@ -2,7 +2,7 @@
 const noNames = new Set(
   `owner owners contractor contractors subcontractor architect engineer manufacturer manufacturers installer bidder
    bidders supplier suppliers producer vendor district board school state county city town government public authority
-   the a an this that these those any all each no not or and if in on at by of for to from with where when
+   the a an only this that these those any all each no not or and if in on at by of for to from with where when
    shall will may provide submit use furnish install supply tests test products product materials
    article articles section sections part parts table drawing drawings figure appendix schedule specification
    specifications contract documents division addendum work works project field site
@@ -31,6 +31,10 @@ const tradeWords = new Set(
    instructions conditions supplementary special technical standards code codes law act rule rules regulation
    clause paragraph exhibit attachment volume chapter page line lines mark marks colour color green white yellow blue red
    black brown sand rubber silica crumb aggregate asphalt concrete soil earth portland urethane latex polyethylene
+   exceptions taken make corrections noted submit specified item revise resubmit rejected reviewed review
+   certificate payment application unit price allowance alternate progress meeting minutes punch list inspection
+   safety manual operation operations training shop product period term working day days calendar plan plans related
+   responsive responsible value best statement declaration interest request requests
    polypropylene polyamide nylon fahrenheit celsius fallback sunday saturday holiday`
     .split(/\s+/)
     .filter((word) => word !== ""),

@@ -79,8 +79,8 @@ function nameLength({ words }: Sentence, at: number, laboratory: boolean): numbe
     const capital = word.isCapital;
     if (!capital && !(length > 0 && word.kind === "number")) break;
     if (capital && isLaboratoryWord(word)) tests = true;
-    else if (capital && isName(word.key)) names = true;
-    else if (length === 0) return 0;
+    else if (capital && isName(word.key) && !isTradeWord(word.key)) names = true;
+    else if (length === 0 && !isTradeWord(word.key)) return 0;
     length++;
   }
   // a capital alone at the head of a sentence says nothing

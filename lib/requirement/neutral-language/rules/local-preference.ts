@@ -32,6 +32,7 @@ export const localPreference: readonly LanguageRule[] = [
       "# miles|mile|km|kilometres|kilometers of|from",
       `office|plant|headquarters|factory|warehouse|recycler|shop|yard|mill in|within this|the|our ${place}`,
       `${firms} from|within this|the|our ${place}`,
+      `made|produced|manufactured|grown ~1 in this|our ${place}`,
       `come|comes|sourced|bought|produced|made|manufactured ~4 within|inside this|the|our ${place}`,
       `built|installed|completed|worked|experience|references in|within this|our ${place}`,
     ],

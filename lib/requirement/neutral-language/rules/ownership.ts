@@ -35,7 +35,7 @@ export const ownership: readonly LanguageRule[] = [
     concern: "A trade mark belongs to one owner, so only that owner or a licensee can supply it.",
     basis,
     offered: "Describe the feature by what can be measured on it, with a range, and leave the name out.",
-    phrases: ["registered? trademark*", "registered? trade mark|marks|marked"],
+    phrases: ["registered design|name|designs", "registered? trademark*", "registered? trade mark|marks|marked"],
     cleanBy: ["infringement|infringe*|royalties|indemnif*|harmless"],
     denied: "clean",
     orEqual: "clean",

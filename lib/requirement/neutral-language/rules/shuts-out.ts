@@ -126,7 +126,7 @@ export const shutsOut: readonly LanguageRule[] = [
       "no other product|products|system|systems|make|makes|brand|brands",
       "no substitution|substitutions|substitutes|equals|equal|alternates",
       "no or equal|equals",
-      "substitution|substitutions|substitutes|alternates|equals|equal|equivalent products|materials? ~1 will|shall|are|is not be? accepted|considered|allowed|permitted|approved",
+      "substitution|substitutions|substitutes|alternates|equals|equal|equivalent|substitute|alternate products|materials? ~1 will|shall|are|is not be? accepted|considered|allowed|permitted|approved",
     ],
     cleanBy: ["after|without|unless|until|except|before ~9"],
   }),
