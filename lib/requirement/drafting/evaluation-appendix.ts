@@ -55,7 +55,9 @@ function criterionParagraph(input: DraftingInput, requirement: Judged, share: nu
 const evidenceParagraph = (): Paragraph =>
   paragraph(
     "Evidence, from the weakest to the strongest:",
-    ...evidenceLevels.map(({ label, definition }) => `${label}: ${inSentence(definition)}`),
+    ...evidenceLevels.map(
+      ({ label, definition }) => `${label}: ${definition.charAt(0).toLowerCase()}${definition.slice(1)}`,
+    ),
   );
 
 const judged = (requirements: readonly Requirement[]): readonly Judged[] =>
@@ -93,7 +95,7 @@ function evaluation(input: DraftingInput): Article {
     id: "evaluation",
     title: "HOW BIDS ARE JUDGED",
     paragraphs: paragraphs(
-      "Gates come first. A bid that misses one is not scored further.",
+      "Gates come first. A bid that misses one is not chosen, whatever its points.",
       "Points run from 0 to 100 on aims set by the Owner before bids are opened. They do not depend on what other bids offer.",
       all.length === 0
         ? "No criterion is set."
