@@ -1,7 +1,7 @@
 export { type Agreement, agreement, type EvaluatorsScores, explainAgreement, midRanks } from "./agreement";
 export { scoreBid } from "./bid-score";
 export type { Gate, Margins, OneLimit, Span } from "./gate";
-export { type GateKind, type GateRule, gateDecision, gates } from "./gates";
+export { type GateKind, type GateRule, gateDecision, gateOrderProblem, gateSchema, gates } from "./gates";
 export type {
   BidFigures,
   BidScore,
