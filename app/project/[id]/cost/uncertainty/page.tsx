@@ -11,7 +11,8 @@ import { CostPages } from "../_components/cost-pages";
 import { pricedArea } from "../_components/priced-bid";
 import { DrawnResults } from "./_components/drawn-results";
 import { Swings } from "./_components/swings";
-import { UncertaintyForm, type UncertaintyValues } from "./_components/uncertainty-form";
+import { UncertaintyForm } from "./_components/uncertainty-form";
+import type { UncertaintyValues } from "./_components/uncertainty-values";
 
 export const metadata: Metadata = { title: "Uncertainty of cost" };
 

@@ -5,13 +5,11 @@ import type { DrawingProgress } from "#lib/sampling";
 import { ChartFrame } from "../../../../../_components/chart/chart-frame";
 import type { CostDrawingOrder } from "../_drawing/drawing-order";
 import { drawnCosts } from "../_drawing/drawn-costs";
+import type { DrawnBid } from "./drawn-bid";
 import { OutcomeTable } from "./outcome-table";
 import { outcomeWords } from "./outcome-words";
 import { RangeChart } from "./range-chart";
 import styles from "./uncertainty.module.css";
-
-/** A bid as the results name it. */
-export type DrawnBid = Readonly<{ id: string; letter: string; index: number; entered: number }>;
 
 type State = Readonly<
   | { kind: "ready" }

@@ -8,7 +8,7 @@ import { KindField } from "../../../../../_components/form/kind-field";
 import { TextField } from "../../../../../_components/form/text-field";
 import { useUndo } from "../../../_components/use-undo";
 import styles from "./uncertainty.module.css";
-import type { UncertaintyValues } from "./uncertainty-form";
+import type { UncertaintyValues } from "./uncertainty-values";
 
 /** A bid with the lines that count, by their names. */
 export type NamedBid = Readonly<{

@@ -1,6 +1,6 @@
 import type { CostOutcome } from "#lib/cost";
 import { formatMoney } from "#lib/quantity";
-import type { DrawnBid } from "./drawn-results";
+import type { DrawnBid } from "./drawn-bid";
 import { inHundred } from "./outcome-words";
 
 const shown = [0.05, 0.25, 0.5, 0.75, 0.95] as const;

@@ -1,6 +1,6 @@
 import type { CostOutcome } from "#lib/cost";
 import { formatMoney } from "#lib/quantity";
-import type { DrawnBid } from "./drawn-results";
+import type { DrawnBid } from "./drawn-bid";
 
 const letterOf = (bids: readonly DrawnBid[], id: string) => bids.find((bid) => bid.id === id)?.letter ?? id;
 

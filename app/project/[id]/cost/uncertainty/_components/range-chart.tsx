@@ -4,7 +4,7 @@ import { formatMoney } from "#lib/quantity";
 import { bidStroke } from "../../../../../_components/bid-letter";
 import { HorizontalAxis } from "../../../../../_components/chart/axes";
 import type { DrawingWidth } from "../../../../../_components/chart/drawing-width";
-import type { DrawnBid } from "./drawn-results";
+import type { DrawnBid } from "./drawn-bid";
 import styles from "./uncertainty.module.css";
 
 const sizes: Readonly<Record<DrawingWidth, Readonly<{ width: number; left: number; right: number; ticks: number }>>> = {

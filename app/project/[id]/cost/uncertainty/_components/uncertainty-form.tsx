@@ -1,20 +1,11 @@
 "use client";
 import { costingSchema } from "#lib/cost";
-import type { CostingText } from "#lib/evaluation";
 import { AutosaveForm } from "../../../../../_components/form/autosave-form";
 import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
 import type { Draft } from "../../../../../_components/form/start-of";
 import { saveDocument } from "../../../_actions/save-document";
 import { InputFields, type NamedBid } from "./input-fields";
-
-/** The text of a costing with what it says of uncertainty filled in. */
-export type UncertaintyValues = CostingText & {
-  uncertainty: NonNullable<CostingText["uncertainty"]> & {
-    seed: string;
-    samples: string;
-    inputs: NonNullable<NonNullable<CostingText["uncertainty"]>["inputs"]>;
-  };
-};
+import type { UncertaintyValues } from "./uncertainty-values";
 
 /** What the owner says is not known for certain; the rest of the costing travels with it untouched. */
 export function UncertaintyForm({
