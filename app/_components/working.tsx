@@ -18,10 +18,19 @@ export function originAddress(project: string, from: Origin): string | null {
       return `${base}/bids/${from.bid}#${from.line}`;
     case "material":
       return `${base}/brief#materials`;
+    case "costing":
+      return `${base}${costingPlace(from.field)}`;
     case "figure":
     case "constant":
+    case "given-here":
       return null;
   }
+}
+
+/** Levelling has a page of its own; the rest of the owner’s side of the money shares one. */
+function costingPlace(field: string): string {
+  const [part, , item] = field.split(".");
+  return part === "levelling" ? `/levelling#item-${item ?? ""}` : `/cost/owners-figures#${field}`;
 }
 
 /** Lets a reader redo a figure by hand: formula, what went in, what was assumed, and where the rule comes from. */

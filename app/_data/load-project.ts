@@ -1,4 +1,5 @@
 import { cache } from "react";
+import { startingCosting } from "#lib/cost";
 import { evaluate, type Project, withoutNames } from "#lib/evaluation";
 import { readersNames } from "../_names";
 import { projectStore } from "./store";
@@ -12,15 +13,18 @@ export const loadProject = cache(async (id: string) => {
   if (stored === null) return null;
   const [brief] = stored.documents.brief;
   const [requirements] = stored.documents.requirements;
+  const [costing] = stored.documents.costing;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
   const project: Project = {
     brief: brief.model,
     requirements: requirements.model,
     bids: stored.documents.bid.map((bid) => ({ id: bid.id, ...bid.model })),
+    costing: costing?.model ?? startingCosting,
+    campaigns: stored.documents.campaign.map((campaign) => ({ id: campaign.id, ...campaign.model })),
   };
   const { bid: bids, campaign: campaigns } = stored.documents;
-  const documents = { brief, requirements, bids, campaigns };
+  const documents = { brief, requirements, bids, campaigns, costing: costing ?? null };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
   return { summary: stored.summary, project: shown, documents };
 });

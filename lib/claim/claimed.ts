@@ -8,6 +8,7 @@ import { conditionsAgree } from "./conditions-agree";
 import { compareEditions } from "./editions";
 import { strengthOver } from "./evidence";
 import { inSentence, methodOf, propertyOf } from "./find";
+import { isAtFullDepth } from "./infill-state";
 import type { MethodId, StatedMethod } from "./methods";
 import type { Claim } from "./model";
 import type { DimensionOf, PropertyId, QuantityPropertyId } from "./properties/properties";
@@ -47,7 +48,8 @@ const ranked = oncePer((claims: readonly Claim[]): readonly Claim[] =>
  * The claim that answers a query, whatever the order of the list:
  * 1. it is a figure or a choice, unless the property takes words;
  * 2. its method and edition compare with the ones that are wanted, its condition agrees with the one that is wanted;
- * 3. where no condition is wanted, the one nearest to a new surface (a condition not stated counts as new);
+ * 3. where no condition is wanted, the one nearest to a new surface (a condition not stated counts as new), at the full
+ *    infill depth before a lesser one;
  * 4. the strongest evidence; then a named method before none, a stated condition before none;
  * 5. where several still stand, the figure less favourable to the bid. Where neither way is better, the lower one.
  * Claims by unlike methods never stand against each other: without a wanted method they end in a shortfall.
@@ -88,7 +90,8 @@ export function quantityOf<P extends QuantityPropertyId>(claim: Claim, property:
 export type AgedPoint = Readonly<{ years: number; reading: Reading; claim: Claim }>;
 
 /**
- * What the claims say of a property over the years by comparable methods: new is year 0, youngest first.
+ * What the claims say of a property over the years by comparable methods: new is year 0, youngest first. Figures with
+ * less infill than the full depth are left out.
  * @param hoursPerYear of the field it is read for, which turns hours of use into years; without it such claims are left out
  */
 export const agedPoints = (
@@ -98,7 +101,7 @@ export const agedPoints = (
   hoursPerYear: number | null = null,
 ): readonly AgedPoint[] =>
   ranked(claimsFor(claims, property))
-    .filter((claim) => isComparable(claim, method))
+    .filter((claim) => isComparable(claim, method) && isAtFullDepth(claim.condition.infill))
     .flatMap((claim) => {
       const years = ageOf(claim.condition, hoursPerYear);
       return years === null || claim.value.kind !== "quantity"
@@ -171,7 +174,9 @@ function compareIds(one: Claim, other: Claim): number {
   return one.id < other.id ? -1 : 1;
 }
 
-function nearestToNew(claims: readonly Claim[]): readonly Claim[] {
+function nearestToNew(all: readonly Claim[]): readonly Claim[] {
+  const full = all.filter(({ condition }) => isAtFullDepth(condition.infill));
+  const claims = full.length > 0 ? full : all;
   const nearest = Math.min(...claims.map(({ condition }) => distanceFromNew(condition.age)));
   return claims.filter(({ condition }) => distanceFromNew(condition.age) === nearest);
 }

@@ -35,6 +35,8 @@ const headings: Readonly<Record<ClaimField, readonly string[]>> = {
   laboratory: ["laboratory", "lab", "testlaboratory", "testedby"],
   accreditation: ["accreditation", "accredited"],
   build: ["build", "testedbuild"],
+  testField: ["testfield", "fieldtested", "testedfield", "field"],
+  fieldCount: ["fieldcount", "fieldsbehindthefigure", "numberoffields", "fields"],
 };
 
 /** Which field each column of a pasted table holds; null for a column that no field takes. */
@@ -43,7 +45,7 @@ export type PastedLayout = Readonly<{ columns: readonly (ClaimField | null)[]; h
 /**
  * Claims from a pasted table. A first row with a heading "Property" names the columns in any order and case; without it
  * the columns are property, figure, method, condition, evidence, document, page, words, note, edition, date,
- * laboratory, accreditation, build.
+ * laboratory, accreditation, build, field tested, fields behind the figure.
  * Every row with content comes back with what is in the way of it. An empty evidence cell is read as "stated".
  * @param idFor names the claim of a row
  * @param layout which column holds what, where a person has said so
@@ -103,6 +105,8 @@ function pastedClaim(
     laboratory: cell("laboratory"),
     accreditation: matchAccreditation(cell("accreditation")) ?? cell("accreditation"),
     build: matchTestedBuild(cell("build")) ?? cell("build"),
+    testField: cell("testField"),
+    fieldCount: cell("fieldCount"),
   };
   return { row, claim, problems: [...problemsOf(claim), ...cellsBeyond(cells, columns)] };
 }

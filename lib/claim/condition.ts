@@ -1,5 +1,6 @@
 import { failed, intervalOf, measured, parseQuantity, type Quantity, type Result, succeeded } from "#lib/quantity";
 import { type Age, type AgeProblem, explainAge, formatAge, parseAge } from "./age";
+import { formatInfillState, type InfillState, parseInfillState } from "./infill-state";
 
 export type Moisture = "wet" | "dry" | "not-stated";
 
@@ -9,6 +10,8 @@ export type Condition = Readonly<{
   moisture: Moisture;
   /** Of the surface or sample when it was tested, as written. Null where it is not stated. */
   temperature: Quantity<"temperature"> | null;
+  /** How much infill was in place; null where nothing is said, which is taken as the full depth. */
+  infill: InfillState | null;
 }>;
 
 export type ConditionProblem = Readonly<
@@ -20,11 +23,11 @@ const coldest = measured("temperature", -60, "°C");
 const hottest = measured("temperature", 120, "°C");
 
 /** A condition that states an age and no more. */
-export const ofAge = (age: Age): Condition => ({ age, moisture: "not-stated", temperature: null });
+export const ofAge = (age: Age): Condition => ({ age, moisture: "not-stated", temperature: null, infill: null });
 
 /** Whether anything at all is said of the surface. */
-export const isConditionStated = ({ age, moisture, temperature }: Condition): boolean =>
-  age.kind !== "not-stated" || moisture !== "not-stated" || temperature !== null;
+export const isConditionStated = ({ age, moisture, temperature, infill }: Condition): boolean =>
+  age.kind !== "not-stated" || moisture !== "not-stated" || temperature !== null || infill !== null;
 
 const moistureWords = /^(?:(?:when|tested|surface) )?(wet|dry)(?: (?:surface|conditions?|sample))?$/i;
 const temperatureWords =
@@ -33,6 +36,7 @@ const temperatureWords =
 type Part = Readonly<
   | { kind: "moisture"; moisture: Moisture }
   | { kind: "temperature"; temperature: Quantity<"temperature"> }
+  | { kind: "infill"; infill: InfillState }
   | { kind: "words"; words: string }
 >;
 
@@ -41,12 +45,14 @@ function partOf(text: string): Part {
   if (moisture === "wet" || moisture === "dry") return { kind: "moisture", moisture };
   const degrees = temperatureWords.exec(text)?.[1];
   const parsed = degrees === undefined ? null : parseQuantity("temperature", degrees);
-  return parsed?.ok ? { kind: "temperature", temperature: parsed.value } : { kind: "words", words: text };
+  if (parsed?.ok) return { kind: "temperature", temperature: parsed.value };
+  const infill = parseInfillState(text);
+  return infill === null ? { kind: "words", words: text } : { kind: "infill", infill };
 }
 
 /**
- * Reads "new", "year 5, wet", "new, 40 °F", "after 2,000 h of use", "dry", "not stated", in any order of the parts;
- * what it does not know it keeps as written.
+ * Reads "new", "year 5, wet", "new, 40 °F", "new, 0.5 in less infill", "after 2,000 h of use", "dry", "not stated", in any
+ * order of the parts; what it does not know it keeps as written.
  */
 export function parseCondition(text: string): Result<Condition, ConditionProblem> {
   const words = text.trim();
@@ -62,15 +68,18 @@ function fromParts(written: string, texts: readonly string[]): Result<Condition,
   const parts = texts.map((text) => partOf(text.trim()));
   const moistures = parts.flatMap((part) => (part.kind === "moisture" ? part.moisture : []));
   const temperatures = parts.flatMap((part) => (part.kind === "temperature" ? part.temperature : []));
+  const infills = parts.flatMap((part) => (part.kind === "infill" ? part.infill : []));
   const rest = parts.flatMap((part) => (part.kind === "words" && part.words !== "" ? part.words : []));
-  if (moistures.length > 1 || temperatures.length > 1) return succeeded(ofAge({ kind: "other", words: written }));
+  if (Math.max(moistures.length, temperatures.length, infills.length) > 1)
+    return succeeded(ofAge({ kind: "other", words: written }));
   const [moisture = "not-stated"] = moistures;
   const [temperature = null] = temperatures;
+  const [infill = null] = infills;
   if (temperature !== null && isOutOfRange(temperature))
     return failed({ kind: "temperature-out-of-range", read: temperature.asEntered });
-  const nothingElse = moisture === "not-stated" && temperature === null;
+  const nothingElse = moisture === "not-stated" && temperature === null && infill === null;
   const age = parseAge(nothingElse ? written : rest.join(", "));
-  return age.ok ? succeeded({ age: age.value, moisture, temperature }) : age;
+  return age.ok ? succeeded({ age: age.value, moisture, temperature, infill }) : age;
 }
 
 function isOutOfRange({ reading }: Quantity<"temperature">): boolean {
@@ -93,11 +102,12 @@ export function explainCondition(problem: ConditionProblem): string {
 }
 
 /** As people write it; `parseCondition` reads it back to the same condition. */
-export function formatCondition({ age, moisture, temperature }: Condition): string {
+export function formatCondition({ age, moisture, temperature, infill }: Condition): string {
   const parts = [
     age.kind === "not-stated" ? "" : formatAge(age),
     moisture === "not-stated" ? "" : moisture,
     temperature?.asEntered ?? "",
+    infill === null ? "" : formatInfillState(infill),
   ].filter((part) => part !== "");
   return parts.length === 0 ? "not stated" : parts.join(", ");
 }

@@ -1,6 +1,7 @@
 import { formatValue, intervalOf, measured, type Quantity } from "#lib/quantity";
 import { type Age, formatAge } from "./age";
 import { type Condition, formatCondition, isConditionStated } from "./condition";
+import { infillInWords, sameInfill } from "./infill-state";
 
 export type ConditionAgreement = Readonly<{ kind: "agree" } | { kind: "differ"; reason: string }>;
 
@@ -9,11 +10,15 @@ const temperatureTolerance = measured("temperatureDifference", 10, "K");
 
 /**
  * Whether a figure got in one condition answers for another. An age that is not stated answers for none. Wetness and
- * temperature part two figures only where both are stated.
+ * temperature part two figures only where both are stated; an infill depth that nobody states is the full one.
  */
 export function conditionsAgree(wanted: Condition, got: Condition): ConditionAgreement {
   const reason =
-    notStated(wanted, got) ?? unlikeMoisture(wanted, got) ?? unlikeTemperature(wanted, got) ?? unlikeAge(wanted, got);
+    notStated(wanted, got) ??
+    unlikeMoisture(wanted, got) ??
+    unlikeTemperature(wanted, got) ??
+    unlikeInfill(wanted, got) ??
+    unlikeAge(wanted, got);
   return reason === null ? { kind: "agree" } : { kind: "differ", reason };
 }
 
@@ -41,6 +46,11 @@ function unlikeTemperature({ temperature: wanted }: Condition, { temperature: go
 function gap(one: Quantity<"temperature">, other: Quantity<"temperature">): number {
   const [left, right] = [intervalOf(one.reading), intervalOf(other.reading)];
   return Math.max(0, left.low - right.high, right.low - left.high);
+}
+
+function unlikeInfill({ infill: wanted }: Condition, { infill: got }: Condition): string | null {
+  if (sameInfill(wanted, got)) return null;
+  return `The figure was got ${infillInWords(got)} and is wanted ${infillInWords(wanted)}; hardness and play change with the depth.`;
 }
 
 function unlikeAge(wanted: Condition, got: Condition): string | null {

@@ -16,4 +16,6 @@ export const claimFieldLabels: Readonly<Record<ClaimField, string>> = {
   laboratory: "Laboratory",
   accreditation: "Accreditation",
   build: "Tested build",
+  testField: "Field tested",
+  fieldCount: "Fields behind the figure",
 };

@@ -63,6 +63,8 @@ export {
   methodOf,
   propertyOf,
 } from "./find";
+export { type InfillState, isAtFullDepth } from "./infill-state";
+export { type LevelAtDepth, levelsAtLesserDepth } from "./levels-at-depth";
 export { type MethodId, type StatedMethod, type TestMethod, testMethods } from "./methods";
 export { type Claim, type ClaimField, type ClaimText, type ClaimValue, claimFields, type Provenance } from "./model";
 export { explainPaste, type PasteProblem, parsePastedRows, type Rows } from "./pasted-rows";
@@ -98,3 +100,4 @@ export {
 } from "./schema";
 export { type ClaimGaps, type ClaimsReading, oldestUsualReport, readClaims, usualReportAge } from "./shown";
 export { formatClaimed, shownIn } from "./shown-in";
+export { fieldsInWords, parseFieldCount, type TestedFields } from "./tested-fields";

@@ -6,6 +6,7 @@ import type { StatedMethod } from "./methods";
 import type { PropertyId } from "./properties/properties";
 import type { ReportDate } from "./report-date";
 import type { Accreditation, TestedBuild } from "./report-details";
+import type { TestedFields } from "./tested-fields";
 
 /** What shows a claim and where it is written. */
 export type Provenance = Readonly<{
@@ -30,6 +31,7 @@ export type ClaimValue = Readonly<
 
 /** One thing a bid says of one property, exactly as written, with method, condition and evidence. */
 export type Claim = Provenance &
+  TestedFields &
   Readonly<{
     id: string;
     property: PropertyId;
@@ -58,6 +60,8 @@ export const claimFields = [
   "laboratory",
   "accreditation",
   "build",
+  "testField",
+  "fieldCount",
 ] as const;
 
 export type ClaimField = (typeof claimFields)[number];

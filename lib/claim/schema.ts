@@ -16,6 +16,7 @@ import {
   type TestedBuild,
   testedBuilds,
 } from "./report-details";
+import { parseFieldCount } from "./tested-fields";
 import { explainValue, parseValue } from "./value";
 
 type Refinement = Readonly<{ addIssue: (issue: { code: "custom"; message: string; path?: PropertyKey[] }) => void }>;
@@ -31,7 +32,7 @@ const either = (names: readonly string[]): string => listed(names, "or");
 const evidenceNames = either(evidenceLevels.map(({ id }) => id));
 
 /** Longest texts, in characters. */
-const limits = { name: 300, page: 100, figure: 200, words: 20_000, note: 5000 };
+const limits = { name: 300, page: 100, label: 60, figure: 200, words: 20_000, note: 5000 };
 
 /** Text that is kept as written, with white space at its ends taken off; empty where nothing is given. */
 const keptText = (what: string, most: number) =>
@@ -82,7 +83,7 @@ const conditionField = z
   .string({ error: "Expected a condition as text." })
   .meta({
     description:
-      "State of the surface: new, year 5, after 2,000 h of use, after 20,000 cycles, with wet or dry and a temperature behind a comma, not stated, or other words.",
+      "State of the surface: new, year 5, after 2,000 h of use, after 20,000 cycles, with wet or dry, a temperature and less infill behind a comma, not stated, or other words.",
   })
   .transform((read, context): Condition => {
     const parsed = parseCondition(read);
@@ -130,6 +131,15 @@ const editionField = keptText("an edition", limits.page)
   .meta({ description: "Edition of the method as the report names it, for instance F1936-19 or 2019." })
   .transform((read): Edition => readEdition(read));
 
+/** How many fields a figure stands for; empty where nobody says. */
+const fieldCountField = z
+  .string({ error: "Expected the number of fields as text." })
+  .meta({ description: "How many fields the figure stands for, for instance 4 for a mean over four; may be empty." })
+  .transform((read, context): number | null => {
+    const parsed = parseFieldCount(read);
+    return parsed.ok ? parsed.value : refuse(context, parsed.problem);
+  });
+
 /** Where a claim is written and what shows it; other rooms spread it into their own objects. */
 export const provenanceShape = {
   evidence: evidenceField,
@@ -152,6 +162,10 @@ const claimShape = z.strictObject(
     ...provenanceShape,
     note: keptText("a note", limits.note),
     edition: editionField,
+    testField: keptText("the field tested", limits.label).meta({
+      description: "A short name of the field that the figure was measured on, the same for all its figures.",
+    }),
+    fieldCount: fieldCountField.prefault(""),
   },
   {
     error: ({ code, keys }) =>

@@ -1,6 +1,8 @@
 import type { In } from "#lib/quantity";
 import { type CostCategory, costCategories } from "./categories";
+import { studyYearsOf } from "./cost-line-kind";
 import { flowsOf } from "./cost-lines";
+import { inMoneyOf } from "./current-money";
 import type { CostConventions, CostFlow, CostStream, PriceLine } from "./model";
 
 /** What cash flows depend on besides the lines. The area is that of the whole field, in m². */
@@ -24,12 +26,17 @@ function add(sum: number[], stream: CostStream): void {
 }
 
 /**
- * Spreads price lines over the years of the study, in constant money.
- * @param lines with ids that differ, as `priceLinesSchema` sees to
+ * Spreads price lines over the years of the study, in the money of the conventions. Constant money is discounted at the
+ * real rate, current money at the nominal one: `discountRate` gives the one that belongs.
+ * @param lines with ids that differ and with every share resolved, as `resolvedLines` hands them back
+ * @throws RangeError for a share of a sum that is not known
  */
 export function cashFlows(lines: readonly PriceLine[], { area, conventions }: CostSetting): CashFlows {
-  const studyYears = conventions.studyPeriod.years;
-  const flows = lines.flatMap((line) => flowsOf(line, { area, studyYears }).map((flow) => ({ line, flow })));
+  const setting = { area, ...studyYearsOf(conventions) };
+  const { studyYears } = setting;
+  const flows = lines.flatMap((line) =>
+    flowsOf(line, setting).map((flow) => ({ line, flow: inMoneyOf(flow, conventions) })),
+  );
   const categories = Object.keys(costCategories) as CostCategory[];
   const byCategory = Object.fromEntries(categories.map((category) => [category, noMoney(studyYears)])) as Record<
     CostCategory,

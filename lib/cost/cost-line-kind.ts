@@ -1,6 +1,7 @@
 import type { In } from "#lib/quantity";
 import type {
   Amount,
+  CostConventions,
   CostFlow,
   CostStream,
   Escalation,
@@ -11,8 +12,17 @@ import type {
   Years,
 } from "./model";
 
+/** Years counted from the base date: how many the study has, and how many pass before the field is in use. */
+export type StudyYears = Readonly<{ studyYears: number; serviceStart: number }>;
+
+/** The years of a project’s study. */
+export const studyYearsOf = ({ studyPeriod, serviceStart }: CostConventions): StudyYears => ({
+  studyYears: studyPeriod.years,
+  serviceStart: serviceStart.years,
+});
+
 /** What the flows of a line depend on besides the line: the area of the field in m² and the years of the study. */
-export type FlowSetting = Readonly<{ area: In<"m²">; studyYears: number }>;
+export type FlowSetting = StudyYears & Readonly<{ area: In<"m²"> }>;
 
 /** One price of a line in words: what for, how much, and when, to follow the amount: "in each of the years 1 to 20". */
 export type LinePrice = Readonly<{ label: string; amount: Amount; givenBy: GivenBy; schedule: string }>;
@@ -21,7 +31,7 @@ export type LinePrice = Readonly<{ label: string; amount: Amount; givenBy: Given
 export type CostLineKind<K extends PriceLineKind> = Readonly<{
   label: string;
   /** The prices that the line gives, the main one first. */
-  prices: (line: PriceLine<K>, studyYears: number) => readonly [LinePrice, ...LinePrice[]];
+  prices: (line: PriceLine<K>, years: StudyYears) => readonly [LinePrice, ...LinePrice[]];
   /** The last year that the line itself names; null where it follows the study period. */
   lastYear: (line: PriceLine<K>) => number | null;
   /** What the flows rest on besides the prices, in whole sentences. */

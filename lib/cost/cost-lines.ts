@@ -1,5 +1,5 @@
 import { atBaseDate } from "./at-base-date";
-import type { CostLineKind, FlowSetting, LinePrice } from "./cost-line-kind";
+import type { CostLineKind, FlowSetting, LinePrice, StudyYears } from "./cost-line-kind";
 import { inYear } from "./in-year";
 import type { CostFlow, PriceLine, PriceLineKind } from "./model";
 import { periodic } from "./periodic";
@@ -22,11 +22,14 @@ export const flowsOf = <K extends PriceLineKind>(line: PriceLine<K>, setting: Fl
 /** The prices that a line gives, in words, the main one first. */
 export const pricesOf = <K extends PriceLineKind>(
   line: PriceLine<K>,
-  studyYears: number,
-): readonly [LinePrice, ...LinePrice[]] => costLines[line.kind].prices(line, studyYears);
+  years: StudyYears,
+): readonly [LinePrice, ...LinePrice[]] => costLines[line.kind].prices(line, years);
 
 /** What the flows of a line rest on besides its prices. What falls after the study is left out, and that is said. */
-export function assumptionsOf<K extends PriceLineKind>(line: PriceLine<K>, studyYears: number): readonly string[] {
+export function assumptionsOf<K extends PriceLineKind>(
+  line: PriceLine<K>,
+  { studyYears }: StudyYears,
+): readonly string[] {
   const kind = costLines[line.kind];
   const lastYear = kind.lastYear(line) ?? 0;
   if (lastYear <= studyYears) return kind.assumptions(line);

@@ -1,4 +1,5 @@
-import { capitalRecovery } from "./discount-factors";
+import type { StudyYears } from "./cost-line-kind";
+import { capitalRecovery, uniformPresentWorth } from "./discount-factors";
 
 /**
  * The equal yearly cost over the study that has the same present value. Cents in, cents a year out, not rounded.
@@ -7,6 +8,20 @@ import { capitalRecovery } from "./discount-factors";
  */
 export const equivalentAnnualCost = (presentValue: number, rate: number, years: number): number =>
   presentValue * capitalRecovery(rate, years);
+
+/**
+ * The equal yearly cost over the years of service alone, where the field comes into use after the base date. With no
+ * delay it is the equivalent annual cost.
+ * @source derived: present value over the uniform present worth of the study less that of the delay, 10 CFR 436.16(c)
+ */
+export const equivalentAnnualCostOfService = (
+  presentValue: number,
+  rate: number,
+  { studyYears, serviceStart }: StudyYears,
+): number =>
+  serviceStart === 0
+    ? equivalentAnnualCost(presentValue, rate, studyYears)
+    : presentValue / (uniformPresentWorth(rate, studyYears) - uniformPresentWorth(rate, serviceStart));
 
 /**
  * Cost of an hour of use. Cents a year and hours a year in, cents an hour out.

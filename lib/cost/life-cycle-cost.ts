@@ -1,10 +1,29 @@
-import { type Figure, known, type Shortfall, unknown, type Working, type WorkingInput } from "#lib/figure";
+import {
+  type Figure,
+  figureFromInterval,
+  known,
+  listed,
+  type Shortfall,
+  unknown,
+  type Working,
+  type WorkingInput,
+} from "#lib/figure";
 import { onFirstReading } from "#lib/once";
-import { type DimensionName, formatValue, type In, measured } from "#lib/quantity";
+import { type CurrencyCode, currencies, type DimensionName, formatValue, type In, measured } from "#lib/quantity";
 import { type CashFlows, cashFlows } from "./cash-flows";
 import type { CostCategory } from "./categories";
 import { type CategoryEntry, type CostEntry, categoryEntries, costEntries, summedPresentValue } from "./cost-entries";
-import { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
+import { studyYearsOf } from "./cost-line-kind";
+import { discountRate, rateOfMoney } from "./discount-rate";
+import {
+  costPerAreaYear,
+  costPerHour,
+  equivalentAnnualCost,
+  equivalentAnnualCostOfService,
+} from "./equivalent-annual-cost";
+import { type ForeignPrice, foreignPrices } from "./foreign-prices";
+import { inCurrency } from "./in-currency";
+import type { LineOrigin } from "./levelling/levelled-line";
 import {
   annualWorking,
   baseDateWorking,
@@ -22,6 +41,12 @@ export type LifeCycleSetting = Readonly<{
   area: In<"m²">;
   hoursPerYear: In<"h/year"> | null;
   conventions: CostConventions;
+  /** Where the lines come from that were not entered with the bid, by id. */
+  origins?: ReadonlyMap<string, LineOrigin>;
+  /** The owner’s own alternative is priced by the owner alone; a bid by its bidder, or not at all. */
+  pricedBy?: "bid" | "owner";
+  /** What is lacking without a figure; the cost is then at least what it says. */
+  lacking?: readonly string[];
 }>;
 
 /** What a bid costs over the study. Figures are in cents that are not rounded; entries also hold the cents as shown. */
@@ -57,22 +82,37 @@ const noPrice: Shortfall = { kind: "not-claimed", what: "any price of its own" }
  * @source 10 CFR 436.16 for discounting and for the groups of cost
  */
 export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSetting): LifeCycleCost {
-  const { area, conventions, hoursPerYear } = setting;
-  const timing = conventions.timing;
-  const rate = conventions.realRate.value;
+  const { area, conventions, hoursPerYear, lacking = [] } = setting;
+  const { timing, currency } = conventions;
+  const realRate = conventions.realRate.value;
   const flows = cashFlows(lines, setting);
-  const entries = costEntries(flows.flows, { rate, timing });
+  const entries = costEntries(flows.flows, { rate: discountRate(conventions), timing });
   const total = summedPresentValue(entries);
-  const annual = equivalentAnnualCost(total, rate, conventions.studyPeriod.years);
+  const annual = equivalentAnnualCost(total, realRate, conventions.studyPeriod.years);
+  const annualOfService = equivalentAnnualCostOfService(total, realRate, studyYearsOf(conventions));
 
   const parts = onFirstReading(() => linesInWords(lines, setting));
   const inAll = paidAtBaseDate(flows, ["bid", "owner-estimate"], parts);
   const asBid = paidAtBaseDate(flows, ["bid"], parts);
-  const isPriced = lines.some(({ givenBy }) => givenBy === "bid");
-  const figure = <D extends DimensionName>(dimension: D, value: number, working: () => Working): Figure<D> =>
-    isPriced ? known(dimension, measured(dimension, value), working) : unknown(dimension, noPrice);
-  const totalAt = (other: number) =>
-    flows.flows.reduce((sum, { flow }) => sum + flowPresentValue(flow, { rate: other, timing }), 0);
+  const foreign = foreignPrices(lines, currency);
+  const isPriced = lines.some(({ givenBy }) => givenBy === "bid" || setting.pricedBy === "owner");
+  const certain = <D extends DimensionName>(dimension: D, value: number, working: () => Working): Figure<D> => {
+    if (foreign.length > 0) return unknown(dimension, otherCurrency(foreign, currency));
+    if (!isPriced) return unknown(dimension, noPrice);
+    return inCurrency(known(dimension, measured(dimension, value), working), currency);
+  };
+  const figure = <D extends DimensionName>(dimension: D, value: number, working: () => Working): Figure<D> => {
+    if (lacking.length === 0 || foreign.length > 0 || !isPriced) return certain(dimension, value, working);
+    const interval = { low: measured(dimension, value), high: measured(dimension, Number.POSITIVE_INFINITY) };
+    return inCurrency(
+      figureFromInterval(dimension, interval, () => withoutFigures(working(), lacking)),
+      currency,
+    );
+  };
+  const totalAt = (other: number) => {
+    const discounting = { rate: rateOfMoney(other, conventions), timing };
+    return flows.flows.reduce((sum, { flow }) => sum + flowPresentValue(flow, discounting), 0);
+  };
 
   const atRates = onFirstReading(() =>
     comparisonRates.map((other) => ({
@@ -86,16 +126,18 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
   return {
     presentValue: figure("money", total, () => presentValueWorking(parts(), setting, conventions.realRate.asEntered)),
     priceAtBaseDate: figure("money", inAll.cents, inAll.working),
-    priceAsBid: figure("money", asBid.cents, asBid.working),
+    priceAsBid: certain("money", asBid.cents, asBid.working),
     equivalentAnnualCost: figure("money", annual, () => annualWorking(total, setting)),
     perHour:
       hoursPerYear === null || hoursPerYear <= 0
         ? unknown("moneyPerTime", { kind: "missing-input", what: "the hours of use a year, above 0" })
-        : figure("moneyPerTime", measured("moneyPerTime", costPerHour(annual, hoursPerYear) / 100, "$/h"), () =>
-            shareWorking("hour", annual, hoursInput(hoursPerYear)),
+        : figure(
+            "moneyPerTime",
+            measured("moneyPerTime", costPerHour(annualOfService, hoursPerYear) / 100, "$/h"),
+            () => shareWorking("hour", annualOfService, hoursInput(hoursPerYear), conventions),
           ),
     perAreaYear: figure("moneyPerArea", costPerAreaYear(annual, area), () =>
-      shareWorking("area and year", annual, areaInput(area)),
+      shareWorking("area and year", annual, areaInput(area), conventions),
     ),
     get atRates() {
       return atRates();
@@ -106,6 +148,17 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
     yearlyByCategory: flows.byCategory,
   };
 }
+
+const otherCurrency = (foreign: readonly ForeignPrice[], currency: CurrencyCode): Shortfall => ({
+  kind: "missing-input",
+  what: `prices in ${currencies[currency].label}: ${listed(foreign.map(({ label, text }) => `“${label}” is written as “${text}”`))}`,
+});
+
+/** How a cost comes about that is a lower bound, because something has a price that nobody knows. */
+const withoutFigures = (working: Working, lacking: readonly string[]): Working => ({
+  ...working,
+  assumptions: [...working.assumptions, `No figure stands for ${listed(lacking)} yet, so the cost is at least this.`],
+});
 
 /** What is paid in year 0 on the word of some givers, and how it comes about. */
 function paidAtBaseDate({ flows }: CashFlows, givers: readonly GivenBy[], parts: () => LinesInWords) {

@@ -1,13 +1,20 @@
-import type { Working, WorkingInput } from "#lib/figure";
+import type { Origin, Working, WorkingInput } from "#lib/figure";
 import { formatMoneyExact, type In } from "#lib/quantity";
 import { amountText } from "./amount";
-import type { LinePrice } from "./cost-line-kind";
+import { type LinePrice, studyYearsOf } from "./cost-line-kind";
 import { assumptionsOf, pricesOf } from "./cost-lines";
+import type { LineOrigin } from "./levelling/levelled-line";
 import type { CostConventions, PriceLine, Timing } from "./model";
 import { shownCents } from "./shown-cents";
 
 /** What the workings of a life-cycle cost speak of. */
-export type WorkingSetting = Readonly<{ bid: string; area: In<"m²">; conventions: CostConventions }>;
+export type WorkingSetting = Readonly<{
+  bid: string;
+  area: In<"m²">;
+  conventions: CostConventions;
+  /** Where the lines were not entered with the bid: the owner's additions, by the id of their line. */
+  origins?: ReadonlyMap<string, LineOrigin> | undefined;
+}>;
 
 const timingWords: Readonly<Record<Timing, string>> = {
   "end-of-year": "Every payment falls at the end of its year.",
@@ -27,7 +34,7 @@ export function linesInWords(lines: readonly PriceLine[], setting: WorkingSettin
   return {
     inputs: told.flatMap(({ inputs }) => inputs),
     main: new Map(told.map(({ line, inputs: [main] }) => [line, main])),
-    assumptions: lines.flatMap((line) => assumptionsOf(line, setting.conventions.studyPeriod.years)),
+    assumptions: lines.flatMap((line) => assumptionsOf(line, studyYearsOf(setting.conventions))),
   };
 }
 
@@ -39,16 +46,42 @@ export function presentValueWorking(lines: LinesInWords, setting: WorkingSetting
     inputs: [
       ...lines.inputs,
       { label: "Real rate a year", text: rate, from: { kind: "brief", field: "money.realRate" } },
+      ...inflationInput(conventions),
       studyInput(conventions),
     ],
     assumptions: [
-      `Money keeps its value of ${conventions.baseDate}: general inflation is left out of the prices and of the rate.`,
+      moneyWords(conventions),
+      ...serviceWords(conventions),
       timingWords[conventions.timing],
       ...lines.assumptions,
     ],
     source: "derived; discounting as in 10 CFR 436.16",
   };
 }
+
+/** Inflation enters where the flows carry it. */
+const inflationInput = ({ money, inflation }: CostConventions): readonly WorkingInput[] =>
+  money === "constant" || inflation === null
+    ? []
+    : [
+        {
+          label: "General inflation a year",
+          text: inflation.asEntered,
+          from: { kind: "brief", field: "money.inflation" },
+        },
+      ];
+
+const moneyWords = ({ money, baseDate, inflation }: CostConventions): string =>
+  money === "constant" || inflation === null
+    ? `Money keeps its value of ${baseDate}: general inflation is left out of the prices and of the rate.`
+    : `Prices of ${baseDate} rise by ${inflation.asEntered} a year to the day of payment, and the rate holds the same inflation: (1 + real rate) × (1 + inflation) − 1.`;
+
+const serviceWords = ({ serviceStart }: CostConventions): readonly string[] =>
+  serviceStart.years === 0
+    ? []
+    : [
+        `Service starts ${serviceStart.years === 1 ? "a year" : `${serviceStart.years} years`} after the base date; lives and what recurs count from there, the study from the base date.`,
+      ];
 
 /** How a price at the base date comes about from the lines that are paid then. */
 export const baseDateWorking = (lines: readonly PriceLine[], { main }: LinesInWords): Working => ({
@@ -64,7 +97,7 @@ export const annualWorking = (presentValue: number, { conventions }: WorkingSett
   inputs: [
     {
       label: "Present value",
-      text: formatMoneyExact(shownCents(presentValue)),
+      text: formatMoneyExact(shownCents(presentValue), conventions.currency),
       from: { kind: "figure", figure: "presentValue" },
     },
     {
@@ -74,17 +107,22 @@ export const annualWorking = (presentValue: number, { conventions }: WorkingSett
     },
     studyInput(conventions),
   ],
-  assumptions: ["The equal yearly cost falls at the end of each year of the study."],
+  assumptions: ["The equal yearly cost falls at the end of each year of the study, in money of the base date."],
   source: "derived; uniform present worth as in 10 CFR 436.16(c)",
 });
 
 /** How the cost of an hour or of a unit of area comes about from an equivalent annual cost in cents. */
-export const shareWorking = (per: string, annualCost: number, divisor: WorkingInput): Working => ({
+export const shareWorking = (
+  per: string,
+  annualCost: number,
+  divisor: WorkingInput,
+  { currency }: CostConventions,
+): Working => ({
   formula: `cost per ${per} = equivalent annual cost ÷ ${divisor.label.toLowerCase()}`,
   inputs: [
     {
       label: "Equivalent annual cost",
-      text: formatMoneyExact(shownCents(annualCost)),
+      text: formatMoneyExact(shownCents(annualCost), currency),
       from: { kind: "figure", figure: "equivalentAnnualCost" },
     },
     divisor,
@@ -101,13 +139,25 @@ const studyInput = ({ studyPeriod }: CostConventions): WorkingInput => ({
 
 function lineInputs(
   line: PriceLine,
-  { bid, area, conventions }: WorkingSetting,
+  { bid, area, conventions, origins }: WorkingSetting,
 ): readonly [WorkingInput, ...WorkingInput[]] {
   const input = ({ label, amount, givenBy, schedule }: LinePrice): WorkingInput => ({
     label: givenBy === "owner-estimate" ? `${label} (owner’s estimate)` : label,
-    text: `${amountText(amount, area)}, ${schedule}`,
-    from: { kind: "price-line", bid, line: line.id },
+    text: `${amountText(amount, area, conventions.currency)}, ${schedule}`,
+    from: fromOf(line.id, bid, origins?.get(line.id)),
   });
-  const [main, ...others] = pricesOf(line, conventions.studyPeriod.years);
+  const [main, ...others] = pricesOf(line, studyYearsOf(conventions));
   return [input(main), ...others.map(input)];
+}
+
+/** Where a line was entered: with the bid, or in the owner's costing. */
+function fromOf(line: string, bid: string, origin: LineOrigin | undefined): Origin {
+  switch (origin?.kind) {
+    case "plug":
+      return { kind: "costing", field: `levelling.${bid}.${origin.item}` };
+    case "link":
+      return { kind: "costing", field: `links.${bid}.${origin.link}` };
+    default:
+      return { kind: "price-line", bid, line };
+  }
 }

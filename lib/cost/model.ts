@@ -1,5 +1,6 @@
-import type { ExactQuantity, PlainDate } from "#lib/quantity";
+import type { CurrencyCode, ExactQuantity, In, PlainDate } from "#lib/quantity";
 import type { CostCategory } from "./categories";
+import type { LinkId } from "./link-ids";
 
 /** When in a year the costs that recur every year fall. Single payments always fall at the end of their year. */
 export type Timing = "end-of-year" | "mid-year";
@@ -9,14 +10,22 @@ export type Years = Readonly<{ asEntered: string; years: number }>;
 
 /** The rules by which every bid of a project is costed. */
 export type CostConventions = Readonly<{
-  currency: "USD";
+  currency: CurrencyCode;
   /** All prices are in money of this day, and all later costs are discounted to it. */
   baseDate: PlainDate;
+  /** Whole years from the base date to the start of use; lives and what recurs are counted from there. */
+  serviceStart: Years;
+  /** Counted from the base date, the years before service among them. */
   studyPeriod: Years;
-  /** Over general inflation, per year. Constant money takes a real rate, never a nominal one. */
+  /** Over general inflation, per year; worked out by Fisher's identity where the owner gives a nominal rate. */
   realRate: ExactQuantity<"fraction">;
+  /** The nominal rate as the owner gives it; null where a real rate is given. */
+  nominalRate: ExactQuantity<"fraction"> | null;
+  /** General inflation per year; null only where neither the kind of money nor the rate needs it. */
+  inflation: ExactQuantity<"fraction"> | null;
   timing: Timing;
-  money: "constant";
+  /** Whether the flows shown keep the money of the base date or carry general inflation. */
+  money: "constant" | "current";
 }>;
 
 /** What a quantity can be counted in, and the dimension of the unit price that belongs to it. */
@@ -31,11 +40,18 @@ export const unitPriceDimensions = {
 export type CountedIn = keyof typeof unitPriceDimensions;
 export type UnitPriceDimension = (typeof unitPriceDimensions)[CountedIn];
 
-/** How a price is written. Money is in cents. */
+/** Sums of which a price can be a share. */
+export type ShareOf = "base-bid" | "accepted-bid" | "levelled-bid";
+
+/**
+ * How a price is written. Money is in cents. The sum that a share is taken of is null until the other prices of the bid
+ * are known; `resolvedLines` fills it in.
+ */
 export type Amount = Readonly<
   | { kind: "lump-sum"; price: ExactQuantity<"money"> }
   | { kind: "per-area"; price: ExactQuantity<"moneyPerArea"> }
   | { kind: "per-unit"; quantity: ExactQuantity<CountedIn>; unitPrice: ExactQuantity<UnitPriceDimension> }
+  | { kind: "share"; share: ExactQuantity<"fraction">; of: ShareOf; sum: In<"cent"> | null }
 >;
 
 /** Growth of a price per year over general inflation; null where the price keeps its value in constant money. */
@@ -67,6 +83,12 @@ export type PriceTerms = Readonly<{
     amount: Amount;
     life: Years;
     lifeGivenBy: GivenBy;
+    /** A part that stays through several lives of another, as a shock layer under carpets: then `life` is theirs. */
+    reuse: Readonly<{ line: string; lives: Years }> | null;
+    /** The year of the first renewal where it comes sooner or later than the life says; null for one life of service. */
+    firstReplacement: Years | null;
+    /** The share of the part that each renewal replaces; null for the whole. */
+    replacedShare: ExactQuantity<"fraction"> | null;
     /** Share of the first cost that a renewal saves, for example by using the infill again; null for none. */
     renewalSaving: ExactQuantity<"fraction"> | null;
     /** Taking out and disposing of one generation; null where that is priced elsewhere. */
@@ -82,11 +104,28 @@ export type PriceTerms = Readonly<{
 
 export type PriceLineKind = keyof PriceTerms;
 
+/** What place a price has in a bid, and so whether it counts; the words and rules are in `roles.ts`. */
+export type Role = Readonly<
+  | { kind: "base-bid" | "allowance" | "bond" | "tax" | "freight" | "owner-furnished" }
+  | { kind: "alternate-add" | "alternate-deduct"; accepted: "yes" | "no" }
+  | { kind: "unit-price"; acceptedQuantity: ExactQuantity<CountedIn> | null }
+  | { kind: "option"; expires: PlainDate; taken: "yes" | "no" }
+>;
+
+export type RoleKind = Role["kind"];
+
+/** What a line is spent on where a technical link could price the same; empty where nobody has said. */
+export type Purpose = "" | LinkId;
+
 /** What every price line says about itself. Document and page tell where the figure can be read; empty if nowhere. */
 export type PriceLineHead = Readonly<{
   id: string;
   label: string;
   givenBy: GivenBy;
+  role: Role;
+  purpose: Purpose;
+  /** What the bid form itself states as the product of quantity and unit price; null where it states none. */
+  statedExtension: ExactQuantity<"money"> | null;
   document: string;
   page: string;
   note: string;
@@ -97,7 +136,7 @@ export type PriceLine<K extends PriceLineKind = PriceLineKind> = {
   [P in K]: Readonly<{ kind: P }> & PriceLineHead & Readonly<PriceTerms[P]>;
 }[K];
 
-/** Cents in constant money at the end of year `index`, not rounded; index 0 is the base date. */
+/** Cents in the money of the conventions at the end of year `index`, not rounded; index 0 is the base date. */
 export type CostStream = readonly number[];
 
 /** Which part of a price line a flow is. */

@@ -1,4 +1,5 @@
 import {
+  type DimensionName,
   type ExactQuantity,
   explainQuantity,
   failed,
@@ -6,16 +7,27 @@ import {
   parseExact,
   type Result,
   succeeded,
+  withCurrencySign,
+  writtenCurrency,
 } from "#lib/quantity";
 import { type CountedIn, type UnitPriceDimension, unitPriceDimensions } from "./model";
 
 /** More than the price of any field, in cents and in cents per m²: catches slips, no computation needs it. */
 const largest = { price: 100_000_000_000, perArea: 100_000_000 };
 
+/** Reads a price in any currency that a project can have. Whether it is the project's is asked where both are known. */
+function parseMoney<D extends DimensionName>(dimension: D, text: string): Result<ExactQuantity<D>, string> {
+  const { code, plain } = writtenCurrency(text);
+  const parsed = parseExact(dimension, plain);
+  if (parsed.ok) return succeeded({ ...parsed.value, asEntered: text.trim() });
+  const sentence = explainQuantity(parsed.problem);
+  return failed(code === null ? sentence : withCurrencySign(sentence, code));
+}
+
 /** "$18,500" → whole cents, or the sentence that helps. */
 export function parseLumpSum(asEntered: string): Result<ExactQuantity<"money">, string> {
-  const parsed = parseExact("money", asEntered);
-  if (!parsed.ok) return failed(explainQuantity(parsed.problem));
+  const parsed = parseMoney("money", asEntered);
+  if (!parsed.ok) return parsed;
   // a hundred times the dollars need not be whole in binary: 4.35 × 100 is 434.99999999999994
   const cents = Math.round(parsed.value.value);
   if (Math.abs(cents) > largest.price) {
@@ -28,11 +40,21 @@ export function parseLumpSum(asEntered: string): Result<ExactQuantity<"money">, 
 
 /** "$4.85/ft²" → cents per m², or the sentence that helps. */
 export function parsePricePerArea(asEntered: string): Result<ExactQuantity<"moneyPerArea">, string> {
-  const parsed = parseExact("moneyPerArea", asEntered);
-  if (!parsed.ok) return failed(explainQuantity(parsed.problem));
+  const parsed = parseMoney("moneyPerArea", asEntered);
+  if (!parsed.ok) return parsed;
   return Math.abs(parsed.value.value) <= largest.perArea
     ? succeeded(parsed.value)
     : failed(`“${asEntered}” is more than $90,000 a square foot; expected the price of a field’s area.`);
+}
+
+/** "$0.38/lb" → cents per SI unit, or the sentence that helps. A unit price of a quantity that is not bid is never a credit. */
+export function parseUnitPrice<D extends UnitPriceDimension>(
+  dimension: D,
+  asEntered: string,
+): Result<ExactQuantity<D>, string> {
+  const parsed = parseMoney(dimension, asEntered);
+  if (!parsed.ok) return parsed;
+  return parsed.value.value >= 0 ? parsed : failed(`“${asEntered}” is below zero; expected zero or more.`);
 }
 
 /** A quantity and the price of its unit, in matching SI units: cents are their product. */
@@ -50,27 +72,25 @@ export function parsePricedQuantity(
   unitPriceText: string,
 ): Result<PricedQuantity, PricedQuantityProblem> {
   const quantity = parseCounted(quantityText);
-  if (quantity === null) {
-    return failed({
-      field: "quantity",
-      message: `“${quantityText}” was read as a quantity; expected a mass, a volume, a time, an area or a plain count, for example “4,000 lb”, “250 kgal” or “110 h”.`,
-    });
-  }
-  const unitPrice = parseExact(unitPriceDimensions[quantity.dimension], unitPriceText);
-  if (!unitPrice.ok) return failed({ field: "unitPrice", message: explainQuantity(unitPrice.problem) });
-  const cents = quantity.value * unitPrice.value.value;
+  if (!quantity.ok) return failed({ field: "quantity", message: quantity.problem });
+  const unitPrice = parseMoney(unitPriceDimensions[quantity.value.dimension], unitPriceText);
+  if (!unitPrice.ok) return failed({ field: "unitPrice", message: unitPrice.problem });
+  const cents = quantity.value.value * unitPrice.value.value;
   return Math.abs(cents) <= largest.price
-    ? succeeded({ quantity, unitPrice: unitPrice.value })
+    ? succeeded({ quantity: quantity.value, unitPrice: unitPrice.value })
     : failed({
         field: "quantity",
         message: `“${quantityText}” at “${unitPriceText}” comes to more than $1,000,000,000; expected the price of one field.`,
       });
 }
 
-function parseCounted(asEntered: string): ExactQuantity<CountedIn> | null {
+/** "4,000 lb", "250 kgal", "110 h" or "120": a quantity in whatever it is counted in. */
+export function parseCounted(asEntered: string): Result<ExactQuantity<CountedIn>, string> {
   for (const dimension of Object.keys(unitPriceDimensions) as CountedIn[]) {
     const parsed = parseExact(dimension, asEntered);
-    if (parsed.ok) return parsed.value;
+    if (parsed.ok) return parsed;
   }
-  return null;
+  return failed(
+    `“${asEntered}” was read as a quantity; expected a mass, a volume, a time, an area or a plain count, for example “4,000 lb”, “250 kgal” or “110 h”.`,
+  );
 }

@@ -12,19 +12,41 @@ function parseShare(asEntered: string, fits: (share: number) => boolean, what: s
     : failed(`“${asEntered}” was read for ${what}; expected ${expected}.`);
 }
 
+const inRange = (low: number, high: number) => (share: number) => share >= low && share <= high;
+
 /** The real rate of a study, per year. */
 export const parseRealRate = (asEntered: string): Rate =>
-  parseShare(asEntered, (rate) => rate >= -0.5 && rate <= 0.3, "the real rate", "−50 % to 30 % a year");
+  parseShare(asEntered, inRange(-0.5, 0.3), "the real rate", "−50 % to 30 % a year");
+
+/** The nominal rate of a study, per year. */
+export const parseNominalRate = (asEntered: string): Rate =>
+  parseShare(asEntered, inRange(-0.5, 0.5), "the nominal rate", "−50 % to 50 % a year");
+
+/** General inflation, per year. */
+export const parseInflation = (asEntered: string): Rate =>
+  parseShare(asEntered, inRange(-0.2, 0.3), "general inflation", "−20 % to 30 % a year");
 
 /** Growth of a price per year over general inflation. */
 export const parseEscalation = (asEntered: string): Rate =>
-  parseShare(asEntered, (growth) => growth >= -0.5 && growth <= 0.3, "the growth of a price", "−50 % to 30 % a year");
+  parseShare(asEntered, inRange(-0.5, 0.3), "the growth of a price", "−50 % to 30 % a year");
 
 /** Share of the first cost that a renewal saves. */
 export const parseRenewalSaving = (asEntered: string): Rate =>
+  parseShare(asEntered, inRange(0, 1), "the saving at renewal", "0 % to 100 % of the first cost");
+
+/** Share of a part that each renewal replaces. */
+export const parseReplacedShare = (asEntered: string): Rate =>
   parseShare(
     asEntered,
-    (saving) => saving >= 0 && saving <= 1,
-    "the saving at renewal",
-    "0 % to 100 % of the first cost",
+    (share) => share > 0 && share <= 1,
+    "the share replaced",
+    "more than 0 % and up to 100 % of the part",
   );
+
+/** A price as a share of a sum; a discount is below zero. */
+export const parseShareOfSum = (asEntered: string): Rate =>
+  parseShare(asEntered, inRange(-0.5, 1), "a share of a sum", "−50 % to 100 % of the sum");
+
+/** A share that a technical link works with. */
+export const parseLinkShare = (asEntered: string, what: string): Rate =>
+  parseShare(asEntered, inRange(0, 1), what, "0 % to 100 %");

@@ -1,6 +1,7 @@
+export { type Agreement, agreement, type EvaluatorsScores, explainAgreement, midRanks } from "./agreement";
 export { scoreBid } from "./bid-score";
 export type { Gate, Margins, OneLimit, Span } from "./gate";
-export { type GateKind, type GateRule, gateDecision, gates } from "./gates";
+export { type GateKind, type GateRule, gateDecision, gateOrderProblem, gateSchema, gates } from "./gates";
 export type {
   BidFigures,
   BidScore,
@@ -29,3 +30,23 @@ export {
 } from "./value-functions";
 export { weightShares } from "./weight-shares";
 export { explainStability, type WeightRoom, type WeightStability, weightStability } from "./weight-stability";
+export { groupedWeights, type WeightBranch } from "./weights/grouped-weights";
+export type { WeightShare, WeightShares } from "./weights/model";
+export {
+  consistentUpTo,
+  explainConsistency,
+  type LeastConsistent,
+  type PairJudgement,
+  type PairwiseWeights,
+  pairwiseWeights,
+  randomIndex,
+} from "./weights/pairwise-weights";
+export { type CriterionPoints, directWeights, greatestSwing, swingWeights } from "./weights/point-weights";
+export { type CriterionRank, type RankRule, rankWeights } from "./weights/rank-weights";
+export { weightMethodSchema } from "./weights/schema";
+export {
+  type CombinedWeight,
+  type CombinedWeights,
+  combinedWeights,
+  type PersonsWeights,
+} from "./weights/several-people";

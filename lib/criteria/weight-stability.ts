@@ -1,3 +1,4 @@
+import { weightRooms } from "#lib/robustness";
 import type { BidScore, Criterion, CriterionScore } from "./model";
 import { inContention, isTied } from "./ranking";
 
@@ -13,21 +14,6 @@ export type WeightStability = Readonly<
 /** As for places: the value on the figure shown, or the worst it may be while none counts. */
 const placingValue = (score: CriterionScore | undefined): number => score?.value?.likely ?? score?.value?.low ?? 0;
 
-/** Average value on all criteria but one, weighted by their shares. */
-function restOf({ criteria }: BidScore, left: number): number {
-  const rest = criteria.filter((_, index) => index !== left);
-  const shares = rest.reduce((sum, { share }) => sum + share, 0);
-  return rest.reduce((sum, score) => sum + score.share * placingValue(score), 0) / shares;
-}
-
-/** The leader's lead is a straight line over one share from 0 to 1; where it stays at or above 0, the leader leads. */
-function roomAgainst(leader: BidScore, rival: BidScore, index: number): Readonly<{ low: number; high: number }> {
-  const leadAtNone = restOf(leader, index) - restOf(rival, index);
-  const leadAtAll = placingValue(leader.criteria[index]) - placingValue(rival.criteria[index]);
-  const crossing = leadAtNone / (leadAtNone - leadAtAll);
-  return { low: leadAtNone < 0 ? crossing : 0, high: leadAtAll < 0 ? crossing : 1 };
-}
-
 /**
  * For each weighing criterion the exact room its weight has before another bid comes first. A criterion that carries
  * all the weight is left out: nothing says how the others would share what it gives up.
@@ -39,11 +25,11 @@ export function weightStability(scores: readonly BidScore[]): WeightStability {
   if (leader === undefined || rivals.length === 0) return { kind: "one-bid-or-none" };
   const tied = rivals.filter((rival) => isTied(leader, rival));
   if (tied.length > 0) return { kind: "tied", bids: [leader, ...tied].map(({ bid }) => bid) };
-  const rooms = leader.criteria.flatMap(({ criterion, share }, index) => {
-    if (share === 0 || share === 1) return [];
-    const against = rivals.map((rival) => roomAgainst(leader, rival, index));
-    const low = Math.max(...against.map((room) => room.low));
-    return [{ criterion, share, low, high: Math.min(...against.map((room) => room.high)) }];
+  const valuesOf = ({ criteria }: BidScore) => leader.criteria.map((_, index) => placingValue(criteria[index]));
+  const shares = leader.criteria.map(({ share }) => share);
+  const rooms = weightRooms(valuesOf(leader), rivals.map(valuesOf), shares).flatMap(({ criterion: at, ...room }) => {
+    const criterion = leader.criteria[at]?.criterion;
+    return criterion === undefined ? [] : [{ criterion, ...room }];
   });
   return { kind: "led", leader: leader.bid, rooms };
 }

@@ -17,5 +17,13 @@ export const boughtAtBaseDate = (prices: readonly PriceLine[]): readonly Bought[
     return [{ id, label, text: `${label} ${note}`, category, amount }];
   });
 
-const isCredit = (amount: Amount): boolean =>
-  amount.kind === "per-unit" ? amount.unitPrice.value < 0 || amount.quantity.value < 0 : amount.price.value < 0;
+function isCredit(amount: Amount): boolean {
+  switch (amount.kind) {
+    case "per-unit":
+      return amount.unitPrice.value < 0 || amount.quantity.value < 0;
+    case "share":
+      return amount.share.value < 0;
+    default:
+      return amount.price.value < 0;
+  }
+}

@@ -15,12 +15,18 @@ export function testShared(one: Claim, other: Claim): TestShared {
   return oneDocument === otherDocument ? "one report" : "apart";
 }
 
-/** Whether two claims speak of the same age, or both of none, and of weather that does not part them. */
+/** Whether both claims name the field they were measured on, and not the same one. */
+export const onOtherFields = ({ testField: one }: Claim, { testField: other }: Claim): boolean =>
+  one !== "" && other !== "" && plainName(one) !== plainName(other);
+
+/** Whether two claims speak of the same age, or both of none, of one field, and of weather that does not part them. */
 export const sameCondition = (one: Claim, other: Claim): boolean =>
-  plainName(formatAge(one.condition.age)) === plainName(formatAge(other.condition.age)) && sameWeather(one, other);
+  plainName(formatAge(one.condition.age)) === plainName(formatAge(other.condition.age)) &&
+  !onOtherFields(one, other) &&
+  sameWeather(one, other);
 
 const { age: asNew } = ofAge({ kind: "new" });
 
-/** Whether wetness and temperature, where both claims state them, leave two figures comparable whatever their ages. */
+/** Whether wetness, temperature and infill depth, where both claims state them, leave two figures comparable whatever their ages. */
 export const sameWeather = ({ condition: one }: Claim, { condition: other }: Claim): boolean =>
   conditionsAgree({ ...one, age: asNew }, { ...other, age: asNew }).kind === "agree";

@@ -1,4 +1,4 @@
-import { bestClaim, type Claim, type QuantityPropertyId, quantityOf } from "#lib/claim";
+import { bestClaim, type Claim, isAtFullDepth, type QuantityPropertyId, quantityOf } from "#lib/claim";
 import { intervalOf } from "#lib/quantity";
 import type { CheckedBid } from "./model";
 import type { Span } from "./span";
@@ -16,5 +16,7 @@ export function statedAsNew({ claims }: Pick<CheckedBid, "claims">, property: Qu
   const { claim } = found.value;
   const quantity = quantityOf(claim, property);
   const isNew = claim.condition.age.kind === "new" || claim.condition.age.kind === "not-stated";
-  return quantity === null || !isNew ? null : { claim, span: intervalOf<string>(quantity.reading) };
+  return quantity === null || !isNew || !isAtFullDepth(claim.condition.infill)
+    ? null
+    : { claim, span: intervalOf<string>(quantity.reading) };
 }

@@ -1,5 +1,6 @@
 import {
   type ClaimField,
+  claimFieldLabels,
   claimFields,
   commaSeparated,
   evidenceLevels,
@@ -14,7 +15,10 @@ import { fieldInWords } from "./field-in-words";
 
 type Claims = BidText["claims"];
 
-const heading = (field: ClaimField): string => (field === "method" ? "Test method" : fieldInWords(field));
+/** Fields whose name does not say enough by itself. */
+const labelled: readonly ClaimField[] = ["method", "testField", "fieldCount"];
+const heading = (field: ClaimField): string =>
+  labelled.includes(field) ? claimFieldLabels[field] : fieldInWords(field);
 const headings = claimFields.map(heading);
 
 /** A field of a claim as it was entered; what was chosen from a list stands there by its name. */

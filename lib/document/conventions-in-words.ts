@@ -1,9 +1,15 @@
 import { matchMethod, methodOf } from "#lib/claim";
-import { inconclusiveBelow } from "#lib/cost";
+import { type CostConventions, inconclusiveBelow } from "#lib/cost";
 import type { Project } from "#lib/evaluation";
+import { currencies } from "#lib/quantity";
 
 const dateInWords = (date: string) =>
   new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" }).format(new Date(`${date}T00:00:00Z`));
+
+const inflationWords = ({ money, inflation }: CostConventions): string =>
+  money === "constant" || inflation === null
+    ? "with no inflation in them"
+    : `with ${inflation.asEntered} inflation a year in later payments and in the rate`;
 
 const timingWords = {
   "end-of-year": "Costs fall at the end of their year.",
@@ -21,7 +27,7 @@ const [citation = inconclusiveBelow.source] = inconclusiveBelow.source.split(":"
 /** By which rules the figures were worked out, in one paragraph. */
 export function conventionsInWords({ brief: { money }, requirements: { impact } }: Project): string {
   return [
-    `Costs are in US dollars of ${dateInWords(money.baseDate)}, over ${money.studyPeriod.years} years, with no inflation in them.`,
+    `Costs are in ${currencies[money.currency].label} of ${dateInWords(money.baseDate)}, over ${money.studyPeriod.years} years, ${inflationWords(money)}.`,
     `Later costs count less, by ${money.realRate.asEntered} a year.`,
     timingWords[money.timing],
     `A cost difference of less than ${inconclusiveBelow.share * 100} % may decide nothing (${citation}).`,

@@ -1,6 +1,6 @@
 import { costDifference, inconclusiveBelow } from "#lib/cost";
 import { type BidEvaluation, bidsAtStart, bidsInWords } from "#lib/evaluation";
-import { intervalOfFigure } from "#lib/figure";
+import { inSentence, intervalOfFigure, listed } from "#lib/figure";
 import { formatMoney } from "#lib/quantity";
 
 const centsOf = ({ cost }: BidEvaluation): number | null => intervalOfFigure(cost.presentValue)?.low ?? null;
@@ -29,5 +29,12 @@ export function costSentences(leader: BidEvaluation, bids: readonly BidEvaluatio
     verdict === "inconclusive"
       ? `A difference under ${percent(inconclusiveBelow.share)} may not mean much.`
       : `That is more than the ${percent(inconclusiveBelow.share)} under which a difference may not mean much.`;
-  return [comparison, weight];
+  return [comparison, weight, ...[leader, lowest.bid].flatMap(lackingSentences)];
+}
+
+/** Says for which items of scope no figure stands yet, so that the cost of a bid is at least what is shown. */
+export function lackingSentences({ letter, cost }: BidEvaluation): readonly string[] {
+  const lacking = cost.scope.flatMap(({ label, outcome }) => (outcome.kind === "open" ? [inSentence(label)] : []));
+  if (cost.presentValue.kind !== "at-least" || lacking.length === 0) return [];
+  return [`${bidsAtStart([letter])} has no figure yet for ${listed(lacking)}, so it costs at least what is shown.`];
 }

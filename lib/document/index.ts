@@ -5,6 +5,7 @@ export { type MergedBid, type MergeSetting, mergedBid, type Unmentioned } from "
 export type { FilledForm, FormCell, FormOwner, NamedMaterial } from "./bid-form/model";
 export { explainForm, type FormProblem } from "./bid-form/problem";
 export { claimsCsv, claimsOfBidsCsv } from "./claims-csv";
+export { lackingSentences } from "./cost-sentences";
 export {
   explainProjectFile,
   type ProjectFileProblem,

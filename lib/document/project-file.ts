@@ -3,6 +3,7 @@ import {
   type BidText,
   type BriefText,
   type CampaignText,
+  type CostingText,
   type Project,
   type ProjectFile,
   projectFileSchema,
@@ -69,10 +70,12 @@ export type ProjectTexts = Readonly<{
   requirements: RequirementsText;
   bids: readonly Readonly<{ id: string; text: BidText }>[];
   campaigns: readonly Readonly<{ id: string; text: CampaignText }>[];
+  /** Null where the project has none yet. */
+  costing: CostingText | null;
 }>;
 
 /** The file that a project is exported as. Reading it back gives the same project. */
-export function projectFileOf({ brief, requirements, bids, campaigns }: ProjectTexts): ProjectFile {
+export function projectFileOf({ brief, requirements, bids, campaigns, costing }: ProjectTexts): ProjectFile {
   return {
     format: "evenfield-project",
     version: 1,
@@ -80,6 +83,7 @@ export function projectFileOf({ brief, requirements, bids, campaigns }: ProjectT
     requirements,
     bids: bids.map(({ id, text }) => ({ id, ...text })),
     campaigns: campaigns.map(({ id, text }) => ({ id, ...text })),
+    ...(costing === null ? {} : { costing }),
   };
 }
 

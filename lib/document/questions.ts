@@ -8,10 +8,13 @@ export type Question = Readonly<{ text: string; finding: Finding | null }>;
 
 /**
  * What to ask a bidder, each thing once: what excludes itself, then figures that decide a gate, then what needs an
- * answer, then the other open figures, those with most points behind them first. Notes are worth knowing and not asked.
+ * answer, sums of the form that differ, scope without a figure, then the other open figures, most points first. Notes are worth knowing and not asked.
  * What an answer has settled is not asked again.
  */
-export function questionsTo({ findings, answers, score }: BidEvaluation, units: UnitSystem): readonly Question[] {
+export function questionsTo(
+  { findings, priceFindings, cost, answers, score }: BidEvaluation,
+  units: UnitSystem,
+): readonly Question[] {
   const open = openFigures(score);
   const reasons = new Set(open.flatMap(({ because }) => (because?.kind === "not-comparable" ? [because.reason] : [])));
   const found = (severity: Finding["severity"]) =>
@@ -21,10 +24,15 @@ export function questionsTo({ findings, answers, score }: BidEvaluation, units: 
       .map((finding) => ({ text: tell(finding.question, units), finding }));
   const figures = (atGate: "decides a gate" | "no gate") =>
     open.filter((figure) => figure.atGate === atGate).map(({ question }) => ({ text: question, finding: null }));
+  const differing = priceFindings.filter(({ severity }) => severity === "differs");
+  const scope = cost.scope.flatMap(({ outcome }) => (outcome.kind === "open" ? [outcome.question] : []));
+  const asked = (texts: readonly string[]) => texts.map((text) => ({ text, finding: null }));
   const all: readonly Question[] = [
     ...found("can't be true"),
     ...figures("decides a gate"),
     ...found("needs an answer"),
+    ...asked(differing.map(({ question }) => question)),
+    ...asked(scope),
     ...figures("no gate"),
   ];
   return all.filter(({ text }, at) => all.findIndex((other) => other.text === text) === at);

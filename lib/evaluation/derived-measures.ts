@@ -1,5 +1,5 @@
 import { atLeastAsStrong } from "#lib/claim";
-import type { LifeCycleCost } from "#lib/cost";
+import type { BidCost } from "#lib/cost";
 import type { Figure } from "#lib/figure";
 import type { EvidencedFigure } from "./claimed-figure";
 import type { DerivedMeasureId } from "./measures";
@@ -12,7 +12,7 @@ export type BidFacts = Readonly<{
   area: Figure<"area">;
   infill: InfillFigures;
   hardness: HardnessFigures;
-  cost: LifeCycleCost;
+  cost: BidCost;
 }>;
 
 type Reader = (facts: BidFacts) => EvidencedFigure;
@@ -30,7 +30,7 @@ const shownByInfill =
 
 /** Prices bind the bidder once the bid is signed. */
 const priced =
-  (figure: (cost: LifeCycleCost) => Figure): Reader =>
+  (figure: (cost: BidCost) => Figure): Reader =>
   ({ cost }) => ({ figure: figure(cost), evidence: "guaranteed" });
 
 /** Where each derived measure stands. The type names a measure that has no reader. */

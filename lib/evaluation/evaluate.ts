@@ -1,10 +1,8 @@
 import { type MethodId, matchMethod, type PropertyId, readClaims } from "#lib/claim";
-import { type LifeCycleCost, lifeCycleCost } from "#lib/cost";
 import { type BidFigures, type Criterion, ranking, type ShownFigure, scoreBid, weightStability } from "#lib/criteria";
 import { type CheckedBid, findings } from "#lib/crosscheck";
 import { fieldArea } from "#lib/field";
 import type { Figure } from "#lib/figure";
-import { intervalOfFigure } from "#lib/figure";
 import { type ImpactRequirement, impactCaution } from "#lib/impact";
 import type { InfillSystem } from "#lib/infill";
 import { onFirstReading } from "#lib/once";
@@ -12,21 +10,28 @@ import { claimedFigure, type EvidencedFigure } from "./claimed-figure";
 import { type BidFacts, derivedReaders } from "./derived-measures";
 import { hardnessFigures } from "./hardness-figures";
 import { infillFigures, knownInfill } from "./infill-figures";
+import { type InstalledCampaign, latestDepthGrid } from "./latest-depth-grid";
 import { claimedMeasures, type DerivedMeasureId, evidenceLevels } from "./measures";
 import type { Bid, BidEvaluation, Brief, Evaluation, Project, Requirements } from "./model";
+import { type ProjectMoney, pricesAsBid, projectMoney, squareMetresOf } from "./project-money";
 import { wantedProperties } from "./wanted-properties";
 
 /**
  * The whole job: from entered claims to figures, findings, gates, scores and an order, each figure with its working.
  * Pure and deterministic: the same project gives the same evaluation, to the last bit.
  */
-export function evaluate({ brief, requirements, bids }: Project): Evaluation {
+export function evaluate(project: Project): Evaluation {
+  const { brief, requirements, bids, campaigns = [] } = project;
   const area = fieldArea(brief.field);
-  const setting = { brief, requirements, area };
+  const setting = { brief, requirements, area, campaigns };
   const read = bids.map((bid) => factsOf(bid, setting));
+  const money = projectMoney(read, project, area);
   const checked = read.map(({ checked }) => checked);
   const asked = { criteria: requirements.criteria, wanted: wantedProperties(requirements.criteria) };
-  const evaluated = read.map((facts) => evaluateBid(facts, checked, asked));
+  const evaluated = read.flatMap((facts, index) => {
+    const cost = money.costs[index];
+    return cost === undefined ? [] : [evaluateBid({ ...facts, cost }, checked, asked, money)];
+  });
   const scores = evaluated.map(({ score }) => score);
   return {
     format: "evenfield-evaluation",
@@ -36,26 +41,33 @@ export function evaluate({ brief, requirements, bids }: Project): Evaluation {
     bids: evaluated,
     ranking: ranking(scores),
     stability: weightStability(scores),
+    baseAlternative: money.baseAlternative,
     cautions: [impactCaution],
   };
 }
 
-type Setting = Readonly<{ brief: Brief; requirements: Requirements; area: Figure<"area"> }>;
+type Setting = Readonly<{
+  brief: Brief;
+  requirements: Requirements;
+  area: Figure<"area">;
+  campaigns: readonly InstalledCampaign[];
+}>;
 
 /** What one bid amounts to by itself, and the same as the cross-checks look at it. */
-type ReadBid = BidFacts & Readonly<{ checked: CheckedBid }>;
+type ReadBid = Omit<BidFacts, "cost"> & Readonly<{ checked: CheckedBid }>;
 
-function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
+function factsOf(bid: Bid, { brief, requirements, area, campaigns }: Setting): ReadBid {
   const known = knownInfill(bid, brief.ownMaterials);
   const infill = infillFigures(bid, known, area);
   const impact = withMethod(requirements.impact);
   const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact, {
     ...{ mineralShare: infill.mineralShare, depth: infill.depth },
     hoursPerYear: brief.use.hoursPerYear.value,
+    depthGrid: latestDepthGrid(campaigns.filter(({ installed }) => installed === bid.id)),
   });
-  const cost = costFigures(bid, brief, area);
   const { totalArealDensity, stabilisingMass, depth: infillDepth, mineralShare, floatProneShare } = infill;
-  const { id, letter, system, claims, prices } = bid;
+  const { id, letter, system, claims } = bid;
+  const prices = pricesAsBid(bid, brief, squareMetresOf(area));
   const checked: CheckedBid = {
     ...{ id, letter, system, claims, prices, area, impact },
     ...{ infill: known.system, described: describedComponents(bid, known.system) },
@@ -64,16 +76,17 @@ function factsOf(bid: Bid, { brief, requirements, area }: Setting): ReadBid {
     studyYears: brief.money.studyPeriod.years,
     asOf: brief.money.baseDate,
   };
-  return { bid, area, infill, hardness, cost, checked };
+  return { bid, area, infill, hardness, checked };
 }
 
 /** What is asked of every bid. */
 type Asked = Readonly<{ criteria: readonly Criterion[]; wanted: readonly PropertyId[] }>;
 
 function evaluateBid(
-  { checked, ...facts }: ReadBid,
+  { checked, ...facts }: ReadBid & Pick<BidFacts, "cost">,
   all: readonly CheckedBid[],
   { criteria, wanted }: Asked,
+  money: ProjectMoney,
 ): BidEvaluation {
   const { bid, infill, hardness, cost } = facts;
   const { id, letter, bidder, system, claims, answers } = bid;
@@ -84,6 +97,9 @@ function evaluateBid(
       return reading();
     },
     findings: findings(checked, all),
+    get priceFindings() {
+      return money.findings().get(id) ?? [];
+    },
     score: scoreBid(criteria, shownFigures(facts, criteria)),
   };
 }
@@ -98,17 +114,6 @@ function withMethod(impact: ImpactRequirement): ImpactRequirement & Readonly<{ m
   const method = matchMethod(impact.method);
   if (method === null || method === "not-stated") throw new RangeError(`no test method ${impact.method}`);
   return { ...impact, method };
-}
-
-function costFigures(bid: Bid, brief: Brief, area: Figure<"area">): LifeCycleCost {
-  const squareMetres = intervalOfFigure(area)?.low;
-  if (squareMetres === undefined) throw new RangeError("a field without an area: its schema let it through");
-  return lifeCycleCost(bid.prices, {
-    bid: bid.id,
-    area: squareMetres,
-    hoursPerYear: brief.use.hoursPerYear.value,
-    conventions: brief.money,
-  });
 }
 
 const isDerived = (id: string): id is DerivedMeasureId => Object.hasOwn(derivedReaders, id);

@@ -1,7 +1,8 @@
 import { agedPoints, bestClaim, type Claim, comparability, type MethodId, ofAge, quantityOf } from "#lib/claim";
 import { type Figure, intervalOfFigure, type Origin, unknown } from "#lib/figure";
 import {
-  applicableSensitivity,
+  type AgedLevel,
+  type DepthGrid,
   depthMargin,
   explainChances,
   explainOutlook,
@@ -9,13 +10,16 @@ import {
   hardnessChances,
   hardnessOutlook,
   type ImpactRequirement,
+  outlookChoices,
   type SensitivityFacts,
   type StatedLevel,
+  spotSensitivity,
 } from "#lib/impact";
 import { type InfillSystem, polymerShare } from "#lib/infill";
 import { onFirstReading } from "#lib/once";
 import { type In, intervalOf } from "#lib/quantity";
 import { claimedFigure } from "./claimed-figure";
+import { ownDepthLevels } from "./levels-at-loss";
 import type { Bid, HardnessFigures } from "./model";
 import { weakest } from "./weakest";
 
@@ -47,6 +51,8 @@ export type HardnessSetting = Readonly<{
   mineralShare: Figure<"fraction">;
   depth: Figure<"length">;
   hoursPerYear: number;
+  /** Depths measured on an installed field of this bid; null where there are none. */
+  depthGrid: DepthGrid | null;
 }>;
 
 /** How hard a bid's surface is and may become, from its own claims by the required method and the owner's assumptions. */
@@ -54,7 +60,7 @@ export function hardnessFigures(
   bid: Bid,
   system: InfillSystem | null,
   requirement: ImpactRequirement & Readonly<{ method: MethodId }>,
-  { mineralShare, depth, hoursPerYear }: HardnessSetting,
+  { mineralShare, depth, hoursPerYear, depthGrid }: HardnessSetting,
 ): HardnessFigures {
   const { method } = requirement;
   const asNew = claimedFigure(
@@ -67,13 +73,20 @@ export function hardnessFigures(
   const statedAsNew: StatedLevel | null =
     levelAsNew === null || asNew.claim === null ? null : { level: levelAsNew, from: originOf(bid, asNew.claim) };
   const points = agedPoints(bid.claims, "g-max", method, hoursPerYear);
-  const stated = points.flatMap(({ years, claim }) => {
+  const stated = points.flatMap(({ years, claim }): readonly AgedLevel[] => {
     const quantity = quantityOf(claim, "g-max");
-    return quantity === null ? [] : [{ years, level: intervalOf(quantity.reading), from: originOf(bid, claim) }];
+    if (quantity === null) return [];
+    const field = claim.testField === "" ? null : claim.testField.toLowerCase();
+    return [
+      { years, level: intervalOf(quantity.reading), from: originOf(bid, claim), field, fields: claim.fieldCount },
+    ];
   });
+  // a level as new on a named field is that field's own; of all others the least favourable stands for the bid
+  const later = stated.filter(({ years, field }) => years > 0 || field != null);
+  const newIsAmong = later.some(({ from }) => from.kind === "claim" && from.claim === asNew.claim?.id);
   const outlook = hardnessOutlook({
-    newLevel: statedAsNew,
-    agedPoints: stated.filter(({ years }) => years > 0),
+    newLevel: newIsAmong ? null : statedAsNew,
+    agedPoints: later,
     requirement,
     years: requirement.horizonYears,
   });
@@ -83,14 +96,19 @@ export function hardnessFigures(
     polymerShare: system === null ? null : polymerShare(system),
     shockLayer: shockLayerOf(bid.claims),
   };
-  const sensitivity = applicableSensitivity(facts, requirement.depthSensitivity);
+  const own = ownDepthLevels(bid, method, depth);
+  const sensitivity = spotSensitivity({
+    ...{ facts, choice: requirement.depthSensitivity, levelsAtLoss: own.levels },
+    shockLayer: outlookChoices(requirement).shockLayer,
+  });
   // they take as long as the rest of the outlook, and few readers ask for them
   const chances = onFirstReading(() =>
     hardnessChances({
       ...{ stated, requirement, facts },
       mineralShare: intervalOfFigure(mineralShare),
       infillDepth: leastDepth(depth),
-      levelsAtLoss: [], // no bid form asks for levels at lesser depths yet
+      levelsAtLoss: own.levels,
+      depthGrid,
     }),
   );
   const margin = { stated: statedAsNew, sensitivity };
@@ -103,6 +121,7 @@ export function hardnessFigures(
     atHorizon: atHorizonOf(outlook),
     atHorizonEvidence: weakest(points.map(({ claim }) => claim.evidence)),
     sensitivity,
+    ownSensitivity: own.sensitivity,
     depthMargin: depthMargin({ ...margin, limit: requirement.limit.value }),
     softMargin: depthMargin({ ...margin, limit: requirement.targetWindow.low.value, side: "too-soft" }),
     get chances() {

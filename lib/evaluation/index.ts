@@ -32,12 +32,14 @@ export { type BidOpenings, type OpenFigure, openFigures, openQuestions, type Rea
 export { formatPointSpan, formatPoints, formatShare } from "./points";
 export { type PropertyYears, propertyYears } from "./property-years";
 export { referenceMethod } from "./reference-method";
+export { type PricedReset, priceLineLabels, type ResetPrice, resetPrices } from "./reset-prices";
 export {
   type BidText,
   type BriefText,
   bidSchema,
   briefSchema,
   type CampaignText,
+  type CostingText,
   documentSchemas,
   type ProjectFile,
   projectFileSchema,

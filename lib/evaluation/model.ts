@@ -1,5 +1,5 @@
 import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
-import type { CostConventions, LifeCycleCost, PriceLine } from "#lib/cost";
+import type { AlternativeCost, BidCost, CostConventions, Costing, MoneyFinding, PriceLine } from "#lib/cost";
 import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteria";
 import type { Answer, Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
@@ -14,7 +14,8 @@ import type {
 } from "#lib/impact";
 import type { CrossSection, Placement, WeightClass } from "#lib/infill";
 import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
-import type { Quantity } from "#lib/quantity";
+import type { ExactQuantity, Quantity } from "#lib/quantity";
+import type { InstalledCampaign } from "./latest-depth-grid";
 
 /** What is to be built and how money over time is counted, before any bid. */
 export type Brief = Readonly<{
@@ -54,11 +55,23 @@ export type Bid = Readonly<{
   infill: Readonly<{ placement: Placement; components: readonly InfillClaim[] }>;
   claims: readonly Claim[];
   prices: readonly PriceLine[];
+  /** The sum that the bid form states, in figures; null where it states none. */
+  statedTotal: ExactQuantity<"money"> | null;
+  /** The same sum in the words of the form; empty where it has none. */
+  statedTotalInWords: string;
   /** What the bidder answered to questions, and what claims said before. */
   answers: readonly Answer[];
 }>;
 
-export type Project = Readonly<{ brief: Brief; requirements: Requirements; bids: readonly Bid[] }>;
+export type Project = Readonly<{
+  brief: Brief;
+  requirements: Requirements;
+  bids: readonly Bid[];
+  /** The owner's side of the money: levelling, links and what the bids are compared with. */
+  costing: Costing;
+  /** Tests on the finished field; absent where none are at hand. */
+  campaigns?: readonly InstalledCampaign[];
+}>;
 
 /** What the infill of a bid amounts to. */
 export type InfillFigures = Readonly<{
@@ -95,6 +108,8 @@ export type HardnessFigures = Readonly<{
   atHorizon: Figure<"impactLevel">;
   atHorizonEvidence: EvidenceLevel;
   sensitivity: Sensitivity;
+  /** What the bid's own levels at lesser infill depths show; null where it gives none. */
+  ownSensitivity: Figure<"depthSensitivity"> | null;
   depthMargin: DepthMargin;
   /** Depth that may gather on a spot before it is softer than the owner's target window. */
   softMargin: DepthMargin;
@@ -112,8 +127,11 @@ export type BidEvaluation = Readonly<{
   reading: ClaimsReading;
   infill: InfillFigures;
   hardness: HardnessFigures;
-  cost: LifeCycleCost;
+  /** Levelled, with what was added and what does not count. */
+  cost: BidCost;
   findings: readonly Finding[];
+  /** What the bid form’s own figures do not agree on, and prices that stand out beside the other bids. */
+  priceFindings: readonly MoneyFinding[];
   answers: readonly Answer[];
   score: BidScore;
 }>;
@@ -128,5 +146,7 @@ export type Evaluation = Readonly<{
   ranking: Ranking;
   /** How far each weight can move before another bid leads; null with fewer than two bids that can lead. */
   stability: WeightStability | null;
+  /** What the owner’s own alternative costs, natural grass for example; null where none is described. */
+  baseAlternative: AlternativeCost | null;
   cautions: readonly string[];
 }>;

@@ -1,3 +1,4 @@
+import type { ScopeRow } from "#lib/cost";
 import type { BidScore, Criterion } from "#lib/criteria";
 import type { Shortfall } from "#lib/figure";
 import { bidsAtStart, bidsInWords } from "./bids-in-words";
@@ -38,6 +39,8 @@ export type BidOpenings = Readonly<{
   inRanges: number;
   /** The same in sentences. */
   sentence: string;
+  /** Items of scope for which no figure stands yet, with the question to the bidder. */
+  scope: readonly ScopeRow[];
 }>;
 
 /** The figures of a bid that are missing, not comparable, less proven than asked, or across a limit. */
@@ -106,6 +109,7 @@ export function openQuestions({ bids, ranking }: Evaluation): readonly BidOpenin
       open: openFigures(bid.score),
       inRanges: widthInRanges(bid.score),
       sentence: sentenceOf(bid, reach, leader),
+      scope: bid.cost.scope.filter(({ outcome }) => outcome.kind === "open"),
     };
   });
 }

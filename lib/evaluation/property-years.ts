@@ -44,8 +44,10 @@ const noChange = { low: 0, likely: 0, high: 0 };
 function outlookOf(bid: Bid, id: QuantityPropertyId, method: MethodId, { brief, requirements }: Project) {
   const { label, ...property } = propertyOf(id);
   if (property.kind !== "quantity") throw new RangeError(`${id} takes no figure`);
-  const stated = agedPoints(bid.claims, id, method, brief.use.hoursPerYear.value).map(({ years, reading }) => ({
+  const stated = agedPoints(bid.claims, id, method, brief.use.hoursPerYear.value).map(({ years, reading, claim }) => ({
     years,
+    field: claim.testField === "" ? null : claim.testField.toLowerCase(),
+    fields: claim.fieldCount,
     value: intervalOf(reading) as Interval<SiUnit<DimensionName>>, // in the SI unit of the property
   }));
   return propertyOutlook<DimensionName>({

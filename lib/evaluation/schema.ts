@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { claimSchema, matchMethod, provenanceShape } from "#lib/claim";
-import { costConventionsSchema, priceLinesSchema } from "#lib/cost";
+import { costConventionsSchema, costingSchema, priceLinesSchema, statedTotalSchema } from "#lib/cost";
 import { criteriaSchema } from "#lib/criteria";
 import { answersSchema } from "#lib/crosscheck";
 import { climateSchema, fieldShapeSchema, useProfileSchema } from "#lib/field";
@@ -79,6 +79,9 @@ export const bidSchema = z.strictObject({
       ),
     ),
   prices: priceLinesSchema,
+  /** Both absent in what was stored before the sums of bid forms were held against their lines. */
+  statedTotal: statedTotalSchema,
+  statedTotalInWords: z.string().trim().max(300, "Expected at most 300 characters.").default(""),
   /** Absent in what was stored before answers were recorded. */
   answers: answersSchema.default([]),
 });
@@ -95,12 +98,20 @@ export const documentSchemas = {
   requirements: requirementsSchema,
   bid: bidSchema,
   campaign: campaignSchema,
+  costing: costingSchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
 
 const bidInFile = bidSchema.extend({ id: idInFile });
-const campaignInFile = z.strictObject({ id: idInFile, ...campaignFields }).superRefine(campaignRules);
+/** Pages of the field tests that have these names would stand before such a campaign. */
+const namesOfPages = ["trace", "worker"];
+
+const campaignId = idInFile.refine((id) => !namesOfPages.includes(id), {
+  error: ({ input }) => `“${input}” is the name of a page of the field tests. Give the campaign another id.`,
+});
+
+const campaignInFile = z.strictObject({ id: campaignId, ...campaignFields }).superRefine(campaignRules);
 
 /** A whole project as one file: text as entered, in one format, to be read by any later version. */
 export const projectFileSchema = z.strictObject({
@@ -137,6 +148,8 @@ export const projectFileSchema = z.strictObject({
       ),
     )
     .default([]),
+  /** Absent in files from before levelling was recorded: nothing is decided then. */
+  costing: costingSchema.default(() => costingSchema.parse({})),
 }) satisfies z.ZodType<Project, unknown>;
 
 /** A project as text: what forms, the database and files hold. */
@@ -144,4 +157,5 @@ export type ProjectFile = z.input<typeof projectFileSchema>;
 export type BriefText = z.input<typeof briefSchema>;
 export type RequirementsText = z.input<typeof requirementsSchema>;
 export type BidText = z.input<typeof bidSchema>;
+export type CostingText = z.input<typeof costingSchema>;
 export type CampaignText = z.input<typeof campaignSchema>;

@@ -4,7 +4,18 @@ import type { Bid, Project } from "./model";
 const byLetter = (letter: string): string => `Bidder ${letter}`;
 
 /** The parts of a bid that people wrote in words. Everything else is read by rules and must not change. */
-const inWords = new Set(["bidder", "system", "words", "note", "document", "laboratory", "label", "asked", "answer"]);
+const inWords = new Set([
+  "bidder",
+  "system",
+  "words",
+  "note",
+  "document",
+  "laboratory",
+  "label",
+  "asked",
+  "answer",
+  "testField",
+]);
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 

@@ -7,7 +7,7 @@ const percent = (share: number) => formatValue("fraction", measured("fraction", 
 const given = (label: string, text: string): WorkingInput => ({
   label,
   text,
-  from: { kind: "requirements", field: "testPlan" },
+  from: { kind: "given-here" },
 });
 
 const atRandom =

@@ -58,7 +58,7 @@ export function missingInfill(question: MissingInfillQuestion): MissingInfill | 
   const inputs = [
     fromMap("depths measured", `${depths.points.length}`),
     fromMap("cells of the map, each an equal part of the field", `${count}`),
-    { label: "depth wanted", text: lengths(target), from: { kind: "requirements", field: "infillDepth" } } as const,
+    { label: "depth wanted", text: lengths(target), from: { kind: "given-here" } } as const,
     {
       label: "area",
       text: `${formatValue("area", area, "us")} (${formatValue("area", area, "metric")})`,

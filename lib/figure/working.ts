@@ -7,7 +7,10 @@ export type Origin = Readonly<
   | { kind: "price-line"; bid: string; line: string }
   | { kind: "material"; material: string }
   | { kind: "figure"; figure: string }
+  | { kind: "costing"; field: string }
   | { kind: "constant" }
+  /** Asked for where the figure is shown, so that there is nowhere else to go. */
+  | { kind: "given-here" }
 >;
 
 /** One input of a working: what it is, as text with its unit, and where it comes from. */

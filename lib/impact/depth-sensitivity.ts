@@ -32,7 +32,17 @@ export type SensitivityFacts = Readonly<{
 }>;
 
 export type Sensitivity = Readonly<
-  | { kind: "applies"; perDepth: In<"1/m">; source: string }
+  | {
+      kind: "applies";
+      perDepth: In<"1/m">;
+      source: string;
+      /** Where it may lie; left out where it is taken as it stands. */
+      range?: Interval<"1/m">;
+      /** Whose it is; the rule of thumb where nothing is said. */
+      basis?: "own-levels" | "owners-value" | "rule-of-thumb";
+      /** The largest loss that it speaks of; that of the rule of thumb where nothing is said. */
+      largestLoss?: In<"m">;
+    }
   /** `reasons` holds one sentence for each condition that fails; `because` says them together. */
   | { kind: "does-not-apply"; reasons: readonly string[]; because: Shortfall }
 >;
@@ -40,7 +50,8 @@ export type Sensitivity = Readonly<
 /** The sensitivity to use for one bid: the owner's own value, or the rule of thumb where every condition holds. */
 export function applicableSensitivity(facts: SensitivityFacts, choice: DepthSensitivityChoice): Sensitivity {
   if (choice.kind === "owners-value") {
-    return { kind: "applies", perDepth: choice.perDepth.value, source: `owner's value: ${choice.reason}` };
+    const source = `owner's value: ${choice.reason}`;
+    return { kind: "applies", perDepth: choice.perDepth.value, source, basis: "owners-value" };
   }
   const reasons = [...methodReason(facts), ...shockLayerReason(facts), ...infillReason(facts), ...levelReason(facts)];
   if (reasons.length === 0) return { kind: "applies", perDepth: halfInchRule.perDepth, source: halfInchRule.source };
@@ -56,11 +67,20 @@ export function applicableSensitivity(facts: SensitivityFacts, choice: DepthSens
 export function explainSensitivity(sensitivity: Sensitivity): string {
   switch (sensitivity.kind) {
     case "applies":
-      return `Sensitivity to depth loss ${formatValue("depthSensitivity", sensitivity.perDepth, "us")} (${formatValue("depthSensitivity", sensitivity.perDepth, "metric")}), ${sensitivity.source}.`;
+      return `Sensitivity to depth loss ${sensitivityText(sensitivity, "us")} (${sensitivityText(sensitivity, "metric")}), ${sensitivity.source}.`;
     case "does-not-apply":
       return explainShortfall(sensitivity.because);
   }
 }
+
+/** The sensitivity, or the range it may lie in. */
+export const sensitivityText = (
+  { perDepth, range }: Extract<Sensitivity, { kind: "applies" }>,
+  system: "us" | "metric",
+): string =>
+  range === undefined
+    ? formatValue("depthSensitivity", perDepth, system)
+    : formatInterval("depthSensitivity", range, system);
 
 const methodReason = ({ method }: SensitivityFacts): readonly string[] =>
   method === halfInchRule.validFor.method

@@ -8,7 +8,9 @@ import type { LineOverAge } from "./property/model";
  * Levels that are open on one side carry no middle and are left out.
  */
 export function driftFromAgedPoints(points: readonly PointInTime[]): Drift {
-  const fit = lineOverAge(points.map(({ years, level: { low, high } }) => ({ years, low, high })));
+  const fit = lineOverAge(
+    points.map(({ years, level: { low, high }, field, fields }) => ({ years, low, high, field, fields })),
+  );
   return fit.kind === "fitted"
     ? fittedDrift(fit.line)
     : { kind: "not-enough-points", distinctAges: fit.distinctAges, reason: fit.reason };
@@ -24,6 +26,7 @@ export const fittedDrift = ({ points, ...line }: LineOverAge): FittedDrift => ({
   residualDeviation: measured("impactLevel", line.residualDeviation),
   degreesOfFreedom: line.degreesOfFreedom,
   meanAge: line.meanAge,
-  spreadOfAges: line.spreadOfAges,
-  points: points.map(({ years, halfWidth }) => ({ years, halfWidth: measured("impactLevel", halfWidth) })),
+  errorAtMeanAge: measured("impactLevel", line.errorAtMeanAge),
+  points: points.map((point) => ({ ...point, halfWidth: measured("impactLevel", point.halfWidth) })),
+  fieldsApart: line.fieldsApart,
 });

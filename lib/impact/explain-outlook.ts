@@ -1,7 +1,7 @@
 import { explainShortfall } from "#lib/figure";
-import { formatValue } from "#lib/quantity";
+import { formatValue, measured } from "#lib/quantity";
 import { ageInWords } from "./age-in-words";
-import type { HardnessOutlook, YearFound } from "./model";
+import type { FittedDrift, HardnessOutlook, YearFound } from "./model";
 
 type Known = Extract<HardnessOutlook, { kind: "outlook" }>;
 
@@ -22,10 +22,16 @@ export function explainOutlook(outlook: HardnessOutlook): readonly string[] {
 function premiseSentence({ drift, ages }: Known): string {
   switch (drift.kind) {
     case "fitted":
-      return `Fitted to ${drift.points.length} levels in the bid, at ages from ${ageInWords(ages.youngest)} to ${ageInWords(ages.oldest)} years; outside those ages the line is extrapolated.`;
+      return `Fitted to ${drift.points.length} levels in the bid${onFields(drift)}, at ages from ${ageInWords(ages.youngest)} to ${ageInWords(ages.oldest)} years; outside those ages the line is extrapolated.`;
     case "not-enough-points":
       return `The yearly change is the owner's assumption. ${drift.reason}`;
   }
+}
+
+function onFields({ fieldsApart }: FittedDrift): string {
+  if (fieldsApart.kind === "pooled") return "";
+  const between = formatValue("impactLevel", measured("impactLevel", fieldsApart.betweenFields), "us");
+  return `, ${fieldsApart.named} fields named (spread from field to field ${between})`;
 }
 
 function limitSentence(found: YearFound, subject: string, limit: string): string {

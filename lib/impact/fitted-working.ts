@@ -1,5 +1,5 @@
 import type { Working } from "#lib/figure";
-import { formatInterval, formatValue } from "#lib/quantity";
+import { formatInterval, formatValue, measured } from "#lib/quantity";
 import { ageInWords } from "./age-in-words";
 import type { AgedLevel, FittedDrift, OutlookQuestion } from "./model";
 import { studentFactor } from "./student-factor";
@@ -24,17 +24,46 @@ export function fittedWorking(
     from: { kind: "requirements", field: "impact.chanceLevel" },
   } as const;
   return {
-    formula:
-      "likely level = a + b × age; range = likely level ± t × s × √(1 + 1/n + (age − mean age)² ÷ Σ(age − mean age)²)",
+    formula: formulas[drift.fieldsApart.kind],
     inputs: [...inputs, chance],
     assumptions: [
       lineInWords(drift, chanceLevel.value),
-      "The levels scatter evenly and independently about a straight line, and this field will age like those tested.",
+      ...fieldsInWords(drift),
       "Where a level was stated as a range, the result is widened by what its ends can change.",
     ],
-    source: "fitted to the levels in the bid; derived by ordinary least squares",
+    source: `fitted to the levels in the bid; derived by ${methods[drift.fieldsApart.kind]}`,
   };
 }
 
+const formulas = {
+  pooled:
+    "likely level = a + b × age; range = likely level ± t × s × √(1 + 1/n + (age − mean age)² ÷ Σ(age − mean age)²)",
+  "several-fields":
+    "likely level = a + b × age; range = likely level ± t × √(spread between fields² + scatter on a field² + error of the line²)",
+} as const;
+
+const methods = {
+  pooled: "ordinary least squares",
+  "several-fields": "restricted maximum likelihood (each field with an offset of its own)",
+} as const;
+
+const inGrams = (level: number): string => formatValue("impactLevel", measured("impactLevel", level), "us");
+
+function fieldsInWords({ fieldsApart, residualDeviation }: FittedDrift): readonly string[] {
+  if (fieldsApart.kind === "pooled") {
+    return [
+      "The levels scatter evenly and independently about a straight line, and this field will age like those tested.",
+      fieldsApart.reason,
+    ];
+  }
+  const { betweenFields, fields, named } = fieldsApart;
+  const unnamed = fields - named;
+  return [
+    `All fields age by the same slope, each with an offset of its own: spread between fields ${inGrams(betweenFields)}, scatter on one field ${inGrams(residualDeviation)}. This field is one more of them.`,
+    ...(unnamed === 0 ? [] : [`Levels on no named field count as a field of their own: ${unnamed}.`]),
+    ...(named === 2 ? ["Two named fields show their spread by one difference only, so it is not well known."] : []),
+  ];
+}
+
 const lineInWords = ({ points, intercept, slope, residualDeviation, degreesOfFreedom }: FittedDrift, chance: number) =>
-  `Line through n = ${points.length} levels: a = ${formatValue("impactLevel", intercept, "us")}, b = ${formatValue("rateOfChange", slope, "us")}, scatter s = ${formatValue("impactLevel", residualDeviation, "us")}; t = ${studentFactor(chance, degreesOfFreedom).toFixed(3)} for ${degreesOfFreedom} degrees of freedom.`;
+  `Line through n = ${points.length} levels: a = ${formatValue("impactLevel", intercept, "us")}, b = ${formatValue("rateOfChange", slope, "us")}, scatter s = ${formatValue("impactLevel", residualDeviation, "us")}; t = ${studentFactor(chance, degreesOfFreedom).toFixed(3)} for ${Number(degreesOfFreedom.toFixed(1))} degrees of freedom.`;

@@ -1,7 +1,8 @@
 import { formatValue, type In, type Interval, measured } from "#lib/quantity";
 import type { SensitivityFacts } from "./depth-sensitivity";
+import { type DepthGrid, type GridSpread, gridSpread, type NoGrid } from "./grid-spread";
 import type { AgedLevel, ImpactRequirement } from "./model";
-import { outlookChoices } from "./outlook-choices";
+import { outlookChoices, wantedChance } from "./outlook-choices";
 import { type ChanceOutlook, chanceOutlook, type SpreadBasis } from "./property/chances";
 import { isClosedValue, lineOverAge } from "./property/line-over-age";
 import type { AgedValue, ValueBasis } from "./property/model";
@@ -19,12 +20,23 @@ export type HardnessChancesQuestion = Readonly<{
   infillDepth: In<"m"> | null;
   /** The bid's own levels at full depth (loss 0) and at lesser depths; empty where it gives none. */
   levelsAtLoss: readonly LevelAtLoss[];
+  /** Depths measured on an installed field of this system; null where there are none. */
+  depthGrid: DepthGrid | null;
 }>;
+
+/**
+ * Chances with every level taken at its bound. The true ones are no smaller where the levels are stated as at most, and
+ * no greater where they are stated as at least.
+ * @source derived: a lower level keeps a limit from above more surely, in every year and at every spot
+ */
+export type ChanceBound = Readonly<{ stated: "at-most" | "at-least"; outlook: ChanceOutlook }>;
 
 /** The chances with what they rest on, in sentences. */
 export type HardnessChances = Readonly<{
   outlook: ChanceOutlook;
   sensitivity: FieldSensitivity;
+  /** Where all levels are open on one and the same side, which leaves a bound of every chance; else null. */
+  bound: ChanceBound | null;
   /** What was assumed and where it stops being valid. */
   assumptions: readonly string[];
 }>;
@@ -35,26 +47,49 @@ export function hardnessChances(question: HardnessChancesQuestion): HardnessChan
   const choices = outlookChoices(requirement);
   const { choice, levelsAtLoss } = { choice: requirement.depthSensitivity, levelsAtLoss: question.levelsAtLoss };
   const sensitivity = fieldSensitivity({ facts, choice, shockLayer: choices.shockLayer, levelsAtLoss });
-  const spread = spreadBasis(question, sensitivity);
+  const grid = gridSpread(requirement, question.depthGrid);
+  const spread = spreadBasis(question, sensitivity, grid);
   const basis = basisOf(stated, requirement);
   if (basis === null) {
     const because = { kind: "not-claimed", what: "any impact level by the required method" } as const;
-    return { outlook: { kind: "unknown", because }, sensitivity, assumptions: [] };
+    return { outlook: { kind: "unknown", because }, sensitivity, bound: null, assumptions: [] };
   }
-  const { limit, targetWindow, testLocations, chanceLevel, horizonYears } = requirement;
-  const outlook = chanceOutlook({
-    ...{ basis, spread, resets: choices.resets },
-    limits: {
-      required: { low: null, high: limit.value },
-      wished: { low: targetWindow.low.value, high: targetWindow.high.value },
-    },
-    ...{ locations: testLocations, level: chanceLevel.value, years: horizonYears },
+  const { limit, targetWindow, testLocations, horizonYears } = requirement;
+  const outlookFrom = (from: ValueBasis) =>
+    chanceOutlook({
+      ...{ basis: from, spread, resets: choices.resets },
+      limits: {
+        required: { low: null, high: limit.value },
+        wished: { low: targetWindow.low.value, high: targetWindow.high.value },
+      },
+      ...{ locations: testLocations, level: wantedChance(requirement).value, years: horizonYears },
+    });
+  const outlook = outlookFrom(basis);
+  const atBound = outlook.kind === "unknown" ? basisAtBound(basis) : null;
+  return {
+    ...{ outlook, sensitivity },
+    bound: atBound === null ? null : { stated: atBound.stated, outlook: outlookFrom(atBound.basis) },
+    assumptions: assumptionsOf(question, basis, spread, { sensitivity, grid }),
+  };
+}
+
+/** Levels that are all stated as at most, or all as at least, each taken for the bound itself. */
+function basisAtBound(basis: ValueBasis): Readonly<{ stated: ChanceBound["stated"]; basis: ValueBasis }> | null {
+  if (basis.kind === "line") return null;
+  const { used } = basis;
+  const all = (side: "low" | "high") => used.every((value) => Number.isFinite(value[side]));
+  const at = (side: "low" | "high"): ValueBasis => ({
+    ...basis,
+    used: used.map((value) => ({ ...value, low: value[side], high: value[side] })),
   });
-  return { outlook, sensitivity, assumptions: assumptionsOf(question, basis, spread, sensitivity) };
+  if (all("high")) return { stated: "at-most", basis: at("high") };
+  return all("low") ? { stated: "at-least", basis: at("low") } : null;
 }
 
 function basisOf(stated: readonly AgedLevel[], { ownersDrift }: ImpactRequirement): ValueBasis | null {
-  const values = stated.map(({ years, level: { low, high } }): AgedValue => ({ years, low, high }));
+  const values = stated.map(({ years, level: { low, high }, field, fields }): AgedValue => {
+    return { years, low, high, field, fields };
+  });
   if (values.length === 0) return null;
   const fit = lineOverAge(values);
   if (fit.kind === "fitted") return { kind: "line", line: fit.line };
@@ -69,8 +104,11 @@ function basisOf(stated: readonly AgedLevel[], { ownersDrift }: ImpactRequiremen
 function spreadBasis(
   { requirement, mineralShare }: HardnessChancesQuestion,
   sensitivity: FieldSensitivity,
+  grid: GridSpread | NoGrid,
 ): SpreadBasis {
   const { spread, law } = outlookChoices(requirement);
+  if (grid.kind === "counts" && sensitivity.kind === "applies")
+    return { kind: "depth", perDepth: sensitivity.perDepth, law, deviation: grid.deviation };
   if (spread.kind === "level-deviation") {
     const share = spread.share.value;
     return { kind: "share", law, deviation: { low: share, likely: share, high: share } };
@@ -84,25 +122,37 @@ function spreadBasis(
   return { kind: "depth", perDepth, law, deviation: depthDeviations[infillClass(mineralShare)][spread.grooming] };
 }
 
+/** A grid without a sensitivity says nothing of the level. */
+const whyNoGrid = ({ kind, sentence }: GridSpread | NoGrid): readonly string[] => {
+  if (kind === "counts") return ["The measured depths don’t count: how the level answers to lost depth is not known."];
+  return sentence === null ? [] : [sentence];
+};
+
 const startedFrom = {
   "every-month": "levelled every month",
   "less-often": "levelled less often than every month",
 } as const;
 
 function assumptionsOf(
-  { requirement, mineralShare, infillDepth }: HardnessChancesQuestion,
+  { requirement, mineralShare, infillDepth, levelsAtLoss }: HardnessChancesQuestion,
   basis: ValueBasis,
   spread: SpreadBasis,
-  sensitivity: FieldSensitivity,
+  { sensitivity, grid }: Readonly<{ sensitivity: FieldSensitivity; grid: GridSpread | NoGrid }>,
 ): readonly string[] {
   const choices = outlookChoices(requirement);
   return [
     ...(basis.kind === "line"
-      ? ["Fields scatter about the bid's own line as its results do (Student's t)."]
+      ? [
+          basis.line.fieldsApart.kind === "several-fields"
+            ? "A new field lies off the bid's own line by the spread between its fields and the scatter on one (Student's t)."
+            : "Fields scatter about the bid's own line as its results do (Student's t).",
+        ]
       : [
           "The yearly change lies between the owner's low and high, most likely at the likely one (a triangle), and a level stated as a range may lie anywhere in it alike.",
         ]),
-    ...spreadInWords(choices.spread, infillClass(mineralShare), spread),
+    ...(grid.kind === "counts" && spread.kind === "depth"
+      ? [grid.sentence]
+      : [...spreadInWords(choices.spread, infillClass(mineralShare), spread), ...whyNoGrid(grid)]),
     ...(spread.kind === "depth"
       ? [
           `Sensitivity to depth loss ${formatValue("depthSensitivity", spread.perDepth.likely, "us")} (${formatValue("depthSensitivity", spread.perDepth.likely, "metric")}), ${sensitivity.kind === "applies" ? sensitivity.source : ""}, ${lawInWords[spread.law]}.`,
@@ -110,6 +160,8 @@ function assumptionsOf(
             deviation: spread.deviation.likely,
             perDepth: spread.perDepth.likely,
             ...{ law: spread.law, infillDepth },
+            ...(sensitivity.kind === "applies" ? { largestLoss: sensitivity.largestLoss } : {}),
+            ofOwnLevels: levelsAtLoss.length > 0,
           }),
         ]
       : []),

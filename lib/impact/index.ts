@@ -21,6 +21,7 @@ export { driftFromAgedPoints } from "./drift";
 export { effectiveYears, effectiveYearsAfterReset, type Reset } from "./effective-age";
 export { explainChances, explainChanceYear } from "./explain-chances";
 export { explainOutlook } from "./explain-outlook";
+export { type DepthGrid, gridSpread } from "./grid-spread";
 export { type HardnessChances, type HardnessChancesQuestion, hardnessChances } from "./hardness-chances";
 export { type AgedLines, type AgedResult, agedLines, ageInYears, pulledBySingleResults } from "./line/aged-lines";
 export { type LeastSquaresLine, leastSquaresLine } from "./line/least-squares";
@@ -46,7 +47,7 @@ export type {
   YearFound,
 } from "./model";
 export { hardnessOutlook } from "./outlook";
-export { type OutlookChoices, outlookChoices, startingOutlookText } from "./outlook-choices";
+export { type OutlookChoices, outlookChoices, startingOutlookText, wantedChance } from "./outlook-choices";
 export { type Prediction, predictedLevel } from "./prediction";
 export {
   type ChanceOutlook,
@@ -61,12 +62,14 @@ export type { PropertyOutlook, PropertyOutlookQuestion, PropertyYear, ValueBasis
 export { propertyOutlook } from "./property/outlook";
 export { type InputEffect, type MovedInput, whatMovesIt } from "./property/what-moves-it";
 export { impactRequirementSchema } from "./schema";
+export { spotSensitivity } from "./spot-sensitivity";
 export { depthDeviations, depthSpread, infillClass, type MeasuredDepths } from "./spread/depth-spread";
 export {
   equalSprings,
   type FieldSensitivity,
   fieldSensitivity,
   type LevelAtLoss,
+  ownEvidence,
   shockLayerFactor,
 } from "./spread/field-sensitivity";
 export { type Grooming, groomings } from "./spread/grooming";

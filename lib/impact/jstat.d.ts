@@ -9,6 +9,7 @@ declare module "jstat" {
       inv: (p: number, mean: number, deviation: number) => number;
       cdf: (x: number, mean: number, deviation: number) => number;
     }>;
+    beta: Readonly<{ cdf: (x: number, first: number, second: number) => number }>;
     chisquare: Readonly<{ inv: (p: number, degreesOfFreedom: number) => number }>;
     /** Complement of the error function. */
     erfc: (x: number) => number;

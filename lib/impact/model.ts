@@ -1,7 +1,9 @@
 import type { Figure, Origin, Shortfall } from "#lib/figure";
 import type { ExactQuantity, In, Interval } from "#lib/quantity";
 import type { DepthLaw } from "./depth-law";
+import type { FieldsApart, OnField } from "./fields-apart";
 import type { Grooming } from "./spread/grooming";
+import type { InstalledSpread } from "./spread/installed-spread";
 
 /** What the owner asks of impact attenuation and how far ahead to look. Every figure belongs to one method; none converts to another. */
 export type ImpactRequirement = Readonly<{
@@ -23,7 +25,10 @@ export type ImpactRequirement = Readonly<{
     likely: ExactQuantity<"rateOfChange">;
     high: ExactQuantity<"rateOfChange">;
   }>;
-  /** Chance that one single test result lies inside the stated range, both sides together. */
+  /**
+   * Chance that one single test result lies inside the stated range, both sides together. How sure the limit is to be
+   * kept is another matter: `wantedChance`.
+   */
   chanceLevel: ExactQuantity<"fraction">;
   depthSensitivity: DepthSensitivityChoice;
   /** What the owner sets for chances and the years to come; what is left out is taken from `outlookChoices`. */
@@ -33,6 +38,10 @@ export type ImpactRequirement = Readonly<{
 /** The owner's choices for the outlook. Every one may be left out. */
 export type OwnersOutlook = Readonly<{
   spread?: SpreadChoice | undefined;
+  /** The chance that all locations keep the limit which the owner wants in every year. */
+  wantedChance?: ExactQuantity<"fraction"> | undefined;
+  /** What the spread over an installed field comes from. */
+  installedSpread?: InstalledSpread | undefined;
   /** How the level answers to lost depth. */
   law?: DepthLaw | undefined;
   /** How much less a spot over a shock layer answers to lost depth. */
@@ -58,7 +67,9 @@ export type PlannedReset = Readonly<{
   year: number;
   /** Share of the change so far that it takes back. */
   undone: ExactQuantity<"fraction">;
-  /** What it is and which price line pays for it, in the owner's words; may be empty. */
+  /** The name of the price line that pays for it, the same in every bid; empty where it is not priced. */
+  priceLine: string;
+  /** What it is, in the owner's words; may be empty. */
   note: string;
 }>;
 
@@ -68,7 +79,7 @@ export type DepthSensitivityChoice = Readonly<
 >;
 
 /** A level the bid gives by the required method, and where it stands. One-sided statements have an infinite side. */
-export type StatedLevel = Readonly<{ level: Interval<"g">; from: Origin }>;
+export type StatedLevel = Readonly<{ level: Interval<"g">; from: Origin }> & OnField;
 
 /** A stated level of a surface in use for some years, fractions allowed. */
 export type AgedLevel = StatedLevel & Readonly<{ years: number }>;
@@ -77,7 +88,7 @@ export type AgedLevel = StatedLevel & Readonly<{ years: number }>;
 export type YearFound = Readonly<{ kind: "known"; year: number } | { kind: "not-within-horizon"; horizon: number }>;
 
 /** A level with its age; all that the line needs. */
-export type PointInTime = Readonly<{ years: number; level: Interval<"g"> }>;
+export type PointInTime = Readonly<{ years: number; level: Interval<"g"> }> & OnField;
 
 /** A straight line through levels by age, with what is needed to say how sure it is. */
 export type FittedDrift = Readonly<{
@@ -86,14 +97,19 @@ export type FittedDrift = Readonly<{
   intercept: In<"g">;
   slopeError: In<"g/year">;
   interceptError: In<"g">;
-  /** Standard deviation of the levels about the line. */
+  /** Standard deviation of the levels about the line; where fields are told apart, of one field about its own. */
   residualDeviation: In<"g">;
   degreesOfFreedom: number;
+  /** The age at which a new test result is surest, and its standard error there. */
   meanAge: number;
-  /** Σ(age − mean age)², in years². */
-  spreadOfAges: number;
-  /** The ages that carry the line, with half the width of each stated level. */
-  points: readonly Readonly<{ years: number; halfWidth: In<"g"> }>[];
+  errorAtMeanAge: In<"g">;
+  /**
+   * The ages that carry the line, with half the width of each stated level and what the level adds to the line at the
+   * mean age, and a year from there.
+   */
+  points: readonly Readonly<{ years: number; halfWidth: In<"g">; atMeanAge: number; perYear: number }>[];
+  /** Whether fields were told apart; spreads in g. */
+  fieldsApart: FieldsApart;
 }>;
 
 export type Drift = FittedDrift | Readonly<{ kind: "not-enough-points"; distinctAges: number; reason: string }>;

@@ -1,6 +1,6 @@
 import type { DepthLaw } from "./depth-law";
 import type { Reset } from "./effective-age";
-import type { ImpactRequirement, OwnersOutlook, SpreadChoice } from "./model";
+import type { ImpactRequirement, SpreadChoice } from "./model";
 import { equalSprings, type ShockLayerFactor } from "./spread/field-sensitivity";
 
 /** Where a choice comes from: the owner, or what this program starts from. */
@@ -12,7 +12,7 @@ export type OutlookChoices = Readonly<{
   law: DepthLaw;
   shockLayer: ShockLayerFactor;
   resets: readonly Reset[];
-  setBy: Readonly<Record<keyof OwnersOutlook, SetBy>>;
+  setBy: Readonly<Record<"spread" | "law" | "shockLayer" | "resets", SetBy>>;
 }>;
 
 /**
@@ -34,9 +34,20 @@ export function outlookChoices({ outlook = {} }: Pick<ImpactRequirement, "outloo
   };
 }
 
+/**
+ * How sure the owner wants the limit to be kept; the chance of a stated range where nothing else was set, as in what was
+ * stored while both were one figure.
+ */
+export const wantedChance = ({
+  outlook,
+  chanceLevel,
+}: Pick<ImpactRequirement, "outlook" | "chanceLevel">): ImpactRequirement["chanceLevel"] =>
+  outlook?.wantedChance ?? chanceLevel;
+
 /** The same choices as text, for a form that shows them before anybody set one. */
 export const startingOutlookText = {
   spread: { kind: "by-class", grooming: "every-month" },
+  installedSpread: "without-grid",
   law: "log-linear",
   shockLayer: { kind: "as-soft-as-the-infill" },
   resets: [],

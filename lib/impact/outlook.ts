@@ -22,7 +22,7 @@ export function hardnessOutlook({ newLevel, agedPoints, requirement, years }: Ou
   const found = propertyOutlook({
     dimension: "impactLevel",
     what: "any impact level by the required method",
-    stated: stated.map(({ years: age, level }) => ({ years: age, value: level })),
+    stated: stated.map(({ years: age, level, field, fields }) => ({ years: age, value: level, field, fields })),
     change: { low: ownersDrift.low.value, likely: ownersDrift.likely.value, high: ownersDrift.high.value },
     limits: { low: targetWindow.low.value, high: limit.value },
     chance: chanceLevel.value,

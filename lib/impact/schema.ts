@@ -2,6 +2,7 @@ import { z } from "zod";
 import { exactField, inUnit } from "#lib/quantity";
 import { depthLaws } from "./depth-law";
 import { groomings } from "./spread/grooming";
+import { installedSpreads } from "./spread/installed-spread";
 
 const longestHorizon = 40;
 const mostLocations = 100;
@@ -21,6 +22,8 @@ const yearsField = exactField("time")
   });
 
 const levelField = exactField("impactLevel", { above: [0, "g"] });
+
+const chanceField = exactField("fraction", { atLeast: [50, "%"], below: [100, "%"] });
 
 const depthSensitivitySchema = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("common-practice") }),
@@ -65,12 +68,16 @@ const resetYearField = exactField("count")
 const resetSchema = z.strictObject({
   year: resetYearField,
   undone: exactField("fraction", { atLeast: [0, "%"], atMost: [100, "%"] }),
+  /** Absent in what was stored while the note named the line in words. */
+  priceLine: z.string().trim().max(300, "Expected at most 300 characters.").default(""),
   note: z.string().trim().max(500, "Expected at most 500 characters.").default(""),
 });
 
 /** Absent in what was stored before; what is left out is taken from `outlookChoices`. */
 const ownersOutlookSchema = z.strictObject({
   spread: spreadSchema.optional(),
+  wantedChance: chanceField.optional(),
+  installedSpread: z.enum(installedSpreads).optional(),
   law: z.enum(depthLaws).optional(),
   shockLayer: shockLayerSchema.optional(),
   resets: z
@@ -103,7 +110,7 @@ export const impactRequirementSchema = z
       likely: exactField("rateOfChange"),
       high: exactField("rateOfChange"),
     }),
-    chanceLevel: exactField("fraction", { atLeast: [50, "%"], below: [100, "%"] }),
+    chanceLevel: chanceField,
     depthSensitivity: depthSensitivitySchema,
     outlook: ownersOutlookSchema.optional(),
   })

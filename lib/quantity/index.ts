@@ -1,5 +1,14 @@
 export { inUnit, measured, type UnitOf, type UnitSystem, unitFor } from "./convert";
 export {
+  type CurrencyCode,
+  currencies,
+  currencyCodes,
+  isForeignPrice,
+  type WrittenCurrency,
+  withCurrencySign,
+  writtenCurrency,
+} from "./currency";
+export {
   type DimensionDefinition,
   type DimensionName,
   type DisplayUnit,

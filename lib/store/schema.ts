@@ -7,4 +7,5 @@ export const unreadBodies = {
   requirements: z.unknown(),
   bid: z.unknown(),
   campaign: z.unknown(),
+  costing: z.unknown(),
 } satisfies Schemas;

@@ -127,7 +127,7 @@ function afterImpact(impact: Impact, dropHeight: In<"m"> | null, agreement: Spee
   const height = {
     label: "drop height",
     text: lengthText(dropHeight),
-    from: { kind: "requirements", field: "method" },
+    from: { kind: "given-here" },
   } as const;
   const arrival = fromTrace("speed of impact, √(2 · g₀ · drop height)", speedText(speed));
   const all = [...assumptions, gravityNote, withoutFriction];

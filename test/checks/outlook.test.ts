@@ -304,10 +304,12 @@ const scenario: ValueBasis = {
 const lineAt = (likely: number, error: number, freedom: number): ValueBasis => ({
   kind: "line",
   line: {
-    ...{ slope: 0, intercept: likely, slopeError: 0, interceptError: 0 },
+    ...{ slope: 0, intercept: likely, slopeError: 0, interceptError: 0, errorAtMeanAge: error },
     residualDeviation: error / Math.sqrt(1 + 1 / (freedom + 2)),
-    ...{ degreesOfFreedom: freedom, meanAge: 0, spreadOfAges: 1 },
-    points: Array.from({ length: freedom + 2 }, () => ({ years: 0, halfWidth: 0 })),
+    ...{ degreesOfFreedom: freedom, meanAge: 0, fieldsApart: { kind: "pooled", reason: "" } },
+    points: Array.from({ length: freedom + 2 }, () => {
+      return { years: 0, halfWidth: 0, atMeanAge: 1 / (freedom + 2), perYear: 0 };
+    }),
   },
 });
 

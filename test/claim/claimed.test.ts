@@ -168,6 +168,7 @@ describe("agedPoints", () => {
       hardness("words", "", { words: "stays soft", condition: "year 8" }),
       hardness("unknown", "100 g", { condition: "not stated" }),
       hardness("months", "101 g", { condition: "18 months" }),
+      hardness("shallow", "130 g", { condition: "new, 0.5 in less infill" }),
     ];
     const points = agedPoints(claims, "g-max", "f355-a");
     expect(points.map(({ years, claim }) => [years, claim.id])).toEqual([

@@ -29,6 +29,8 @@ describe("claimsFromRows", () => {
           laboratory: "",
           accreditation: "not-stated",
           build: "not-stated",
+          testField: "",
+          fieldCount: "",
         },
       },
     ]);
@@ -36,7 +38,7 @@ describe("claimsFromRows", () => {
 
   test("reads the stated order of columns without headings", () => {
     const claim = ["g-max", "95 g", "f1936", "new", "Field-tested", "Report 14", "3", "Gmax 95", "check points"];
-    const row = [...claim, "F1936-19", "May 2024", "County test house", "yes", "The build of this bid"];
+    const row = [...claim, "F1936-19", "May 2024", "County test house", "yes", "The build of this bid", "North", "1"];
     const [first] = claimsFromRows([row], (at) => `bid-a-${at}`).claims;
     expect(first?.claim).toEqual({
       id: "bid-a-1",
@@ -54,6 +56,8 @@ describe("claimsFromRows", () => {
       laboratory: "County test house",
       accreditation: "accredited",
       build: "bid-build",
+      testField: "North",
+      fieldCount: "1",
     });
   });
 

@@ -67,6 +67,24 @@ describe("parseCondition", () => {
   });
 
   test.each([
+    ["new, 0.5 in less infill", "lost", "0.5 in"],
+    ["12 mm less infill, new, dry", "lost", "12 mm"],
+    ["new, infill lowered by 1/2 in", "lost", "1/2 in"],
+    ["new with 0.5 in of infill lost", null, null], // one part: nothing says where the age ends
+    ["new, 0.5 in of infill lost", "lost", "0.5 in"],
+    ["new, infill loss of 10 mm", "lost", "10 mm"],
+    ["new, infill 1.25 in deep", "deep", "1.25 in"],
+    ["new, infill depth 32 mm", "deep", "32 mm"],
+    ["new, 1.25 in of infill", "deep", "1.25 in"],
+    ["new, 30 lb infill", null, null],
+    ["new, infill 3 ft deep", null, null],
+  ])("reads the infill in “%s”", (text, kind, length) => {
+    const { infill, age } = read(text);
+    expect([infill?.kind ?? null, infill?.length.asEntered ?? null]).toEqual([kind, length]);
+    expect(age.kind).toBe(kind === null ? "other" : "new");
+  });
+
+  test.each([
     [
       "year 1,5",
       "The number in “year 1,5” was not understood. Expected for instance “year 5”, “18 months” or “after 20,000 cycles”.",
@@ -107,6 +125,11 @@ const conditions: fc.Arbitrary<Condition> = fc.record({
     fc.integer({ min: -40, max: 110 }).map((degrees) => read(`${degrees} °C`).temperature),
     fc.integer({ min: -40, max: 200 }).map((degrees) => read(`at ${degrees}°F`).temperature),
   ),
+  infill: fc.oneof(
+    fc.constant(null),
+    fc.integer({ min: 1, max: 60 }).map((length) => read(`${length} mm less infill`).infill),
+    fc.integer({ min: 1, max: 20 }).map((eighths) => read(`infill ${eighths}/8 in deep`).infill),
+  ),
 });
 
 describe("formatCondition", () => {
@@ -119,7 +142,21 @@ describe("formatCondition", () => {
   });
 
   test("reads to the same condition after one round, whatever was typed", () => {
-    const pieces = fc.constantFrom("new", "wet", "dry", "40 °F", "at 23 °C", "year 5", "and", "at", "frozen", ",", ";");
+    const pieces = fc.constantFrom(
+      "new",
+      "wet",
+      "dry",
+      "40 °F",
+      "at 23 °C",
+      "year 5",
+      "0.5 in less infill",
+      "infill 1 in deep",
+      "and",
+      "at",
+      "frozen",
+      ",",
+      ";",
+    );
     const typed = fc.oneof(
       fc.string({ maxLength: 40 }),
       fc.array(pieces, { maxLength: 6 }).map((words) => words.join(" ").replaceAll(" ,", ",").replaceAll(" ;", ";")),
@@ -200,5 +237,19 @@ describe("conditionsAgree", () => {
         reason: "The condition of the surface is not stated, and hardness and play change with age.",
       });
     }
+  });
+
+  test("parts figures by the infill in place, and takes silence for the full depth", () => {
+    const agree = (one: string, other: string) => conditionsAgree(read(one), read(other)).kind;
+    expect(conditionsAgree(read("new"), read("new, 0.5 in less infill"))).toEqual({
+      kind: "differ",
+      reason:
+        "The figure was got with 0.5 in (12.7 mm) less infill and is wanted at the full infill depth of the bid; hardness and play change with the depth.",
+    });
+    expect(agree("new, 0.5 in less infill", "new")).toBe("differ");
+    expect(agree("new, 0.5 in less infill", "new, 12.7 mm less infill")).toBe("agree");
+    expect(agree("new, infill 1 in deep", "new, infill 1.5 in deep")).toBe("differ");
+    expect(agree("new, infill 1 in deep", "new, 1 in less infill")).toBe("differ");
+    expect(agree("new", "new, 0 in less infill")).toBe("agree");
   });
 });

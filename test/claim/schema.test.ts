@@ -27,7 +27,7 @@ describe("claimSchema", () => {
     expect(claimSchema.parse(typed)).toMatchObject({
       property: "pile-height",
       method: "d5823",
-      condition: { age: { kind: "new" }, moisture: "not-stated", temperature: null },
+      condition: { age: { kind: "new" }, moisture: "not-stated", temperature: null, infill: null },
       evidence: "accredited-laboratory",
       document: "Product data sheet",
       value: { kind: "quantity", quantity: { asEntered: "2-1/4 in", dimension: "length", unit: "in" } },
@@ -37,7 +37,7 @@ describe("claimSchema", () => {
   test("takes what is left out as not stated, never as something better", () => {
     expect(claimSchema.parse({ ...base, property: "g-max", figure: "95 g" })).toMatchObject({
       method: "not-stated",
-      condition: { age: { kind: "not-stated" }, moisture: "not-stated", temperature: null },
+      condition: { age: { kind: "not-stated" }, moisture: "not-stated", temperature: null, infill: null },
       document: "",
       page: "",
       words: "",
@@ -67,6 +67,23 @@ describe("claimSchema", () => {
       build: "other-build",
     });
   });
+
+  test("reads a claim that was stored before fields were named", () =>
+    expect(claimSchema.parse({ ...base, property: "g-max", figure: "95 g" })).toMatchObject({
+      testField: "",
+      fieldCount: null,
+    }));
+
+  test.each([
+    ["4", 4],
+    ["4 fields", 4],
+    ["1 field", 1],
+    ["", null],
+  ])("reads “%s” as the number of fields", (fieldCount, count) =>
+    expect(
+      claimSchema.parse({ ...base, property: "g-max", figure: "95 g", testField: " North ", fieldCount }),
+    ).toMatchObject({ testField: "North", fieldCount: count }),
+  );
 
   test("keeps a claim in words only", () => {
     const parsed = claimSchema.parse({ ...base, property: "g-max", words: "Meets all requirements." });
@@ -135,7 +152,15 @@ describe("claimSchema", () => {
     ],
     [
       { ...base, property: "pile-height", figure: "2 in", brand: "x" },
-      ": A claim has no field “brand”. Expected id, property, figure, method, condition, evidence, document, page, words, note, edition, date, laboratory, accreditation, build.",
+      ": A claim has no field “brand”. Expected id, property, figure, method, condition, evidence, document, page, words, note, edition, date, laboratory, accreditation, build, testField, fieldCount.",
+    ],
+    [
+      { ...base, property: "g-max", figure: "95 g", fieldCount: "some" },
+      "fieldCount: “some” was not read as a number of fields. Expected a whole number from 1 to 1000, “4”.",
+    ],
+    [
+      { ...base, property: "g-max", figure: "95 g", fieldCount: "0" },
+      "fieldCount: “0” was not read as a number of fields. Expected a whole number from 1 to 1000, “4”.",
     ],
     [
       { ...base, property: "pile-height", figure: "2 in", accreditation: "perhaps" },
@@ -185,6 +210,8 @@ describe("claimSchema", () => {
       "build",
       "note",
       "edition",
+      "testField",
+      "fieldCount",
     ]);
     expect(published.properties?.condition).toMatchObject({ type: "string", default: "not stated" });
   });

@@ -7,7 +7,7 @@ const area = measured("area", 80_000, "ft²");
 /** Dollars by year of the parts that have any. */
 const paid = (line: PriceLine, studyYears: number) =>
   Object.fromEntries(
-    flowsOf(line, { area, studyYears })
+    flowsOf(line, { area, studyYears, serviceStart: 0 })
       .map(({ part, stream }) => {
         const years = [...stream.entries()].filter(([, cents]) => cents !== 0);
         return [
@@ -17,7 +17,8 @@ const paid = (line: PriceLine, studyYears: number) =>
       })
       .filter(([, years]) => Object.keys(years).length > 0),
   );
-const schedules = (line: PriceLine) => pricesOf(line, 20).map(({ schedule }) => schedule);
+const within = (studyYears: number) => ({ studyYears, serviceStart: 0 });
+const schedules = (line: PriceLine) => pricesOf(line, within(20)).map(({ schedule }) => schedule);
 
 describe("a price at the base date", () => {
   test("is paid in year 0", () => expect(paid(lineWith("at-base-date"), 3)).toEqual({ price: { 0: 100 } }));
@@ -37,10 +38,10 @@ describe("a price in a later year", () => {
   test("after the study is left out, and that is said", () => {
     const line = lineWith("in-year", { year: "25" });
     expect(paid(line, 20)).toEqual({});
-    expect(assumptionsOf(line, 20)).toEqual([
+    expect(assumptionsOf(line, within(20))).toEqual([
       "“Line” is priced up to year 25; what falls after year 20, the end of the study, is not counted.",
     ]);
-    expect(assumptionsOf(line, 25)).toEqual([]);
+    expect(assumptionsOf(line, within(25))).toEqual([]);
   });
   test("has a schedule in words", () => {
     expect(schedules(lineWith("in-year", { escalation: "2 %" }))).toEqual([
@@ -63,7 +64,7 @@ describe("a yearly price", () => {
   });
   test("recurs, which single payments do not", () => {
     const recurrences = [lineWith("yearly"), lineWith("periodic")].map(
-      (line) => flowsOf(line, { area, studyYears: 3 })[0],
+      (line) => flowsOf(line, { area, studyYears: 3, serviceStart: 0 })[0],
     );
     expect(recurrences.map((flow) => flow?.recurrence)).toEqual(["yearly", "single"]);
   });
@@ -140,7 +141,9 @@ describe("a part with a life", () => {
     });
   });
   test("tells the bidder's price from the owner's estimate of its removal", () => {
-    const givers = flowsOf(carpet(), { area, studyYears: 20 }).map(({ part, givenBy }) => `${part}: ${givenBy}`);
+    const givers = flowsOf(carpet(), { area, studyYears: 20, serviceStart: 0 }).map(
+      ({ part, givenBy }) => `${part}: ${givenBy}`,
+    );
     expect(givers).toEqual([
       "first-cost: bid",
       "renewal: bid",
@@ -161,7 +164,7 @@ describe("a part with a life", () => {
       "at the base date, renewed every 8 years at a saving of 8 %",
       "each time it is renewed and at the end of the study",
     ]);
-    expect(assumptionsOf(line, 20)).toEqual([
+    expect(assumptionsOf(line, within(20))).toEqual([
       "The 8-year life of “Line” is the owner’s estimate.",
       "Removal of “Line” at the end of the study: the share of the life that is used up.",
       "Value of “Line” left at the end of the study: what was last paid for it × remaining life ÷ life.",

@@ -15,7 +15,18 @@ describe("costConventionsSchema", () => {
     const { studyPeriod, realRate, ...rest } = costConventionsSchema.parse(conventionsText);
     expect(studyPeriod).toEqual({ asEntered: "20 years", years: 20 });
     expect(realRate).toMatchObject({ asEntered: "3 %", value: 0.03 });
-    expect(rest).toEqual({ currency: "USD", baseDate: "2026-07-01", timing: "end-of-year", money: "constant" });
+    expect(rest).toEqual({
+      ...{ currency: "USD", baseDate: "2026-07-01", timing: "end-of-year", money: "constant" },
+      ...{ serviceStart: { asEntered: "0 years", years: 0 }, nominalRate: null, inflation: null },
+    });
+  });
+
+  test("takes the real rate out of a nominal one by Fisher's identity, never by subtraction", () => {
+    const text = { ...conventionsText, realRate: "", nominalRate: "5.575 %", inflation: "2.5 %" };
+    const { realRate, nominalRate } = costConventionsSchema.parse(text);
+    expect(nominalRate?.value).toBeCloseTo(0.05575, 12);
+    expect(realRate.value).toBeCloseTo(0.03, 12);
+    expect(realRate.asEntered).toBe("3 % (from 5.575 % nominal and 2.5 % inflation)");
   });
 
   test.each(["1", "20", "60 years", "20 yr", "20-year", "20 YEARS", " 20 years "])(
@@ -53,9 +64,43 @@ describe("costConventionsSchema", () => {
       { baseDate: "2026-02-30" },
       "baseDate: “2026-02-30” is not a day of the calendar. Expected year-month-day, for instance 2026-11-25.",
     ],
-    [{ currency: "EUR" }, "currency: Prices are kept in US dollars: write USD."],
+    [
+      { currency: "JPY" },
+      "currency: “JPY” was read for the currency; expected one of the codes USD, CAD, AUD, NZD, EUR, GBP.",
+    ],
+    [
+      { studyPeriod: "1,000 years" },
+      "studyPeriod: “1,000 years” was read for the study period; expected a whole number of years, for example “10 years”.",
+    ],
+    [
+      { studyPeriod: "1000 years" },
+      "studyPeriod: “1000 years” was read for the study period; expected a whole number of years from 1 to 60.",
+    ],
+    [{ realRate: "" }, "realRate: Write the real rate per year, for example “3 %”."],
+    [
+      { realRate: "", nominalRate: "-100 %" },
+      "nominalRate: “-100 %” was read for the nominal rate; expected −50 % to 50 % a year.",
+    ],
+    [{ inflation: "-100 %" }, "inflation: “-100 %” was read for general inflation; expected −20 % to 30 % a year."],
+    [
+      { realRate: "", nominalRate: "5 %" },
+      "inflation: A nominal rate holds general inflation; write the inflation, for example “2.5 %”.",
+    ],
+    [
+      { nominalRate: "5 %", inflation: "2 %" },
+      "nominalRate: A real and a nominal rate are both written; expected one of them, the other follows from inflation.",
+    ],
+    [
+      { serviceStart: "20 years" },
+      "serviceStart: Service starts 20 years after the base date and the study ends after 20; expected at least one year of service.",
+    ],
+    [
+      { serviceStart: "-1 years" },
+      "serviceStart: “-1 years” was read for the start of service; expected a whole number of years, for example “10 years”.",
+    ],
     [{ timing: "monthly" }, "timing: Choose end-of-year or mid-year for what recurs every year."],
-    [{ money: "current" }, "money: Costs are kept in constant money: write constant."],
+    [{ money: "current" }, "inflation: Current money carries general inflation; write it, for example “2.5 %”."],
+    [{ money: "mixed" }, "money: Choose constant money, without inflation, or current money, with inflation in it."],
   ])("says what it expected instead of %j", (changes, sentence) => {
     expect(issues(costConventionsSchema, { ...conventionsText, ...changes })).toEqual([sentence]);
   });
@@ -80,6 +125,9 @@ describe("priceLineSchema", () => {
       document: "Form B",
       page: "3",
       note: "",
+      role: { kind: "base-bid" },
+      purpose: "",
+      statedExtension: null,
       from: null,
       to: null,
       escalation: null,
@@ -123,7 +171,7 @@ describe("priceLineSchema", () => {
     [
       "yearly",
       { amount: { kind: "by-guess" } },
-      "amount.kind: Choose how the price is given: lump-sum, per-area or per-unit.",
+      "amount.kind: Choose how the price is given: lump-sum, per-area, per-unit or share.",
     ],
     [
       "yearly",

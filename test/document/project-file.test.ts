@@ -31,6 +31,7 @@ describe("readProjectFile", () => {
       ...{ brief, requirements },
       bids: bids.map(({ id, ...text }) => ({ id, text })),
       campaigns: [{ id: "acceptance", text: campaign }],
+      costing: demo.costing ?? null,
     });
     const read = readProjectFile(JSON.stringify(file));
     expect(read.ok && read.value.file).toEqual({ ...demo, campaigns: [{ id: "acceptance", ...campaign }] });

@@ -83,9 +83,32 @@ describe("evaluate", () => {
   test("gives the same bytes each time", () =>
     expect(JSON.stringify(evaluated(demo))).toBe(JSON.stringify(evaluation)));
 
+  const withoutC = (project: typeof demo) =>
+    evaluated({ ...project, bids: project.bids.filter(({ letter }) => letter !== "C") });
+
   test("keeps every bid's scores when a bid is added or withdrawn", () => {
-    const without = evaluated({ ...demo, bids: demo.bids.filter(({ letter }) => letter !== "C") });
-    for (const letter of ["A", "B", "D"]) expect(bidOf(letter, without).score).toEqual(bidOf(letter).score);
+    const { levelling = [], ...costing } = demo.costing ?? {};
+    const inFigures = levelling.map((entry) =>
+      entry.plug?.kind === "median"
+        ? {
+            ...entry,
+            plug: {
+              kind: "figure",
+              price: { kind: "at-base-date", amount: { kind: "lump-sum", price: "$2,700" } },
+            } as const,
+          }
+        : entry,
+    );
+    const project = { ...demo, costing: { ...costing, levelling: inFigures } };
+    const [before, after] = [evaluated(project), withoutC(project)];
+    for (const letter of ["A", "B", "D"]) expect(bidOf(letter, after).score).toEqual(bidOf(letter, before).score);
+  });
+
+  test("says of a plug at the median that it hangs on the other bids, and moves no bid without one", () => {
+    for (const letter of ["A", "D"]) expect(bidOf(letter, withoutC(demo)).score).toEqual(bidOf(letter).score);
+    expect(bidOf("B").cost.notes).toEqual([
+      "The median of the other bids stands in for training of the grounds staff. It changes when another bid is added or withdrawn; write it down as the owner’s own figure before bids are scored.",
+    ]);
   });
 
   const claimsOfA = demo.bids.find(({ letter }) => letter === "A")?.claims ?? [];

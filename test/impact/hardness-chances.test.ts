@@ -18,7 +18,7 @@ const question = (differing: Partial<HardnessChancesQuestion> = {}): HardnessCha
   facts: { method: "f355-a", level: stated(120).level, polymerShare: share(0.4), shockLayer: "none" },
   mineralShare: share(0.6),
   infillDepth: inches(1.5),
-  levelsAtLoss: [],
+  ...{ levelsAtLoss: [], depthGrid: null },
   ...differing,
 });
 const withOutlook = (outlook: unknown) => impactRequirementSchema.parse({ ...typed, outlook });
@@ -64,6 +64,55 @@ describe("hardnessChances", () => {
     );
   });
 
+  const depths = [1.2, 1.4, 1.5, 1.5, 1.6, 1.6, 1.7, 1.9].map(inches);
+  const grid = { date: "2030-08-16", depths };
+
+  // by hand: deviations from 1.55 in sum to 0.30 squared, ÷ 7, root 0.20702 in
+  test("takes the spread from a grid measured on the installed field where the owner says so", () => {
+    const found = hardnessChances(
+      question({ requirement: withOutlook({ installedSpread: "depth-grid" }), depthGrid: grid }),
+    );
+    expect(found.assumptions[1]).toBe(
+      "Infill depth differs from spot to spot with a standard deviation of 0.21 in (5.3 mm), measured on 2030-08-16 at 8 spots of the installed field; that grid counts.",
+    );
+    const spread = found.outlook.kind === "chances" ? found.outlook.question.spread : null;
+    if (spread?.kind !== "depth") throw new Error("a spread of depth was expected");
+    expect(spread.deviation.likely / inches(1)).toBeCloseTo(0.20702, 5);
+    expect(spread.deviation.low).toBeLessThan(spread.deviation.likely);
+    expect(spread.deviation.high).toBeGreaterThan(spread.deviation.likely);
+  });
+
+  test("keeps what the owner set for all bids without that choice, without a grid and with too small a one", () => {
+    const set = hardnessChances(question({ depthGrid: grid }));
+    expect(set.assumptions).toEqual(hardnessChances(question()).assumptions);
+    const asked = withOutlook({ installedSpread: "depth-grid" });
+    const spreadOf = (found: ReturnType<typeof hardnessChances>) =>
+      found.outlook.kind === "chances" ? found.outlook.question.spread : null;
+    const none = hardnessChances(question({ requirement: asked }));
+    expect(spreadOf(none)).toEqual(spreadOf(set));
+    expect(none.assumptions).toContain(
+      "No depths were measured on an installed field of this system, so what the owner set for all bids counts.",
+    );
+    const few = hardnessChances(question({ requirement: asked, depthGrid: { ...grid, depths: depths.slice(0, 4) } }));
+    expect(spreadOf(few)).toEqual(spreadOf(set));
+    expect(few.assumptions).toContain(
+      "The depths measured on 2030-08-16 don’t count. The spread of the depth needs at least 5 measured spots, there are 4.",
+    );
+  });
+
+  test("says that a grid can’t count where the answer to lost depth is not known", () => {
+    const found = hardnessChances(
+      question({
+        requirement: withOutlook({ installedSpread: "depth-grid" }),
+        facts: { ...question().facts, shockLayer: "not-stated" },
+        depthGrid: grid,
+      }),
+    );
+    expect(found.assumptions).toContain(
+      "The measured depths don’t count: how the level answers to lost depth is not known.",
+    );
+  });
+
   test("follows a line where the bid carries one, and resets where they are planned", () => {
     const own = [aged(0, 118), aged(2, 127), aged(4, 131), aged(6, 143), aged(8, 148)];
     const plain = hardnessChances(question({ stated: own }));
@@ -74,6 +123,36 @@ describe("hardnessChances", () => {
     expect(plain.outlook.question.basis.kind).toBe("line");
     expect(kept.outlook.years[5]?.decisive).toBe(plain.outlook.years[5]?.decisive);
     expect(kept.outlook.years[8]?.decisive).toBeGreaterThan(plain.outlook.years[8]?.decisive ?? 1);
+  });
+
+  // a level of 140 g itself leaves the chance that "at most 140 g" can't fall below
+  test("gives a bound where every level is open on one side", () => {
+    const open = (low: number, high: number) =>
+      hardnessChances(question({ stated: [{ ...stated(low, high), years: 0 }] }));
+    const exact = hardnessChances(question({ stated: [{ ...stated(140), years: 0 }] }));
+    const most = open(Number.NEGATIVE_INFINITY, 140);
+    expect(most.outlook.kind).toBe("unknown");
+    expect(most.bound).toEqual({ stated: "at-most", outlook: exact.outlook });
+    expect(explainChances(most, "B")[0]).toBe(
+      "Its levels are stated as at most only, so its chances are bounds. With just that level: the chance that all 10 test locations stay below 165 g is below 95 % as new. The true chance is no smaller.",
+    );
+    const lower = hardnessChances(question({ stated: [{ ...stated(125), years: 0 }] })).outlook;
+    if (exact.outlook.kind !== "chances" || lower.kind !== "chances") throw new Error("levels were stated");
+    for (const [year, { decisive }] of exact.outlook.years.entries())
+      expect(lower.years[year]?.decisive).toBeGreaterThanOrEqual(decisive - 1e-9);
+    const least = open(140, Number.POSITIVE_INFINITY);
+    expect(least.bound?.stated).toBe("at-least");
+    expect(explainChances(least, "B")[0]).toContain("no greater");
+    expect(exact.bound).toBeNull();
+  });
+
+  test("goes by the chance wanted, and by that of a stated range where none was set", () => {
+    const levelOf = (outlook: unknown) => {
+      const found = hardnessChances(question({ requirement: withOutlook(outlook) })).outlook;
+      return found.kind === "chances" ? found.question.level : null;
+    };
+    expect(levelOf({})).toBeCloseTo(0.95, 12);
+    expect(levelOf({ wantedChance: "80 %" })).toBeCloseTo(0.8, 12);
   });
 
   test("is unknown without a level", () => {

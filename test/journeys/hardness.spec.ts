@@ -33,11 +33,18 @@ test("a board member goes through the years, and a planned top-up moves the year
   await page.getByLabel("Share of the change that it takes back").fill("most of it");
   await expect(page.getByText(/No number was found in “most of it”/).first()).toBeVisible();
   await page.getByLabel("Share of the change that it takes back").fill("80 %");
-  await page.getByLabel("What it is, and which price line pays for it").fill("Top-up, paid by the line “Grooming”");
+  await page.getByLabel("Price line that pays for it").selectOption("Infill top-up");
+  await page.getByLabel("What it is").fill("Top-up to full depth");
   await expect(page.locator('[role="status"][data-saving]')).toHaveText(/^Saved at /);
 
   await page.goto(`${address}/hardness`);
   await expect(figure).toContainText(
     "Bid A: The chance that all 10 test locations stay below 165 g stays at 95 % or more through year 8.",
   );
+  const costs = page.getByRole("table", { name: "Cost of each planned top-up or grooming, bid by bid" });
+  await expect(costs.getByRole("row").last()).toContainText(/Top-up to full depth, end of year 4.*\$[\d,]+/);
+  await expect(costs.getByRole("row").last().getByRole("cell").last()).toHaveText("no price line of this name");
+  await expect(
+    page.getByText("The one at the end of year 4, “Infill top-up”, has no price line in bid D."),
+  ).toBeVisible();
 });

@@ -13,6 +13,7 @@ export const schemas = {
   requirements: z.strictObject({ limit: count }),
   bid: z.strictObject({ bidder: z.string(), claims: z.array(z.strictObject({ words: z.string(), count })) }),
   campaign: z.strictObject({ date: z.string() }),
+  costing: z.strictObject({ currency: z.string() }),
 };
 
 export type TrialStore = Store<typeof schemas>;

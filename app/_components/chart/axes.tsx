@@ -77,17 +77,24 @@ export function LimitRule({
   to,
   words,
   side = "above",
+  wordsAt = "start",
 }: {
   y: number;
   from: number;
   to: number;
   words: string;
   side?: "above" | "below";
+  /** At which end of the rule its words stand. */
+  wordsAt?: "start" | "end";
 }) {
   return (
     <g className={styles.limit}>
       <path d={`M${from} ${y}H${to}`} />
-      <text x={from + 6} y={side === "above" ? y - 6 : y + 17}>
+      <text
+        x={wordsAt === "start" ? from + 6 : to - 6}
+        y={side === "above" ? y - 6 : y + 17}
+        textAnchor={wordsAt === "start" ? "start" : "end"}
+      >
         {words}
       </text>
     </g>

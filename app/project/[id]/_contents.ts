@@ -16,6 +16,11 @@ export const contents = [
     decide: "What each bidder claims, exactly as written, by which test method and with what proof.",
   },
   {
+    slug: "levelling",
+    title: "Levelling",
+    decide: "What each price covers, what stands in for the rest, and what the bids come to on one scope.",
+  },
+  {
     slug: "side-by-side",
     title: "Side by side",
     decide: "Where the bids differ, what they leave out, and which of their figures can be compared at all.",

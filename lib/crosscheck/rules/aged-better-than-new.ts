@@ -12,7 +12,7 @@ import { quantityInPhrase, say } from "#lib/figure";
 import { intervalOf, type Quantity } from "#lib/quantity";
 import { claimInput } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
-import { sameWeather } from "../same-test";
+import { onOtherFields, sameWeather } from "../same-test";
 
 /** Which way a property goes with use and age. */
 const worsening: readonly Readonly<{ property: QuantityPropertyId; withAge: "rises" | "falls" }>[] = [
@@ -105,6 +105,7 @@ function found(bid: CheckedBid, fresh: Stated, aged: Stated): Found {
 const areComparable = (fresh: Claim, aged: Claim): boolean =>
   fresh.method !== "not-stated" &&
   comparability(fresh.property, fresh.method, aged.method).kind === "comparable" &&
+  !onOtherFields(fresh, aged) &&
   sameWeather(fresh, aged);
 
 /** Beside a figure after ageing, one without a condition is the figure as new. */

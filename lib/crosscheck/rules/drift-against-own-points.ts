@@ -3,6 +3,7 @@ import { quantityInPhrase, say } from "#lib/figure";
 import { type In, type Interval, intervalOf, measured } from "#lib/quantity";
 import { claimInput, inBoth } from "../inputs";
 import type { CheckedBid, Found, Rule } from "../model";
+import { onOtherFields } from "../same-test";
 
 /** How far repeated tests of one field differ. */
 const scatterShare = 0.05;
@@ -69,6 +70,7 @@ function found(bid: CheckedBid, claim: Claim, stated: Interval<"g/year">, shown:
       assumptions: [
         `The levels of the bid change by ${inBoth("rateOfChange", change)}.`,
         "Repeated tests may differ by 5 % of the youngest level (common practice, no source).",
+        ...(onOtherFields(youngest, oldest) ? ["The two levels are from two fields, which differ as such."] : []),
       ],
       source: "derived from the bid’s own levels",
     },

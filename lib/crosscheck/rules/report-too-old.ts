@@ -26,7 +26,11 @@ export const reportTooOld: Rule = {
         formula: `date of the report + ${years} years ≥ base date of the project`,
         inputs: [
           ...claims.map((claim) => claimInput(bid, claim)),
-          { label: "Base date of the project", text: bid.asOf, from: { kind: "brief" as const, field: "money" } },
+          {
+            label: "Base date of the project",
+            text: bid.asOf,
+            from: { kind: "brief" as const, field: "money.baseDate" },
+          },
           constantInput("Oldest date that is not asked about", oldest),
         ],
         assumptions: ["Where a report gives a month or a year only, its last day counts."],

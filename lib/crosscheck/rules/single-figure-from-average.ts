@@ -46,7 +46,7 @@ function foundFor(bid: CheckedBid, { claim, interval }: ReturnType<typeof stated
         {
           label: "Limit at every point",
           text: bid.impact.limit.asEntered,
-          from: { kind: "requirements", field: "impact" },
+          from: { kind: "requirements", field: "impact.limit" },
         },
       ],
       assumptions: [],

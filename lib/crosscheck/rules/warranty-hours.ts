@@ -41,7 +41,7 @@ function foundFor(bid: CheckedBid, limit: StatedFigure<"warranty-hours-limit">):
         {
           label: "Planned hours of use",
           text: formatValue("yearlyUse", bid.hoursPerYear, "us"),
-          from: { kind: "brief", field: "use" },
+          from: { kind: "brief", field: "use.hoursPerYear" },
         },
       ],
       assumptions: [],

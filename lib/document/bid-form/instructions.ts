@@ -1,4 +1,4 @@
-import { evidenceLevels } from "#lib/claim";
+import { claimFieldLabels, evidenceLevels } from "#lib/claim";
 import { priceColumns } from "./price-columns";
 import { claimsTable, infillTable, pricesTable } from "./sheets";
 
@@ -24,7 +24,15 @@ export const instructions: readonly (readonly [subject: string, text: string])[]
     "Test method",
     "Choose the method by which the figure was obtained. Figures by unlike methods are not compared. If none is known, choose “not stated”.",
   ],
-  ["Condition", "The state of the surface that the figure is for: new, year 5, after 20,000 cycles."],
+  [
+    "Condition",
+    "The state of the surface that the figure is for: new, year 5, after 20,000 cycles. Levels with less infill than the full depth show how the system answers to lost infill: new, 0.5 in less infill.",
+  ],
+  [
+    claimFieldLabels.testField,
+    "A short name of the field that the figure was measured on, the same for all its figures; no place or person need be named. Figures of two fields or more show how fields of your system differ.",
+  ],
+  [claimFieldLabels.fieldCount, "For a mean over several fields: how many. Empty for one."],
   ...evidenceLevels.map(({ label, definition }) => [`Evidence: ${label}`, definition] as const),
   ["Evidence left empty", "Then the claim counts as stated, the lowest level."],
   ["Document and page", "Where in your bid the figure can be read."],

@@ -28,6 +28,7 @@ export const usualConditions: readonly string[] = [
   "year 5",
   "year 8",
   "after 20,000 cycles",
+  "new, 0.5 in less infill",
   notStated,
 ];
 export const kindLabels: readonly string[] = Object.values(costLines).map(({ label }) => label);

@@ -192,6 +192,7 @@ function claimList(before: readonly StandingClaim[], after: readonly ClaimText[]
     part: "Claims",
     pairs: paired<StandingClaim>(before, after, [
       by(...all),
+      by("property", "condition", "method", "testField"),
       by("property", "condition", "method"),
       by("property", "condition"),
       by("property", "figure"),
@@ -262,9 +263,10 @@ const isBidders = ({ givenBy }: PriceText): boolean => givenBy === "bid";
 
 /** Rules for the end of the study are the owner's, and so is the life where the form gives none. */
 function joinedPrice(standing: PriceText, said: PriceText): PriceText {
-  const own = { id: standing.id, note: noteOf(standing.note, said.note) };
+  const { role, purpose, statedExtension } = standing;
+  const own = { ...{ role, purpose, statedExtension }, id: standing.id, note: noteOf(standing.note, said.note) };
   if (standing.kind !== "replacement-chain" || said.kind !== "replacement-chain") return { ...said, ...own };
-  const { removalAtStudyEnd, residual } = standing;
+  const { removalAtStudyEnd, residual, reuse, firstReplacement, replacedShare } = standing;
   const life =
     trimmed(said.life) === "" && standing.lifeGivenBy === "owner-estimate"
       ? { life: standing.life, lifeGivenBy: standing.lifeGivenBy }
@@ -274,6 +276,7 @@ function joinedPrice(standing: PriceText, said: PriceText): PriceText {
       ? { removal: standing.removal, removalGivenBy: standing.removalGivenBy }
       : {};
   const ends = {
+    ...{ reuse, firstReplacement, replacedShare },
     ...(removalAtStudyEnd === undefined ? {} : { removalAtStudyEnd }),
     ...(residual === undefined ? {} : { residual }),
   };
@@ -283,9 +286,14 @@ function joinedPrice(standing: PriceText, said: PriceText): PriceText {
 type AmountText = PriceText["amount"];
 const amountText = (amount: AmountText | null | undefined): string => {
   if (!amount) return "";
-  return amount.kind === "per-unit"
-    ? `${trimmed(amount.quantity)} at ${trimmed(amount.unitPrice)}`
-    : trimmed(amount.price);
+  switch (amount.kind) {
+    case "per-unit":
+      return `${trimmed(amount.quantity)} at ${trimmed(amount.unitPrice)}`;
+    case "share":
+      return `${trimmed(amount.share)} of the sum`;
+    default:
+      return trimmed(amount.price);
+  }
 };
 
 /** A price line in words. What the owner decides about it is left out, and so is who gives it. */

@@ -153,7 +153,12 @@ function placeProblem(field: PriceField, kind: PriceLineKind | undefined, text: 
   return `“${text}” belongs to no field of a price that is paid so: “${costLines[kind].label}”. It is kept in the note of the line.`;
 }
 
-const amountWords = { "lump-sum": "lump sum", "per-area": "price per area", "per-unit": "price of one unit" } as const;
+const amountWords = {
+  "lump-sum": "lump sum",
+  "per-area": "price per area",
+  "per-unit": "price of one unit",
+  share: "share of a sum",
+} as const;
 
 function readingOf(field: PriceField, kind: PriceLineKind | undefined, price: PriceText): string {
   if (kind === undefined) return "";

@@ -1,4 +1,4 @@
-import { type ClaimField, claimFields } from "#lib/claim";
+import { type ClaimField, claimFieldLabels, claimFields } from "#lib/claim";
 import { fieldInWords } from "../field-in-words";
 import { type PriceField, priceColumns } from "./price-columns";
 
@@ -18,7 +18,10 @@ export type FormClaimField = Exclude<ClaimField, "note">;
 const formClaimFields = claimFields.filter((field): field is FormClaimField => field !== "note");
 
 /** Headings that say more than the name of their field; every other field is headed by its name. */
-const claimHeadings: Readonly<Record<string, string>> = { method: "Test method", words: "In the bid's words" };
+const claimHeadings: Readonly<Record<string, string>> = {
+  ...{ method: "Test method", words: "In the bid's words" },
+  ...{ testField: claimFieldLabels.testField, fieldCount: claimFieldLabels.fieldCount },
+};
 const claimWidths: Readonly<Record<string, number>> = {
   property: 30,
   figure: 22,

@@ -25,6 +25,10 @@ export type SeveralFieldsLine = Readonly<{
   withinField: number;
   fields: number;
   count: number;
+  /** Where the line itself is surest. */
+  meanX: number;
+  /** What each result adds to intercept and slope per unit of its value, in the order given. */
+  weights: readonly Readonly<{ intercept: number; slope: number }>[];
   /** For one result on a field not yet seen, by Satterthwaite's approximation. */
   degreesOfFreedom: number;
 }>;
@@ -33,8 +37,8 @@ export type SeveralFields = Readonly<
   { kind: "fitted"; line: SeveralFieldsLine } | { kind: "not-enough-fields"; fields: number; reason: string }
 >;
 
-/** With two fields the spread between fields rests on one difference. */
-const fieldsNeeded = 3;
+/** Without two fields nothing tells a field from another. */
+const fieldsNeeded = 2;
 
 /**
  * Random-intercept line by restricted maximum likelihood; for fields with the same ages this is the estimate of the
@@ -64,9 +68,38 @@ export function severalFieldsLine(points: readonly FieldPoint[]): SeveralFields 
       withinField: Math.sqrt(within),
       fields,
       count: points.length,
+      meanX: b / a,
+      weights: weightsOf(points, groups, ratio, solved.information),
       degreesOfFreedom: newFieldFreedom(ratio * within, within, groups),
     },
   };
+}
+
+/** The estimate is a weighted sum of the results; @source derived from the normal equations of `solvedFor` */
+function weightsOf(
+  points: readonly FieldPoint[],
+  groups: readonly (readonly FieldPoint[])[],
+  ratio: number,
+  { a, b, c }: Solved["information"],
+): SeveralFieldsLine["weights"] {
+  const determinant = a * c - b * b;
+  const of = new Map<FieldPoint, Readonly<{ intercept: number; slope: number }>>();
+  for (const group of groups) {
+    const { pulled, w, x } = pullOf(group, ratio);
+    for (const point of group) {
+      const [one, along] = [point.fields * (1 - pulled * w), point.fields * (point.x - pulled * x)];
+      of.set(point, { intercept: (c * one - b * along) / determinant, slope: (a * along - b * one) / determinant });
+    }
+  }
+  return points.map((point) => of.get(point) ?? { intercept: 0, slope: 0 });
+}
+
+/** How far the results of one field are pulled together by what they share, with their weights summed. */
+function pullOf(group: readonly FieldPoint[], ratio: number) {
+  const weights = group.map(({ fields }) => fields);
+  const shared = ratio / Math.max(...weights); // a mean over m fields has an m-th of the variance between fields
+  const [w, x] = [sum(weights), sum(group.map((point) => point.fields * point.x))];
+  return { weights, shared, w, x, pulled: shared / (1 + shared * w) };
 }
 
 /** Where one result on a new field of the system lies at `x` with the given chance. */
@@ -106,12 +139,9 @@ type Solved = Readonly<{
 function solvedFor(ratio: number, groups: readonly (readonly FieldPoint[])[]): Solved {
   const total = { a: 0, b: 0, c: 0, y: 0, xy: 0, yy: 0, logVariance: 0 };
   for (const group of groups) {
-    const weights = group.map(({ fields }) => fields);
-    const shared = ratio / Math.max(...weights); // a mean over m fields has an m-th of the variance between fields
-    const moment = (of: (point: FieldPoint) => number) => sum(group.map((point, at) => (weights[at] ?? 1) * of(point)));
-    const w = sum(weights);
-    const [x, y] = [moment((point) => point.x), moment((point) => point.y)];
-    const pulled = shared / (1 + shared * w);
+    const { weights, shared, w, x, pulled } = pullOf(group, ratio);
+    const moment = (of: (point: FieldPoint) => number) => sum(group.map((point) => point.fields * of(point)));
+    const y = moment((point) => point.y);
     total.a += w - pulled * w * w;
     total.b += x - pulled * w * x;
     total.c += moment((point) => point.x ** 2) - pulled * x * x;

@@ -2,10 +2,11 @@ import type { Shortfall } from "#lib/figure";
 import type { DimensionName, In, Interval, SiUnit } from "#lib/quantity";
 import type { Change } from "../chance/field-value";
 import type { Reset } from "../effective-age";
+import type { FieldsApart, OnField } from "../fields-apart";
 import type { AgeSpan, OutlookPremise, YearFound } from "../model";
 
 /** A property after some years of use, in the SI unit of its dimension. A side that was left open is ±Infinity. */
-export type AgedValue = Readonly<{ years: number; low: number; high: number }>;
+export type AgedValue = Readonly<{ years: number; low: number; high: number }> & OnField;
 
 /** The values of one year, in the SI unit of the property. An open side is ±Infinity. */
 export type ValueSpan = Readonly<{ low: number; likely: number; high: number }>;
@@ -16,11 +17,15 @@ export type LineOverAge = Readonly<{
   intercept: number;
   slopeError: number;
   interceptError: number;
+  /** Standard deviation of values about the line; where fields are told apart, of one field about its own. */
   residualDeviation: number;
   degreesOfFreedom: number;
+  /** The age at which a new result is surest, and its standard error there. */
   meanAge: number;
-  spreadOfAges: number;
-  points: readonly Readonly<{ years: number; halfWidth: number }>[];
+  errorAtMeanAge: number;
+  /** Each with half the width of its range and what it adds to the line at the mean age, and a year from there. */
+  points: readonly Readonly<{ years: number; halfWidth: number; atMeanAge: number; perYear: number }>[];
+  fieldsApart: FieldsApart;
 }>;
 
 /** What the value of any year follows from: a line, or stated values with an assumed change. */
@@ -33,7 +38,7 @@ export type PropertyOutlookQuestion<D extends DimensionName> = Readonly<{
   /** What is looked at, as a noun phrase: "shock absorption". */
   what: string;
   /** Values by one method, as new (0 years) and later, in any order. */
-  stated: readonly Readonly<{ years: number; value: Interval<SiUnit<D>> }>[];
+  stated: readonly (Readonly<{ years: number; value: Interval<SiUnit<D>> }> & OnField)[];
   /** The owner's assumption of the change a year, in the SI unit of the dimension, where the values carry no line. */
   change: Change;
   /** What the property has to stay at or above, and below. Null on a side that nobody limits. */

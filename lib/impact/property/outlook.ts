@@ -23,7 +23,9 @@ import { scenarioSpan } from "./scenario-span";
 export function propertyOutlook<D extends DimensionName>(question: PropertyOutlookQuestion<D>): PropertyOutlook<D> {
   const { dimension, what, change, chance, resets, years: last } = question;
   if (!(Number.isInteger(last) && last >= 0)) throw new RangeError(`whole years from 0 expected, got ${last}`);
-  const stated = question.stated.map(({ years, value: { low, high } }): AgedValue => ({ years, low, high }));
+  const stated = question.stated.map(({ years, value: { low, high }, field, fields }): AgedValue => {
+    return { years, low, high, field, fields };
+  });
   if (stated.length === 0) return { kind: "unknown", because: { kind: "not-claimed", what } };
   const fit = lineOverAge(stated);
   const used = stated.some(isClosedValue) ? stated.filter(isClosedValue) : stated;

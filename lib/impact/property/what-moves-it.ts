@@ -97,7 +97,9 @@ function basisMoves(question: ChanceQuestion): readonly Move[] {
             ...basis.line,
             slope,
             intercept: basis.line.intercept + (basis.line.slope - slope) * basis.line.meanAge,
-            spreadOfAges: Number.POSITIVE_INFINITY, // the change a year is held, so it adds no uncertainty of its own
+            // the change a year is held, so it adds no uncertainty of its own
+            slopeError: 0,
+            points: basis.line.points.map((point) => ({ ...point, perYear: 0 })),
           },
         });
       const [low, high] = [basis.line.slope - reach, basis.line.slope + reach];

@@ -31,7 +31,13 @@ export function shockLayerFactor(withLayer: In<"g">, without: In<"g">): number {
 
 /** Sensitivity of the level to local depth loss over one field, with the range it may lie in. */
 export type FieldSensitivity = Readonly<
-  | { kind: "applies"; perDepth: Readonly<{ low: In<"1/m">; likely: In<"1/m">; high: In<"1/m"> }>; source: string }
+  | {
+      kind: "applies";
+      perDepth: Readonly<{ low: In<"1/m">; likely: In<"1/m">; high: In<"1/m"> }>;
+      source: string;
+      /** The largest loss that it speaks of: the bid's own where its levels show it, else that of the rule of thumb. */
+      largestLoss: In<"m">;
+    }
   | { kind: "does-not-apply"; because: Shortfall }
 >;
 
@@ -58,10 +64,11 @@ export function fieldSensitivity({
 }: FieldSensitivityQuestion): FieldSensitivity {
   const own = ownEvidence(levelsAtLoss);
   if (own !== null) return own;
+  const { largestLoss } = halfInchRule.validFor;
   if (choice.kind === "owners-value") {
     const perDepth = choice.perDepth.value;
     const source = `owner's value: ${choice.reason}`;
-    return { kind: "applies", perDepth: { low: perDepth, likely: perDepth, high: perDepth }, source };
+    return { kind: "applies", perDepth: { low: perDepth, likely: perDepth, high: perDepth }, source, largestLoss };
   }
   const padded = facts.shockLayer === "present";
   const applicable = applicableSensitivity(padded ? { ...facts, shockLayer: "none" } : facts, choice);
@@ -71,6 +78,7 @@ export function fieldSensitivity({
   return {
     kind: "applies",
     perDepth: { low: times(roundTheRule.low), likely: times(1), high: times(roundTheRule.high) },
+    largestLoss,
     source: padded
       ? `${halfInchRule.source}; lowered to ${formatValue("fraction", measured("fraction", factor), "us")} for the shock layer (${shockLayer.source})`
       : halfInchRule.source,
@@ -80,16 +88,18 @@ export function fieldSensitivity({
 /** Chance that goes with the range of a sensitivity fitted to three levels or more, both sides together. */
 const ownChance = 0.9;
 
-function ownEvidence(levels: readonly LevelAtLoss[]): FieldSensitivity | null {
+/** What the bid's own levels at two depths or more show; null where they stand at one depth only. */
+export function ownEvidence(levels: readonly LevelAtLoss[]): Extract<FieldSensitivity, { kind: "applies" }> | null {
   const points = levels.map(({ loss, level }) => ({ x: Number(loss), y: Math.log(level) }));
   const losses = new Set(points.map(({ x }) => x));
   const [one, other] = points;
+  const largestLoss = measured("length", Math.max(...levels.map(({ loss }) => loss)));
   if (losses.size < 2 || one === undefined || other === undefined) return null;
   if (losses.size === 2 || points.length === 2) {
     const [at, means] = meansAt(points);
     const slope = measured("depthSensitivity", ((means[1] ?? 0) - (means[0] ?? 0)) / ((at[1] ?? 0) - (at[0] ?? 0)));
     const source = "the bid's own levels at two depths, which show no scatter";
-    return { kind: "applies", perDepth: { low: slope, likely: slope, high: slope }, source };
+    return { kind: "applies", perDepth: { low: slope, likely: slope, high: slope }, source, largestLoss };
   }
   const { low, likely, high } = slopeInterval(leastSquaresLine(points), ownChance);
   return {
@@ -100,6 +110,7 @@ function ownEvidence(levels: readonly LevelAtLoss[]): FieldSensitivity | null {
       high: measured("depthSensitivity", high),
     },
     source: `fitted to the bid's own levels at ${losses.size} depths`,
+    largestLoss,
   };
 }
 

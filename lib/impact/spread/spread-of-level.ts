@@ -20,15 +20,24 @@ export type ValidityQuestion = Readonly<{
   perDepth: In<"1/m">;
   /** Full infill depth as new; null where it is not known. */
   infillDepth: In<"m"> | null;
+  /** The largest loss that the sensitivity speaks of, and whose it is. */
+  largestLoss?: In<"m">;
+  ofOwnLevels?: boolean;
 }>;
 
 /** Shares below this are not worth a sentence: fewer than one spot in a thousand. */
 const worthSaying = 0.001;
 
 /** Where the law of depth stops being true for such a spread, in sentences; none where nothing is to be said. */
-export function spreadValidity({ deviation, law, perDepth, infillDepth }: ValidityQuestion): readonly string[] {
+export function spreadValidity({
+  deviation,
+  law,
+  perDepth,
+  infillDepth,
+  largestLoss: largest = halfInchRule.validFor.largestLoss,
+  ofOwnLevels = false,
+}: ValidityQuestion): readonly string[] {
   const lostMoreThan = (depth: number) => 1 - normalShare(depth / deviation);
-  const largest = halfInchRule.validFor.largestLoss;
   const beyondRule = lostMoreThan(largest);
   const onBase = infillDepth === null ? 0 : lostMoreThan(infillDepth);
   const emptyAt = law === "linear" ? 1 / Math.abs(linearSlope(perDepth)) : Number.POSITIVE_INFINITY;
@@ -40,7 +49,7 @@ export function spreadValidity({ deviation, law, perDepth, infillDepth }: Validi
   }
   if (beyondRule > worthSaying) {
     notes.push(
-      `${percent(beyondRule)} of the spots would have lost more than ${bothSystems(largest)}, which is beyond the range of the rule of thumb.`,
+      `${percent(beyondRule)} of the spots would have lost more than ${bothSystems(largest)}, which is beyond ${ofOwnLevels ? "the depths at which the bid gives levels" : "the range of the rule of thumb"}.`,
     );
   }
   if (lostMoreThan(emptyAt) > worthSaying) {

@@ -44,6 +44,8 @@ const claim = fc.constantFrom(...properties).chain((property) =>
       document: plainText,
       page: plainText,
       words: plainText,
+      testField: fc.constantFrom("", "North", "Field 2"),
+      fieldCount: fc.constantFrom("", "1", "4"),
     })
     .map((entered) => ({ property: property.label, ...entered })),
 );
@@ -60,6 +62,8 @@ const columns = {
   document: "H",
   page: "I",
   words: "J",
+  testField: "P",
+  fieldCount: "Q",
 } as const;
 type Entered = Readonly<Record<keyof typeof columns, string>>;
 
@@ -112,7 +116,7 @@ describe("claims", () => {
       },
     ];
     expect(claimsCsv(claims)).toBe(
-      "\uFEFFProperty,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build\r\nG-max,118 g,ASTM F1936,new,Stated,'=HYPERLINK(1),'-0.5,'+ soft,,,,,,\r\n",
+      "\uFEFFProperty,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build,Field tested,Fields behind the figure\r\nG-max,118 g,ASTM F1936,new,Stated,'=HYPERLINK(1),'-0.5,'+ soft,,,,,,,,\r\n",
     );
     expect(meant(pasted(claimsCsv(claims)))).toEqual(meant(claims));
     // copied out of a spreadsheet the cells come with tabs between them
@@ -125,7 +129,7 @@ describe("claims", () => {
     const bid = startingBid("B", "Bidder, second");
     const claims: Claims = [{ id: "pile", property: "pile-height", figure: '2"', evidence: "stated" }];
     expect(claimsOfBidsCsv([startingBid("A", "First"), { ...bid, claims }])).toBe(
-      '\uFEFFBid,Bidder,Property,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build\r\nB,"Bidder, second",Pile height,"2""",not stated,,Stated,,,,,,,,,\r\n',
+      '\uFEFFBid,Bidder,Property,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build,Field tested,Fields behind the figure\r\nB,"Bidder, second",Pile height,"2""",not stated,,Stated,,,,,,,,,,,\r\n',
     );
   });
 });

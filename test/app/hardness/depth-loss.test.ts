@@ -16,7 +16,7 @@ const [quarter, half, threeQuarters] = depthLosses;
 describe("levelAfterLoss", () => {
   const rounded = (level: Interval<"g">, loss = half) => {
     if (loss === undefined) throw new Error("three losses expected");
-    const { low, high } = levelAfterLoss(level, loss, halfInchRule.perDepth);
+    const { low, high } = levelAfterLoss(level, loss, { kind: "applies", perDepth: halfInchRule.perDepth, source: "" });
     return [low, high].map((end) => Math.round(end * 10) / 10);
   };
 

@@ -34,8 +34,8 @@ export const bid = (letter: string, claims: readonly ClaimText[], sand = "6 lb/f
 
 /** A project of the bids of a test; impact levels are asked for by the flat missile. */
 const projectOf = (bids: readonly BidText[]): Project => {
-  const { brief, requirements, bids: read } = projectFileSchema.parse({ ...workedProject, bids });
-  return { brief, requirements, bids: read };
+  const { brief, requirements, bids: read, costing } = projectFileSchema.parse({ ...workedProject, bids });
+  return { brief, requirements, bids: read, costing };
 };
 
 export function sideBySide(bids: readonly BidText[], units: UnitSystem = "us") {

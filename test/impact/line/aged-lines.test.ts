@@ -53,7 +53,7 @@ describe("agedLines", () => {
       return amount.severalFields.kind === "fitted" ? "" : amount.severalFields.reason;
     };
     expect(reasonOf([0, 2, 4].map((years) => result(years, 110 + years, "one")))).toBe(
-      "The spread from field to field needs at least 3 fields of the system; results stand for 1.",
+      "The spread from field to field needs at least 2 fields of the system; results stand for 1.",
     );
     expect(reasonOf([0, 2, 4, 6].map((years) => result(years, 110 + years)))).toBe(
       "4 results on 4 fields are too few to tell the change with age from the spread between fields.",

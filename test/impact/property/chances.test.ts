@@ -214,8 +214,10 @@ describe("whatMovesIt", () => {
               residualDeviation: 4,
               degreesOfFreedom: 3,
             },
-            ...{ meanAge: 3, spreadOfAges: 16 },
-            points: [0, 1, 3, 5, 6].map((years) => ({ years, halfWidth: 0 })),
+            ...{ meanAge: 3, errorAtMeanAge: 4 * Math.sqrt(1.2), fieldsApart: { kind: "pooled", reason: "" } },
+            points: [0, 1, 3, 5, 6].map((years) => {
+              return { years, halfWidth: 0, atMeanAge: 0.2, perYear: (years - 3) / 26 };
+            }),
           },
         },
         level,

@@ -30,11 +30,11 @@ export async function saveDocument(where: unknown, draft: unknown): Promise<Save
     const problems = parsed.error.issues.map(({ path, message }) => ({ field: path.join("."), message }));
     return { kind: "rejected", problems };
   }
-  const outcome = await store.documents.replace(
-    place,
-    draft as z.input<(typeof documentSchemas)[typeof place.kind]>,
-    editor,
-  );
+  const body = draft as z.input<(typeof documentSchemas)[typeof place.kind]>;
+  // version 0 stands for a document that nobody has written yet
+  const outcome = await (place.version === 0
+    ? store.documents.create(place, body, editor)
+    : store.documents.replace(place, body, editor));
   switch (outcome.kind) {
     case "saved":
       return { kind: "saved", version: outcome.version, at: outcome.at };

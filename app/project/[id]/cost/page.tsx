@@ -1,5 +1,7 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { studyYearsOf } from "#lib/cost";
+import { lackingSentences } from "#lib/document";
 import { type BidEvaluation, bidsInWords } from "#lib/evaluation";
 import { ChartFrame } from "../../../_components/chart/chart-frame";
 import { capitalised } from "../../../_components/in-words";
@@ -10,9 +12,9 @@ import { pageOf } from "../_contents";
 import { BreakEvenTable } from "./_components/break-even-table";
 import { barsSummary, linesSummary } from "./_components/chart-summaries";
 import { CategoryTable, RunningTotalTable } from "./_components/chart-tables";
-import { ConventionsList } from "./_components/conventions-list";
 import { CostBars } from "./_components/cost-bars";
 import { CostByYear } from "./_components/cost-by-year";
+import { CostPages } from "./_components/cost-pages";
 import { costSentences } from "./_components/cost-sentences";
 import { PriceLines } from "./_components/price-lines";
 import { pricedArea, pricedBids } from "./_components/priced-bid";
@@ -40,9 +42,15 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
   return (
     <>
       <PageHead {...pageOf("cost")} />
+      <CostPages project={id} here="totals" />
       {costSentences(costed, years).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {bids
+        .flatMap(({ bid }) => lackingSentences(bid))
+        .map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
       <UnpricedBids project={id} all={evaluation.bids} priced={bids.length} />
       {cheapest === undefined ? null : (
         <>
@@ -79,7 +87,7 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
             <PriceLines
               key={priced.bid.id}
               priced={priced}
-              setting={{ project: id, area: pricedArea(evaluation), years, currency }}
+              setting={{ project: id, area: pricedArea(evaluation), years: studyYearsOf(conventions), currency }}
             />
           ))}
 
@@ -100,9 +108,6 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
           )}
         </>
       )}
-
-      <h2>How cost is counted</h2>
-      <ConventionsList project={id} conventions={conventions} />
     </>
   );
 }
@@ -116,7 +121,7 @@ function UnpricedBids({ project, all, priced }: { project: string; all: readonly
         page then shows what it costs over the whole study period.
       </p>
     );
-  const unpriced = all.filter(({ cost }) => cost.presentValue.kind !== "known");
+  const unpriced = all.filter(({ cost }) => cost.presentValue.kind === "unknown");
   if (unpriced.length === 0) return null;
   return (
     <>

@@ -57,11 +57,12 @@ export default async function FieldTestsPage({ params, searchParams }: PageProps
   });
   const systems = [...new Set(read.map(({ installed }) => bidOf(installed)?.bid.id ?? ""))].map((installed) => {
     const found = bidOf(installed);
-    const asNew = found === null ? null : (evaluation.bids[found.index]?.hardness.asNew ?? null);
+    const hardness = found === null ? null : (evaluation.bids[found.index]?.hardness ?? null);
     return {
       bid: found,
       campaigns: read.filter((campaign) => (bidOf(campaign.installed)?.bid.id ?? "") === installed),
-      promised: promisedLevels(found?.bid ?? null, asNew, requiredMethod(project)),
+      promised: promisedLevels(found?.bid ?? null, hardness?.asNew ?? null, requiredMethod(project)),
+      sensitivity: hardness?.chances.sensitivity ?? null,
     };
   });
   return (

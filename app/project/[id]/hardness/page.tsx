@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { matchMethod, methodOf } from "#lib/claim";
-import { propertyYears } from "#lib/evaluation";
+import { propertyYears, resetPrices } from "#lib/evaluation";
 import { halfInchRule, type ImpactRequirement } from "#lib/impact";
 import { formatInterval, formatValue, measured, type UnitSystem } from "#lib/quantity";
 import { Caution } from "../../../_components/caution";
@@ -21,6 +21,7 @@ import { levelDomain } from "./_components/outlook-line";
 import { outlookSummary } from "./_components/outlook-summary";
 import { OutlookTable } from "./_components/outlook-table";
 import { Premises } from "./_components/premises";
+import { ResetsSection } from "./_components/resets-section";
 import { SmallMultiples } from "./_components/small-multiples";
 
 export const metadata: Metadata = { title: "Hardness outlook" };
@@ -128,6 +129,12 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
           <FirstYearsTable lines={lines} units={units} />
         </>
       )}
+      <ResetsSection
+        project={id}
+        resets={resetPrices(project)}
+        bids={bids.map(({ bid: { id: bid, letter, bidder }, index }) => ({ id: bid, letter, bidder, index }))}
+        currency={project.brief.money.currency}
+      />
       <ChancesSection bids={bids} requirement={impact} />
       <h2>Bid by bid</h2>
       {bids.map((read) => (

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import type { RequirementsText } from "#lib/evaluation";
+import { priceLineLabels, type RequirementsText } from "#lib/evaluation";
 import { halfInchRule } from "#lib/impact";
 import { formatInterval, formatValue, type UnitSystem } from "#lib/quantity";
 import { Caution } from "../../../_components/caution";
@@ -59,6 +59,7 @@ export default async function RequirementsPage({ params }: PageProps<"/project/[
         draft={draft && { ...draft, values: withOutlook(draft.values) }}
         curves={Object.fromEntries(curves)}
         ruleOfThumb={ruleOfThumb(units)}
+        labels={priceLineLabels(project.bids)}
       />
     </>
   );

@@ -1,5 +1,6 @@
 "use client";
 import { type BriefText, briefSchema } from "#lib/evaluation";
+import { currencies, currencyCodes } from "#lib/quantity";
 import { AutosaveForm } from "../../../../_components/form/autosave-form";
 import { ChoiceField } from "../../../../_components/form/choice-field";
 import { LongTextField } from "../../../../_components/form/long-text-field";
@@ -15,6 +16,13 @@ const frost = [
   { value: "not-stated", label: "Not stated" },
   { value: "yes", label: "Yes" },
   { value: "no", label: "No" },
+];
+
+const currencyChoices = currencyCodes.map((code) => ({ value: code, label: `${code}, ${currencies[code].label}` }));
+
+const moneys = [
+  { value: "constant", label: "Constant money, without inflation" },
+  { value: "current", label: "Current money, with inflation" },
 ];
 
 const timings = [
@@ -109,12 +117,14 @@ export function BriefForm({
       <section aria-labelledby="brief-money">
         <h2 id="brief-money">Money over time</h2>
         <p>
-          All costs are in <strong>constant money</strong>: US dollars as they buy on the base date, so inflation is
-          left out of the prices. To match, later costs are discounted at a <strong>real rate</strong>, the rate over
-          and above inflation. Year 0 is the base date. A single payment in a later year falls at the{" "}
+          All prices are entered as they are on the base date. In <strong>constant money</strong> inflation is left out
+          of them, and later costs are discounted at a <strong>real rate</strong>, the rate over and above inflation. In{" "}
+          <strong>current money</strong> payments and rate both carry inflation. What a bid is worth today is the same
+          either way. Year 0 is the base date. A single payment in a later year falls at the{" "}
           <strong>end of that year</strong>; you choose when costs that come every year fall.
         </p>
         <div className={styles.pair}>
+          <ChoiceField name="money.currency" label="Currency" choices={currencyChoices} />
           <TextField name="money.baseDate" label="Base date" hint="Year-month-day, for instance 2027-06-01." />
           <TextField
             name="money.studyPeriod"
@@ -122,9 +132,25 @@ export function BriefForm({
             hint="The years over which every bid is costed alike, for instance “20 years”."
           />
           <TextField
+            name="money.serviceStart"
+            label="Start of service"
+            hint="Years from the base date until the field is used; empty or “0 years” for none."
+          />
+          <ChoiceField name="money.money" label="Money in which payments are shown" choices={moneys} />
+          <TextField
             name="money.realRate"
             label="Real rate a year"
             hint="Over inflation, for instance “3 %”. The owner’s finance office states it."
+          />
+          <TextField
+            name="money.nominalRate"
+            label="Nominal rate a year"
+            hint="Only in place of a real rate: leave one of the two empty."
+          />
+          <TextField
+            name="money.inflation"
+            label="General inflation a year"
+            hint="For current money or a nominal rate, for instance “2.5 %”."
           />
           <ChoiceField name="money.timing" label="When costs that come every year fall" choices={timings} />
         </div>

@@ -16,7 +16,7 @@ export function linesSummary(bids: readonly PricedBid[], years: number, currency
   const ends = listed(
     bids.map(({ bid }) => `${formatMoney(runningTotal(bid.cost.yearly).at(-1) ?? 0, currency)} for bid ${bid.letter}`),
   );
-  return `All payments added up in constant money, not discounted; each is drawn as a step at the end of its year. After ${years} years and any residual value: ${ends}. ${renewalsText(bids)}`;
+  return `All payments added up, not discounted; each is drawn as a step at the end of its year. After ${years} years and any residual value: ${ends}. ${renewalsText(bids)}`;
 }
 
 /** "Renewals: bid A in year 10; bid B in years 8 and 16; bid C in none." */

@@ -59,7 +59,7 @@ export function RunningTotalTable({ bids, currency }: Shown) {
   const totals = bids.map(({ bid }) => runningTotal(bid.cost.yearly));
   return (
     <table className={styles.years}>
-      <caption>Cost so far in constant money, not discounted</caption>
+      <caption>Cost so far, not discounted</caption>
       <thead>
         <tr>
           <th scope="col">End of year</th>

@@ -1,7 +1,8 @@
 import Link from "next/link";
-import { type CostConventions, comparisonRates, type Timing } from "#lib/cost";
+import { type CostConventions, comparisonRates, fisherNominalRate, type Timing } from "#lib/cost";
 import { listed } from "#lib/figure";
-import { formatValue, measured } from "#lib/quantity";
+import { currencies, formatValue, measured } from "#lib/quantity";
+import { capitalised } from "../../../../_components/in-words";
 import styles from "./tables.module.css";
 
 const timingWords: Readonly<Record<Timing, string>> = {
@@ -12,15 +13,35 @@ const timingWords: Readonly<Record<Timing, string>> = {
 
 const percent = (rate: number) => formatValue("fraction", measured("fraction", rate), "us");
 
+function moneyRule({ money, inflation, realRate, nominalRate }: CostConventions) {
+  const growth = "Where a price line says that a price grows, it grows over general inflation.";
+  if (money === "constant" || inflation === null) {
+    const text = `General inflation is left out of the prices and of the rate alike. ${growth}`;
+    return { term: "Constant money", text, field: "money.money" };
+  }
+  const nominal = nominalRate?.asEntered ?? percent(fisherNominalRate(realRate.value, inflation.value));
+  const text = `Payments carry general inflation of ${inflation.asEntered} a year from the base date, and the rate that discounts them carries the same: ${nominal} nominal, from (1 + real rate) × (1 + inflation) − 1. ${growth}`;
+  return { term: "Current money", text, field: "money.money" };
+}
+
 /** The rules by which every bid was costed, in words. */
 export function ConventionsList({ project, conventions }: { project: string; conventions: CostConventions }) {
-  const { baseDate, studyPeriod, realRate, timing } = conventions;
+  const { baseDate, studyPeriod, serviceStart, realRate, timing, currency } = conventions;
   const years = studyPeriod.years;
   const rules: readonly Readonly<{ term: string; text: string; field: string | null }>[] = [
     {
       term: "Base date",
       text: `${baseDate}. All prices are in money of this day, and later payments are brought back to it.`,
       field: "money.baseDate",
+    },
+    { term: "Currency", text: `${capitalised(currencies[currency].label)}, ${currency}.`, field: "money.currency" },
+    {
+      term: "Start of service",
+      text:
+        serviceStart.years === 0
+          ? "On the base date: lives and what recurs are counted from there."
+          : `${serviceStart.asEntered} after the base date: lives and what recurs are counted from the start of service, the study from the base date.`,
+      field: "money.serviceStart",
     },
     {
       term: "Study period",
@@ -32,11 +53,7 @@ export function ConventionsList({ project, conventions }: { project: string; con
       text: `${realRate.asEntered} a year over general inflation. The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`,
       field: "money.realRate",
     },
-    {
-      term: "Constant money",
-      text: "General inflation is left out of the prices and of the rate alike. Where a price line says that a price grows, it grows over general inflation.",
-      field: null,
-    },
+    moneyRule(conventions),
     { term: "When payments fall", text: timingWords[timing], field: "money.timing" },
     {
       term: "Residual value",
@@ -45,7 +62,7 @@ export function ConventionsList({ project, conventions }: { project: string; con
     },
     {
       term: "Owner’s estimates",
-      text: "What a bid leaves out or does not price is added by the owner, so that all bids cover the same scope. It is marked as the owner’s estimate wherever it counts and is never shown as the bidder’s price.",
+      text: "What a bid leaves out or does not price is added by the owner on the page Levelling, so that all bids cover the same scope. It is marked as the owner’s estimate wherever it counts and is never shown as the bidder’s price. Where no figure stands in yet, the levelled cost is at least what it says.",
       field: null,
     },
     {

@@ -8,7 +8,7 @@ import {
   tyingRates,
 } from "#lib/cost";
 import type { BidEvaluation } from "#lib/evaluation";
-import { type Figure, known, type Working, type WorkingInput } from "#lib/figure";
+import { type Figure, figureFromInterval, intervalOfFigure, known, type Working, type WorkingInput } from "#lib/figure";
 import { formatMoneyExact, formatValue, measured } from "#lib/quantity";
 import { partWords } from "./part-words";
 import type { PricedBid } from "./priced-bid";
@@ -20,15 +20,22 @@ const derived = (label: string, cents: number, figure: string): WorkingInput => 
   from: { kind: "figure", figure },
 });
 
+/** What the owner adds is a lower bound where an item of scope has no figure yet. */
+const leastOrKnown = ({ presentValue }: BidEvaluation["cost"], cents: number, working: Working): Figure<"money"> => {
+  const value = measured("money", cents);
+  if (presentValue.kind !== "at-least") return known("money", value, working);
+  return figureFromInterval("money", { low: value, high: measured("money", Number.POSITIVE_INFINITY) }, working);
+};
+
 /** What the owner adds at the base date for things a bid leaves out; unknown where the bid has no price of its own. */
 export function ownersAdditions({ cost }: BidEvaluation): Figure<"money"> {
   const { priceAtBaseDate, priceAsBid } = cost;
-  if (priceAtBaseDate.kind !== "known" || priceAsBid.kind !== "known") return priceAtBaseDate;
-  const cents = priceAtBaseDate.value - priceAsBid.value;
-  return known("money", measured("money", cents), {
+  const inAll = intervalOfFigure(priceAtBaseDate)?.low;
+  if (inAll === undefined || priceAsBid.kind !== "known") return priceAtBaseDate;
+  return leastOrKnown(cost, inAll - priceAsBid.value, {
     formula: "owner’s additions = price at the base date − price as bid",
     inputs: [
-      derived("Price at the base date", priceAtBaseDate.value, "priceAtBaseDate"),
+      derived("Price at the base date", inAll, "priceAtBaseDate"),
       derived("Price as bid", priceAsBid.value, "priceAsBid"),
     ],
     assumptions: [],
@@ -38,12 +45,12 @@ export function ownersAdditions({ cost }: BidEvaluation): Figure<"money"> {
 
 /** How much of the present value rests on prices that the owner estimated. */
 export function ownersEstimates({ id, cost }: BidEvaluation): Figure<"money"> {
-  if (cost.presentValue.kind !== "known") return cost.presentValue;
+  if (cost.presentValue.kind === "unknown") return cost.presentValue;
   const estimated = cost.entries.filter(
     ({ givenBy, presentValue }) => givenBy === "owner-estimate" && presentValue !== 0,
   );
   const cents = estimated.reduce((sum, { presentValue }) => sum + presentValue, 0);
-  return known("money", measured("money", cents), {
+  return leastOrKnown(cost, cents, {
     formula: "owner’s estimates = Σ present values of the prices that the owner estimated",
     inputs: estimated.map(({ line, label, part, shown }) => ({
       label: `${label}: ${partWords[part]}`,

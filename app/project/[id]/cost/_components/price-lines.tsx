@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { amountText, assumptionsOf, type CostEntry, type PriceLine, pricesOf } from "#lib/cost";
+import { amountText, assumptionsOf, type CostEntry, type PriceLine, pricesOf, type StudyYears } from "#lib/cost";
 import { formatMoney, type In } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
@@ -12,7 +12,7 @@ import styles from "./tables.module.css";
 export type PriceLinesSetting = Readonly<{
   project: string;
   area: In<"m²">;
-  years: number;
+  years: StudyYears;
   currency: string;
 }>;
 
@@ -52,6 +52,7 @@ export function PriceLines({ priced, setting }: { priced: PricedBid; setting: Pr
               bid={bid.id}
               line={line}
               entries={entriesShown(bid.cost.entries, line)}
+              isEntered={bid.cost.lines.some((one) => one.line.id === line.id && one.origin.kind === "bid")}
               setting={setting}
             />
           ))}
@@ -82,11 +83,14 @@ function LineRows({
   bid,
   line,
   entries,
+  isEntered,
   setting,
 }: {
   bid: string;
   line: PriceLine;
   entries: readonly CostEntry[];
+  /** Whether the line was entered with the bid; the owner adds the others when levelling. */
+  isEntered: boolean;
   setting: PriceLinesSetting;
 }) {
   const { project, area, years, currency } = setting;
@@ -97,9 +101,13 @@ function LineRows({
           {position > 0 ? null : (
             <>
               <th scope="rowgroup" rowSpan={entries.length} {...tableRoles.rowHead}>
-                <Link href={`/project/${project}/bids/${bid}#${line.id}`} prefetch={false}>
-                  {line.label}
-                </Link>
+                {isEntered ? (
+                  <Link href={`/project/${project}/bids/${bid}#${line.id}`} prefetch={false}>
+                    {line.label}
+                  </Link>
+                ) : (
+                  line.label
+                )}
                 {line.document === "" ? null : <p className={styles.note}>{placeText(line)}</p>}
               </th>
               <td rowSpan={entries.length} {...tableRoles.cell}>

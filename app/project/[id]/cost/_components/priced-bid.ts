@@ -1,9 +1,12 @@
-import { type CostFlow, cashFlows, type PriceLine } from "#lib/cost";
+import { type CostFlow, cashFlows, inConstantMoney, type PriceLine } from "#lib/cost";
 import type { BidEvaluation, Evaluation, Project } from "#lib/evaluation";
 import { intervalOfFigure } from "#lib/figure";
 import type { In } from "#lib/quantity";
 
-/** A bid with prices of its own: its evaluation, its place among all bids, and its money by line. Cents, not rounded. */
+/**
+ * A bid with prices of its own: its evaluation, its place among all bids, and its money by line in constant money. Cents, not rounded; the least
+ * that it can be where an item of scope has no figure yet.
+ */
 export type PricedBid = Readonly<{
   bid: BidEvaluation;
   index: number;
@@ -21,13 +24,14 @@ export function pricedArea({ area }: Evaluation): In<"m²"> {
 }
 
 /** The bids whose cost is known, in the order of the letters. */
-export function pricedBids({ brief, bids }: Project, evaluation: Evaluation): readonly PricedBid[] {
-  const setting = { area: pricedArea(evaluation), conventions: brief.money };
+export function pricedBids({ brief }: Project, evaluation: Evaluation): readonly PricedBid[] {
+  const setting = { area: pricedArea(evaluation), conventions: inConstantMoney(brief.money) };
   return evaluation.bids.flatMap((bid, index): readonly PricedBid[] => {
-    const { presentValue, priceAtBaseDate } = bid.cost;
-    if (presentValue.kind !== "known" || priceAtBaseDate.kind !== "known") return [];
-    const prices = bids[index]?.prices ?? [];
+    const presentValue = intervalOfFigure(bid.cost.presentValue)?.low;
+    const priceAtBaseDate = intervalOfFigure(bid.cost.priceAtBaseDate)?.low;
+    if (presentValue === undefined || priceAtBaseDate === undefined) return [];
+    const prices = bid.cost.lines.map(({ line }) => line);
     const flows = cashFlows(prices, setting).flows.map(({ flow }) => flow);
-    return [{ bid, index, prices, flows, presentValue: presentValue.value, priceAtBaseDate: priceAtBaseDate.value }];
+    return [{ bid, index, prices, flows, presentValue, priceAtBaseDate }];
   });
 }

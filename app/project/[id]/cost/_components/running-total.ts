@@ -1,6 +1,6 @@
 import type { CostStream } from "#lib/cost";
 
-/** What has been paid up to and including each year, in cents of constant money; not discounted. */
+/** What has been paid up to and including each year, in cents; not discounted. */
 export function runningTotal(stream: CostStream): readonly number[] {
   let sum = 0;
   return stream.map((cents) => {

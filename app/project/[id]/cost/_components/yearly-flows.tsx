@@ -23,7 +23,7 @@ export function YearlyFlows({ priced, currency }: { priced: PricedBid; currency:
       </summary>
       <Scroller label={`Bid ${bid.letter}, year by year`}>
         <table className={styles.years}>
-          <caption>Payments of bid {bid.letter} in constant money, not discounted</caption>
+          <caption>Payments of bid {bid.letter}, not discounted</caption>
           <thead>
             <tr>
               <th scope="col">End of year</th>

@@ -16,11 +16,12 @@ export function InstalledSection({
   units: UnitSystem;
 }) {
   const tested = systems
-    .map(({ bid, campaigns }) => ({
+    .map(({ bid, campaigns, sensitivity }) => ({
       bid,
       installed: installedOutlook(
         campaigns.filter(({ notComparable }) => notComparable === null).map(({ reduced }) => reduced),
         requirement,
+        sensitivity,
       ),
     }))
     .filter(({ installed }) => installed.outlook.kind === "chances");

@@ -94,7 +94,7 @@ function DrawnPlan({ plan, units }: { plan: TestPlan; units: UnitSystem }) {
   const { outline, locations, notes, source } = plan;
   const count = (kind: (typeof locations)[number]["kind"]) =>
     locations.filter((location) => location.kind === kind).length;
-  const summary = `${locations.length} locations: ${count("by-the-marks")} by the marks, ${count("fills-a-gap")} that fill gaps (dashed), ${count("extra")} of the owner’s own (square). A ring is a wear zone: shaded warm where play is heavy, green where it is light.`;
+  const summary = `${locations.length} locations: ${count("by-the-marks")} by the marks, ${count("fills-a-gap")} that fill gaps (dashed), ${count("extra")} of the owner’s own (square). A ring is a wear zone: with a full edge and shaded warm where play is heavy, with a dotted one and green where it is light.`;
   return (
     <>
       <ChartFrame

@@ -1,4 +1,5 @@
 import { type CampaignTrend, campaignTrend, type PromisedLevels, type TrendPoint } from "#lib/fieldtest";
+import type { FieldSensitivity } from "#lib/impact";
 import { formatValue, type In, type UnitSystem } from "#lib/quantity";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import type { ReadCampaign } from "../_tests/read-campaigns";
@@ -10,6 +11,8 @@ export type InstalledSystem = Readonly<{
   bid: Readonly<{ letter: string; index: number }> | null;
   campaigns: readonly ReadCampaign[];
   promised: PromisedLevels;
+  /** Of the installed bid to lost depth; null where no bid is named. */
+  sensitivity: FieldSensitivity | null;
 }>;
 
 export function TrendSection({

@@ -61,9 +61,16 @@ function UnlikeLevels({ project, read: { entered, bid }, method }: Placed) {
   ));
 }
 
+/** Whose sensitivity a depth margin rests on. */
+function restsOn(sensitivity: BidEvaluation["hardness"]["sensitivity"]): string {
+  const basis = sensitivity.kind === "applies" ? sensitivity.basis : undefined;
+  if (basis === "own-levels") return "the bid’s own levels at lesser depths";
+  return basis === "owners-value" ? "the owner’s sensitivity" : "rule of thumb: common practice, no source";
+}
+
 function Figures({ project, bid, units }: { project: string; bid: BidEvaluation; units: UnitSystem }) {
   const { hardness, letter } = bid;
-  const { depthMargin, softMargin, sensitivity } = hardness;
+  const { depthMargin, softMargin, sensitivity, ownSensitivity } = hardness;
   return (
     <dl className={styles.figures}>
       <div>
@@ -96,7 +103,7 @@ function Figures({ project, bid, units }: { project: string; bid: BidEvaluation;
       </div>
       <div>
         <dt>
-          Depth margin <small className="soft">rule of thumb: common practice, no source</small>
+          Depth margin <small className="soft">{restsOn(sensitivity)}</small>
         </dt>
         <dd>
           <FigureText
@@ -110,10 +117,29 @@ function Figures({ project, bid, units }: { project: string; bid: BidEvaluation;
           {sensitivity.kind === "applies" ? <p className="small soft">{explainSensitivity(sensitivity)}</p> : null}
         </dd>
       </div>
+      {ownSensitivity === null ? null : (
+        <div>
+          <dt>
+            Answer to lost depth <small className="soft">from the bid’s own levels at lesser depths</small>
+          </dt>
+          <dd>
+            <FigureText
+              project={project}
+              of={`the answer of bid ${letter} to lost depth`}
+              figure={ownSensitivity}
+              units={units}
+            />
+            <p className="small soft">
+              It stands in place of the rule of thumb and of the owner’s value. Where it stops holding is said in its
+              working.
+            </p>
+          </dd>
+        </div>
+      )}
       {softMargin.kind === "unknown" ? null : (
         <div>
           <dt>
-            Depth margin to the soft side <small className="soft">rule of thumb: common practice, no source</small>
+            Depth margin to the soft side <small className="soft">{restsOn(sensitivity)}</small>
           </dt>
           <dd>
             <FigureText
@@ -157,13 +183,16 @@ export function BidOutlook({
       </ul>
       <Figures project={project} bid={bid} units={units} />
       <Evidence {...placed} />
-      <LinesTable
-        letter={bid.letter}
-        results={agedResults(entered, "g-max", method, hoursPerYear)}
-        horizon={horizon}
-        chance={requirement.chanceLevel}
-        units={units}
-      />
+      {outlook.kind === "unknown" ? null : (
+        <LinesTable
+          letter={bid.letter}
+          results={agedResults(entered, "g-max", method, hoursPerYear)}
+          drift={outlook.drift}
+          horizon={horizon}
+          chance={requirement.chanceLevel}
+          units={units}
+        />
+      )}
       <UnlikeLevels {...placed} />
       {questions.length === 0 ? null : (
         <>

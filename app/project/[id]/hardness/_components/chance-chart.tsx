@@ -44,7 +44,6 @@ export function ChanceChart({
     <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={label}>
       <VerticalAxis scale={y} from={margin.left} to={right} name="Chance, %" ticks={size.levelTicks} />
       <HorizontalAxis scale={x} y={bottom} name="years in use" ticks={Math.min(horizon, size.yearTicks)} />
-      <LimitRule y={y(level * 100)} from={margin.left} to={right} words="the owner’s level" side="below" />
       {lines.map(({ letter, index, outlook }, position) => (
         <g key={letter}>
           <path
@@ -58,6 +57,7 @@ export function ChanceChart({
           </text>
         </g>
       ))}
+      <LimitRule y={y(level * 100)} from={margin.left} to={right} words="chance wanted" side="below" wordsAt="end" />
     </svg>
   );
 }

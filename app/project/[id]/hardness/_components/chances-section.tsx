@@ -1,7 +1,8 @@
 import type { BidEvaluation } from "#lib/evaluation";
-import { explainChanceYear, type ImpactRequirement } from "#lib/impact";
+import { explainChanceYear, type ImpactRequirement, wantedChance } from "#lib/impact";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
+import { Scroller } from "../../../../_components/scroller";
 import { ChanceChart } from "./chance-chart";
 import { type ChanceLine, chanceLines, chanceText, overAllSpots } from "./chance-line";
 import styles from "./chances-section.module.css";
@@ -21,9 +22,15 @@ function startingYear(lines: readonly ChanceLine[], horizon: number): number {
   return found.length === 0 ? Math.round(horizon / 2) : Math.min(...found);
 }
 
+const perSpot = [
+  { caption: "Chance that the mean of the test locations stays below the limit", of: "meanMeets" },
+  { caption: "Chance that one location lies in the target window", of: "locationInWindow" },
+] as const;
+
 /** How sure a field like each bid's is to keep the limit, year by year, what that rests on and what moves it most. */
 export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[]; requirement: ImpactRequirement }) {
-  const { horizonYears: horizon, chanceLevel, testLocations } = requirement;
+  const { horizonYears: horizon, testLocations } = requirement;
+  const wanted = wantedChance(requirement);
   const lines = chanceLines(bids);
   const summary = bids.flatMap(({ bid }) =>
     bid.hardness.chanceSentences.slice(0, 1).map((sentence) => `Bid ${bid.letter}: ${sentence}`),
@@ -34,8 +41,8 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
       <h2>How sure it is</h2>
       <p>
         Levels differ from field to field and from spot to spot. The chance below is that all {testLocations} test
-        locations of a field like the bid’s stay below the limit. The owner asks for {chanceLevel.asEntered} or more in
-        every year. It is a statement about levels and not about injury.
+        locations of a field like the bid’s stay below the limit. The owner asks for {wanted.asEntered} or more in every
+        year. It is a statement about levels and not about injury.
       </p>
       {spread.length === 0 ? (
         <ul>
@@ -52,7 +59,7 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
               <ChanceChart
                 label="Chance of each bid by year, as summed up above and listed in the table below"
                 lines={spread}
-                level={chanceLevel.value}
+                level={wanted.value}
                 horizon={horizon}
                 size={width === "wide" ? fullChart : narrowChart}
               />
@@ -94,6 +101,19 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
               </figure>
             ))}
           </section>
+          <details>
+            <summary>Chances by year that the mean keeps the limit, and that one spot lies in the window</summary>
+            {perSpot.map(({ caption, of }) => (
+              <Scroller key={caption} label={caption}>
+                <YearTable
+                  caption={caption}
+                  lines={spread}
+                  horizon={horizon}
+                  cell={({ outlook }, year) => chanceText(outlook.years[year]?.locations?.[of] ?? 0)}
+                />
+              </Scroller>
+            ))}
+          </details>
         </>
       )}
       {lines.length === 0 ? null : (

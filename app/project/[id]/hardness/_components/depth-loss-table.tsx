@@ -1,6 +1,6 @@
 import type { BidEvaluation } from "#lib/evaluation";
 import { formatFigure, intervalOfFigure } from "#lib/figure";
-import { explainSensitivity } from "#lib/impact";
+import { explainSensitivity, halfInchRule } from "#lib/impact";
 import { formatInterval, formatValue, type In, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
@@ -14,6 +14,13 @@ const standingWords = {
   "may reach": "may reach the limit",
   reached: "at or above the limit",
 } as const;
+
+type Applying = Extract<BidEvaluation["hardness"]["sensitivity"], { kind: "applies" }>;
+
+const largestLossOf = ({ largestLoss }: Applying): In<"m"> => largestLoss ?? halfInchRule.validFor.largestLoss;
+
+const isOwn = ({ hardness: { sensitivity } }: BidEvaluation): boolean =>
+  sensitivity.kind === "applies" && sensitivity.basis === "own-levels";
 
 function LevelAfter({
   bid,
@@ -29,7 +36,8 @@ function LevelAfter({
   const { asNew, sensitivity } = bid.hardness;
   const level = intervalOfFigure(asNew);
   if (level === null || sensitivity.kind === "does-not-apply") return "–";
-  const after = levelAfterLoss(level, loss, sensitivity.perDepth);
+  if (loss > largestLossOf(sensitivity)) return "not shown by the bid";
+  const after = levelAfterLoss(level, loss, sensitivity);
   const words = standingWords[standingToLimit(after, limit)];
   return (
     <>
@@ -56,11 +64,13 @@ export function DepthLossTable({
   return (
     <>
       {shown.length === 0 ? (
-        <p>The rule of thumb applies to none of these bids.</p>
+        <p>No sensitivity to depth loss applies to any of these bids.</p>
       ) : (
         <Scroller label="Level after a local loss of infill">
           <table className={styles.levels}>
-            <caption>Level of a new surface where a spot has lost some infill depth, by the rule of thumb</caption>
+            <caption>
+              Level of a new surface where a spot has lost some infill depth, by the sensitivity of each bid
+            </caption>
             <thead>
               <tr>
                 <th scope="col">Bid</th>
@@ -77,6 +87,7 @@ export function DepthLossTable({
                 <tr key={bid.letter}>
                   <th scope="row">
                     <BidLetter letter={bid.letter} index={index} />
+                    {isOwn(bid) ? <div className="small soft">by its own levels</div> : null}
                   </th>
                   <td>{formatFigure(bid.hardness.asNew, units)}</td>
                   {depthLosses.map((loss) => (
@@ -92,7 +103,7 @@ export function DepthLossTable({
       )}
       {others.length === 0 ? null : (
         <>
-          <p>Left out, because the rule does not speak of them:</p>
+          <p>Left out, because no sensitivity to depth loss applies to them:</p>
           <ul>
             {others.map(({ bid, index }) => (
               <li key={bid.letter}>

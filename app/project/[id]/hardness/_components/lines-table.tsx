@@ -1,4 +1,13 @@
-import { type AgedResult, agedLines, newResultOnLine, pulledBySingleResults, slopeInterval } from "#lib/impact";
+import {
+  type AgedResult,
+  agedLines,
+  type Drift,
+  type FittedDrift,
+  newResultOnLine,
+  predictedLevel,
+  pulledBySingleResults,
+  slopeInterval,
+} from "#lib/impact";
 import { formatInterval, formatValue, measured, type UnitSystem } from "#lib/quantity";
 import { Scroller } from "../../../../_components/scroller";
 
@@ -15,12 +24,15 @@ const share = (growth: number) => `${((Math.exp(growth) - 1) * 100).toFixed(1).r
 export function LinesTable({
   letter,
   results,
+  drift,
   horizon,
   chance,
   units,
 }: {
   letter: string;
   results: readonly AgedResult[];
+  /** The line that the outlook uses. */
+  drift: Drift;
   horizon: number;
   /** As the owner wrote it, and as a share. */
   chance: Readonly<{ asEntered: string; value: number }>;
@@ -29,7 +41,9 @@ export function LinesTable({
   // the ages are in years already, so the hours of a year turn nothing
   const { amount, share: shares } = agedLines(results, 1, chance.value);
   if (amount.kind !== "fitted") return null;
+  const byFields = drift.kind === "fitted" && drift.fieldsApart.kind === "several-fields" ? drift : null;
   const rows: readonly Row[] = [
+    ...(byFields === null ? [] : [fieldsRow(byFields, horizon, chance.value, units)]),
     ordinaryRow(amount.ordinary, horizon, chance.value, units),
     {
       name: "Robust (median of all slopes), even amount a year",
@@ -53,7 +67,7 @@ export function LinesTable({
       <summary>Other lines through the levels of bid {letter}</summary>
       <Scroller label={`Lines through the levels of bid ${letter}`}>
         <table>
-          <caption>Ranges hold with a chance of {chance.asEntered}; the outlook above uses the first line</caption>
+          <caption>Ranges hold with a chance of {chance.asEntered}; the outlook above uses first line</caption>
           <thead>
             <tr>
               <th scope="col">Line</th>
@@ -76,10 +90,26 @@ export function LinesTable({
         {isPulled === true
           ? "The ordinary line lies outside the range of the robust one, so single levels pull it: ask which they are."
           : "Where the lines part, the levels do not say how the surface ages, and the wider reading is the careful one."}{" "}
-        No claim names the field that it was measured on, so each level counts as a field of its own.
+        {fieldsWords(drift)}
       </p>
     </details>
   );
+}
+
+function fieldsRow(drift: FittedDrift, horizon: number, chance: number, units: UnitSystem): Row {
+  const later = predictedLevel(drift, horizon, chance);
+  return {
+    name: "Several fields, each with an offset of its own",
+    change: perYear(drift.slope, units),
+    later: `${grams(later.likely, units)}; one new field ${span(Math.max(0, later.low), later.high, units)}`,
+  };
+}
+
+function fieldsWords(drift: Drift): string {
+  if (drift.kind === "not-enough-points" || drift.fieldsApart.kind === "pooled") return "";
+  const { fieldsApart, residualDeviation } = drift;
+  const [between, within] = [fieldsApart.betweenFields, residualDeviation].map((deviation) => deviation.toFixed(1));
+  return `Fields of this system differ by a standard deviation of ${between} g, results on one field by ${within} g; ${fieldsApart.named} fields are named.`;
 }
 
 type Ordinary = Parameters<typeof slopeInterval>[0];

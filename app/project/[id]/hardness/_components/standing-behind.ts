@@ -27,9 +27,10 @@ export function standingBehind(outlook: HardnessOutlook): readonly string[] {
           "The stated levels lie exactly on a straight line, so the band has no width. Test results scatter; a band without width shows no certainty. Ask for the single results.",
         ]
       : []),
+    ...(drift.fieldsApart.kind === "pooled" ? [drift.fieldsApart.reason] : []),
     ...(drift.points.length < enoughLevels
       ? [
-          `Only ${levels(drift.points.length)} stand behind the line (${drift.degreesOfFreedom} ${drift.degreesOfFreedom === 1 ? "degree" : "degrees"} of freedom), so one more test can move it noticeably.`,
+          `Only ${levels(drift.points.length)} stand behind the line (${Number(drift.degreesOfFreedom.toFixed(1))} ${drift.degreesOfFreedom === 1 ? "degree" : "degrees"} of freedom), so one more test can move it noticeably.`,
         ]
       : []),
   ];

@@ -25,7 +25,7 @@ const drifts = [
 ];
 
 /** What is asked of impact attenuation, by which test, and what is assumed of the years to come. */
-export function ImpactFields({ ruleOfThumb }: { ruleOfThumb: string }) {
+export function ImpactFields({ ruleOfThumb, labels }: { ruleOfThumb: string; labels: readonly string[] }) {
   return (
     <>
       <ChoiceField
@@ -60,8 +60,8 @@ export function ImpactFields({ ruleOfThumb }: { ruleOfThumb: string }) {
         />
         <TextField
           name="impact.chanceLevel"
-          label="Level of chance"
-          hint="How sure the stated range of one test result is to hold, for instance “95 %”."
+          label="Chance that a stated range holds"
+          hint="Of one new test result, for instance “95 %”."
           dimension="fraction"
         />
       </div>
@@ -98,7 +98,7 @@ export function ImpactFields({ ruleOfThumb }: { ruleOfThumb: string }) {
           )
         }
       />
-      <OutlookFields />
+      <OutlookFields labels={labels} />
     </>
   );
 }

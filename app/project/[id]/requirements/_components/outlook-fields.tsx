@@ -6,6 +6,7 @@ import { ChoiceField } from "../../../../_components/form/choice-field";
 import { KindField } from "../../../../_components/form/kind-field";
 import { RemovedNotice } from "../../../../_components/form/removed-notice";
 import { TextField } from "../../../../_components/form/text-field";
+import { priceLineChoices } from "./price-line-choices";
 import styles from "./requirements.module.css";
 
 const spreads = [
@@ -22,6 +23,11 @@ const spreadTemplates = {
 const groomings = [
   { value: "every-month", label: "Every month" },
   { value: "less-often", label: "Less often" },
+];
+
+const installedSpreads = [
+  { value: "without-grid", label: "As above; on its own field tests page as its latest test locations did" },
+  { value: "depth-grid", label: "As the infill depths measured over it in its latest campaign" },
 ];
 
 const laws = [
@@ -75,8 +81,11 @@ function SpreadFields({ kind }: { kind: SpreadChoice["kind"] }) {
   }
 }
 
-/** What the chances of the years to come rest on besides the bids’ own levels. */
-export function OutlookFields() {
+/**
+ * What the chances of the years to come rest on besides the bids’ own levels.
+ * @param labels of the price lines of all bids
+ */
+export function OutlookFields({ labels }: { labels: readonly string[] }) {
   return (
     <fieldset id="impact.outlook" className={styles.target}>
       <legend>How a field spreads, and what is done to it (owner’s assumptions)</legend>
@@ -84,6 +93,13 @@ export function OutlookFields() {
         From these the hardness outlook works out how sure each bid is to keep the limit at every spot, year by year. No
         source stands behind the values to start from. A measured field is better than any of them.
       </p>
+      <TextField
+        name={`${at}.wantedChance`}
+        label="Chance wanted that every location keeps the limit"
+        hint="In every year, for instance “95 %”: the hardness outlook names the first year in which a bid falls below it."
+        dimension="fraction"
+        className={styles.wide}
+      />
       <KindField<SpreadChoice["kind"]>
         name={`${at}.spread`}
         label="How much spots of one field differ"
@@ -91,6 +107,13 @@ export function OutlookFields() {
         templates={spreadTemplates}
         className={styles.wide}
         fields={(kind) => <SpreadFields kind={kind} />}
+      />
+      <ChoiceField
+        name={`${at}.installedSpread`}
+        label="How much spots of an installed field differ"
+        hint="Counts for the bid that a test campaign names as installed, where at least five depths were measured. For every other bid the choice above stays."
+        choices={installedSpreads}
+        className={styles.wide}
       />
       <ChoiceField
         name={`${at}.law`}
@@ -118,16 +141,16 @@ export function OutlookFields() {
           )
         }
       />
-      <Resets />
+      <Resets labels={labels} />
     </fieldset>
   );
 }
 
-type Reset = { year: string; undone: string; note?: string | undefined };
+type Reset = { year: string; undone: string; priceLine?: string | undefined; note?: string | undefined };
 type ResetValues = { impact: { outlook: { resets: Reset[] } } };
 
 /** Top-ups and deep groomings that take back part of the change. */
-function Resets() {
+function Resets({ labels }: { labels: readonly string[] }) {
   const { control, getValues } = useFormContext<ResetValues>();
   const { fields, append, remove, insert } = useFieldArray({ control, name: `${at}.resets` });
   const [removed, setRemoved] = useState<{ index: number; value: Reset } | null>(null);
@@ -144,11 +167,12 @@ function Resets() {
               hint="For instance “50 %”."
               dimension="fraction"
             />
-            <TextField
-              name={`${at}.resets.${index}.note`}
-              label="What it is, and which price line pays for it"
-              hint="May be empty."
+            <ChoiceField
+              name={`${at}.resets.${index}.priceLine`}
+              label="Price line that pays for it"
+              choices={priceLineChoices(labels, getValues(`${at}.resets.${index}.priceLine`))}
             />
+            <TextField name={`${at}.resets.${index}.note`} label="What it is" hint="May be empty." />
           </div>
           <button
             type="button"
@@ -170,7 +194,7 @@ function Resets() {
           }}
         />
       )}
-      <button type="button" onClick={() => append({ year: "", undone: "", note: "" })}>
+      <button type="button" onClick={() => append({ year: "", undone: "", priceLine: "", note: "" })}>
         Add a top-up or deep grooming
       </button>
     </>

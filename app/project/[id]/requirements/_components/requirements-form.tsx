@@ -15,6 +15,7 @@ export function RequirementsForm({
   draft,
   curves,
   ruleOfThumb,
+  labels,
 }: {
   where: DocumentAddress;
   version: number;
@@ -23,6 +24,8 @@ export function RequirementsForm({
   /** The value function of each criterion as last saved, drawn, by its id. */
   curves: Readonly<Record<string, React.ReactNode>>;
   ruleOfThumb: string;
+  /** Of the price lines of all bids. */
+  labels: readonly string[];
 }) {
   return (
     <AutosaveForm
@@ -36,7 +39,7 @@ export function RequirementsForm({
     >
       <section aria-labelledby="requirements-impact">
         <h2 id="requirements-impact">Impact</h2>
-        <ImpactFields ruleOfThumb={ruleOfThumb} />
+        <ImpactFields ruleOfThumb={ruleOfThumb} labels={labels} />
       </section>
       <section aria-labelledby="requirements-criteria">
         <h2 id="requirements-criteria">Criteria</h2>

@@ -6,6 +6,6 @@ export const withOutlook = (text: RequirementsText): RequirementsText => ({
   ...text,
   impact: {
     ...text.impact,
-    outlook: { ...startingOutlookText, resets: [], ...text.impact.outlook },
+    outlook: { wantedChance: text.impact.chanceLevel, ...startingOutlookText, resets: [], ...text.impact.outlook },
   },
 });

@@ -6,6 +6,7 @@ import {
   claimsFor,
   comparability,
   evidenceLevels,
+  fieldsInWords,
   formatClaimed,
   formatCondition,
   inSentence,
@@ -189,6 +190,7 @@ function statementOf(bid: BidEvaluation, { claim, verdict }: JudgedClaim, { prop
     },
     { label: "Comparing", text: cautions.join(" ") },
     { label: "Condition", text: formatCondition(condition) },
+    { label: "Measured on", text: fieldsInWords(claim).join(", ") },
   ].filter(({ text }) => text !== "");
   return {
     id: claim.id,

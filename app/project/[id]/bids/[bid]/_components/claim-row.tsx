@@ -4,9 +4,11 @@ import { type Control, type UseFormGetValues, useWatch } from "react-hook-form";
 import {
   type ClaimField,
   comparesBy,
+  fieldsInWords,
   matchAccreditation,
   matchTestedBuild,
   type Property,
+  parseFieldCount,
   reportInWords,
 } from "#lib/claim";
 import type { BidText } from "#lib/evaluation";
@@ -70,6 +72,8 @@ export const ClaimRow = memo(function ClaimRow({
               <TextCell cell={cell("date", "Date of the report, such as May 2024")} />
               <TextCell cell={cell("edition", "Edition of the method, such as F1936-19")} />
               <BuildCell cell={cell("build", "Tested build")} />
+              <TextCell cell={cell("testField", "Field tested, a short name")} />
+              <TextCell cell={cell("fieldCount", "Fields behind the figure, such as 4 for a mean over four")} />
               <TextCell cell={cell("words", "The bid’s words, as written")} />
               <TextCell cell={cell("note", "Your note; never the bidder’s words")} />
               <Question cell={cell("property", "")} />
@@ -106,6 +110,8 @@ function LedgerCell({ cell, missing }: { cell: Cell; missing: readonly Property[
     case "edition":
     case "date":
     case "laboratory":
+    case "testField":
+    case "fieldCount":
       return <TextCell cell={cell} />;
   }
 }
@@ -123,7 +129,7 @@ function Question({ cell }: { cell: Cell }) {
 
 function ClosedWords({ control, index }: { control: Control<BidText>; index: number }) {
   const at = `claims.${index}` as const;
-  const [words, note, edition = "", date = "", laboratory = "", accreditation = "", build = ""] = useWatch({
+  const [words, note, edition = "", date = "", laboratory = "", accreditation = "", build = "", ...fields] = useWatch({
     control,
     name: [
       `${at}.words`,
@@ -133,6 +139,8 @@ function ClosedWords({ control, index }: { control: Control<BidText>; index: num
       `${at}.laboratory`,
       `${at}.accreditation`,
       `${at}.build`,
+      `${at}.testField`,
+      `${at}.fieldCount`,
     ],
     exact: true,
   });
@@ -142,7 +150,12 @@ function ClosedWords({ control, index }: { control: Control<BidText>; index: num
     accreditation: matchAccreditation(accreditation) ?? "not-stated",
     build: matchTestedBuild(build) ?? "not-stated",
   });
-  const shown = [edition === "" ? "" : `edition ${edition}`, ...report].filter((part) => part !== "").join(", ");
+  const [testField = "", fieldCount = ""] = fields;
+  const count = parseFieldCount(fieldCount);
+  const measured = fieldsInWords({ testField, fieldCount: count.ok ? count.value : null });
+  const shown = [edition === "" ? "" : `edition ${edition}`, ...report, ...measured]
+    .filter((part) => part !== "")
+    .join(", ");
   return (
     <>
       {shown === "" ? null : <span className={styles.report}>Report: {shown}</span>}

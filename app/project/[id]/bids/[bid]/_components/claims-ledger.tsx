@@ -24,13 +24,15 @@ const usualConditions = [
   "year 8",
   "after 2,000 h of use",
   "after 20,000 cycles",
+  "new, 0.5 in less infill",
   "not stated",
 ];
 
 const blankClaim = (id: string, property: string): ClaimRowText => {
   const shown = { figure: "", method: "not-stated", condition: "not stated", evidence: "stated" };
   const report = { edition: "", date: "", laboratory: "", accreditation: "not-stated", build: "not-stated" };
-  return { id, property, ...shown, document: "", page: "", words: "", note: "", ...report };
+  const fields = { testField: "", fieldCount: "" };
+  return { id, property, ...shown, document: "", page: "", words: "", note: "", ...report, ...fields };
 };
 
 /** All claims of one bid, one a row, exactly as the bid writes them. */

@@ -45,7 +45,7 @@ export function PasteRows({
   return (
     <PasteArea
       title="Paste rows from a spreadsheet"
-      explain="Copy the rows and paste them here. A first row with headings names the columns in any order; without one they are read as property, figure, test method, condition, evidence, document, page, words, note, edition, date of the report, laboratory, accreditation, tested build."
+      explain="Copy the rows and paste them here. A first row with headings names the columns in any order; without one they are read as property, figure, test method, condition, evidence, document, page, words, note, edition, date of the report, laboratory, accreditation, tested build, field tested, fields behind the figure."
       label="Pasted rows"
       pasted={pasted}
       setPasted={setPasted}
@@ -161,6 +161,8 @@ function shownText(claim: ClaimText, field: ClaimField): string {
     case "page":
     case "words":
     case "note":
+    case "testField":
+    case "fieldCount":
       return text;
   }
 }

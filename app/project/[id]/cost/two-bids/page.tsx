@@ -1,0 +1,77 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { costBridge } from "#lib/cost";
+import { ChartFrame } from "../../../../_components/chart/chart-frame";
+import { PageHead } from "../../../../_components/page-head";
+import { loadEvaluation } from "../../../../_data/load-project";
+import { CostPages } from "../_components/cost-pages";
+import { pricedBids } from "../_components/priced-bid";
+import { BridgeChart } from "./_components/bridge-chart";
+import { BridgeTable } from "./_components/bridge-table";
+import { bridgeWords } from "./_components/bridge-words";
+import { chosenPair } from "./_components/chosen-pair";
+import { PairForm } from "./_components/pair-form";
+
+export const metadata: Metadata = { title: "Two bids by cost" };
+
+export default async function TwoBidsPage({ params, searchParams }: PageProps<"/project/[id]/cost/two-bids">) {
+  const { id } = await params;
+  const loaded = await loadEvaluation(id);
+  if (loaded === null) notFound();
+  const { project, evaluation } = loaded;
+  const { currency } = project.brief.money;
+  const bids = pricedBids(project, evaluation);
+  const pair = chosenPair(bids, await searchParams);
+  return (
+    <>
+      <PageHead
+        title="Two bids by cost"
+        decide="What makes one bid cost more than another, and what would have to change for the two to cost the same."
+      />
+      <CostPages project={id} here="two-bids" />
+      {pair === null ? (
+        <p>
+          Two bids with prices of their own are needed. <Link href={`/project/${id}/bids`}>Enter their prices</Link>.
+        </p>
+      ) : (
+        <Pair pair={pair} bids={bids} currency={currency} />
+      )}
+    </>
+  );
+}
+
+function Pair({
+  pair: [first, second],
+  bids,
+  currency,
+}: {
+  pair: NonNullable<ReturnType<typeof chosenPair>>;
+  bids: ReturnType<typeof pricedBids>;
+  currency: string;
+}) {
+  const bridge = costBridge(first.bid.cost.categories, second.bid.cost.categories);
+  const ends = {
+    first: { letter: first.bid.letter, index: first.index },
+    second: { letter: second.bid.letter, index: second.index },
+  };
+  const letters = { first: first.bid.letter, second: second.bid.letter };
+  return (
+    <>
+      <PairForm
+        bids={bids.map(({ bid }) => ({ id: bid.id, letter: bid.letter, bidder: bid.bidder }))}
+        first={first.bid.id}
+        second={second.bid.id}
+      />
+      <h2>
+        From bid {letters.first} to bid {letters.second}
+      </h2>
+      <ChartFrame
+        title="What makes the difference"
+        summary={bridgeWords(bridge, { ...letters, currency })}
+        draw={(size) => <BridgeChart bridge={bridge} {...ends} currency={currency} size={size} />}
+        table={<BridgeTable bridge={bridge} {...letters} currency={currency} />}
+      />
+    </>
+  );
+}

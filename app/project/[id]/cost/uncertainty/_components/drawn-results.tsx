@@ -1,0 +1,108 @@
+"use client";
+import { useEffect, useRef, useState } from "react";
+import type { CostOutcome } from "#lib/cost";
+import type { DrawingProgress } from "#lib/sampling";
+import { ChartFrame } from "../../../../../_components/chart/chart-frame";
+import type { CostDrawingOrder } from "../_drawing/drawing-order";
+import { drawnCosts } from "../_drawing/drawn-costs";
+import type { DrawnBid } from "./drawn-bid";
+import { OutcomeTable } from "./outcome-table";
+import { outcomeWords } from "./outcome-words";
+import { RangeChart } from "./range-chart";
+import styles from "./uncertainty.module.css";
+
+type State = Readonly<
+  | { kind: "ready" }
+  | { kind: "drawing"; progress: DrawingProgress }
+  | { kind: "cancelled" }
+  | { kind: "failed"; message: string }
+  | { kind: "done"; outcome: CostOutcome; order: CostDrawingOrder }
+>;
+
+/** Draws the costs in a worker of the browser, tells how far it is, and shows what came out. */
+export function DrawnResults({
+  order,
+  bids,
+  currency,
+}: {
+  order: CostDrawingOrder;
+  bids: readonly DrawnBid[];
+  currency: string;
+}) {
+  const [state, setState] = useState<State>({ kind: "ready" });
+  const stop = useRef<AbortController | null>(null);
+  useEffect(() => () => stop.current?.abort(), []);
+  const draw = async () => {
+    const control = new AbortController();
+    stop.current = control;
+    setState({ kind: "drawing", progress: { done: 0, of: order.samples } });
+    try {
+      const tell = (progress: DrawingProgress) => setState({ kind: "drawing", progress });
+      const outcome = await drawnCosts(order, { tell, signal: control.signal });
+      setState({ kind: "done", outcome, order });
+    } catch (problem) {
+      if (control.signal.aborted) setState({ kind: "cancelled" });
+      else setState({ kind: "failed", message: problem instanceof Error ? problem.message : String(problem) });
+    }
+  };
+  return (
+    <>
+      <p className="row screen-only">
+        {state.kind === "drawing" ? (
+          <button type="button" onClick={() => stop.current?.abort()}>
+            Cancel
+          </button>
+        ) : (
+          <button type="button" className="primary" onClick={() => void draw()}>
+            Draw {order.samples.toLocaleString("en-US")} times
+          </button>
+        )}
+      </p>
+      <Told state={state} />
+      {state.kind === "done" ? (
+        <>
+          {state.order === order ? null : (
+            <p role="note">Something has changed since these were drawn. Draw again to see what it moves.</p>
+          )}
+          {outcomeWords(state.outcome, bids, currency).map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+          <ChartFrame
+            title="How far each cost may lie from the entered one"
+            summary="The broad bar holds 9 draws in 10, the dark bar every second one, and the thick rule is the middle. The dashed rule is the cost as entered."
+            draw={(size) => <RangeChart outcome={state.outcome} bids={bids} currency={currency} size={size} />}
+            table={<OutcomeTable outcome={state.outcome} bids={bids} currency={currency} />}
+          />
+        </>
+      ) : null}
+    </>
+  );
+}
+
+/** One polite line on how the drawing goes. */
+function Told({ state }: { state: State }) {
+  switch (state.kind) {
+    case "ready":
+      return <p className={styles.note}>Nothing is drawn yet.</p>;
+    case "drawing": {
+      const { done, of } = state.progress;
+      return (
+        <p>
+          <progress aria-label="Draws made" value={done} max={of} className={styles.progress} />{" "}
+          {done.toLocaleString("en-US")} of {of.toLocaleString("en-US")}
+        </p>
+      );
+    }
+    case "cancelled":
+      return <p role="status">Cancelled. Nothing was kept.</p>;
+    case "failed":
+      return <p role="alert">The costs could not be drawn: {state.message}</p>;
+    case "done":
+      return (
+        <p role="status" className={styles.note}>
+          Drawn {state.outcome.samples.toLocaleString("en-US")} times with seed {state.outcome.seed}. The same seed and
+          figures give the same results.
+        </p>
+      );
+  }
+}

@@ -1,0 +1,12 @@
+import { answerOrder, type CostDrawingAnswer, type CostDrawingOrder } from "./drawing-order";
+
+// A worker of the browser: one order in, reports and one outcome out. Whoever ends the worker has cancelled it.
+const tell = (answer: CostDrawingAnswer): void => self.postMessage(answer);
+
+self.addEventListener("message", ({ data }: MessageEvent<CostDrawingOrder>) => {
+  answerOrder(data, (progress) => tell({ kind: "progress", progress })).then(
+    (outcome) => tell({ kind: "done", outcome }),
+    (problem: unknown) =>
+      tell({ kind: "failed", message: problem instanceof Error ? problem.message : String(problem) }),
+  );
+});

@@ -1,0 +1,96 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { costSwings, linesModel, uncertainInputs } from "#lib/cost";
+import type { CostingText } from "#lib/evaluation";
+import { intervalOfFigure } from "#lib/figure";
+import { PageHead } from "../../../../_components/page-head";
+import { draftOf } from "../../../../_data/draft-of";
+import { loadEvaluation } from "../../../../_data/load-project";
+import { CostPages } from "../_components/cost-pages";
+import { pricedArea } from "../_components/priced-bid";
+import { DrawnResults } from "./_components/drawn-results";
+import { Swings } from "./_components/swings";
+import { UncertaintyForm } from "./_components/uncertainty-form";
+import type { UncertaintyValues } from "./_components/uncertainty-values";
+
+export const metadata: Metadata = { title: "Uncertainty of cost" };
+
+const filled = (costing: CostingText): UncertaintyValues => ({
+  ...costing,
+  uncertainty: {
+    seed: costing.uncertainty?.seed ?? "1",
+    samples: costing.uncertainty?.samples ?? "20,000",
+    inputs: costing.uncertainty?.inputs ?? [],
+  },
+});
+
+export default async function UncertaintyPage({ params }: PageProps<"/project/[id]/cost/uncertainty">) {
+  const { id } = await params;
+  const loaded = await loadEvaluation(id);
+  if (loaded === null) notFound();
+  const { project, documents, evaluation } = loaded;
+  const { currency, realRate } = project.brief.money;
+  const where = { project: id, kind: "costing", id: "costing" } as const;
+  const draft = await draftOf<CostingText>(where);
+  const priced = evaluation.bids.flatMap(({ id: bid, letter, cost }, index) => {
+    const entered = intervalOfFigure(cost.presentValue)?.low;
+    const lines = cost.lines.map(({ line }) => line);
+    return entered === undefined ? [] : [{ id: bid, letter, index, entered, lines }];
+  });
+  const lines = priced.map(({ id: bid, lines: counted }) => ({ bid, lines: counted }));
+  const { uncertainty } = project.costing;
+  const { inputs, notes } = uncertainInputs(lines, uncertainty, realRate.value);
+  const setting = { area: pricedArea(evaluation), conventions: project.brief.money };
+  const named = priced.map(({ id: bid, letter, lines: counted }) => ({
+    ...{ id: bid, letter },
+    lines: counted.map(({ id: line, label, kind }) => ({ id: line, label, hasLife: kind === "replacement-chain" })),
+  }));
+  return (
+    <>
+      <PageHead
+        title="Uncertainty of cost"
+        decide="How far the costs may lie from the entered ones, and how sure the cheapest bid is to stay the cheapest."
+      />
+      <CostPages project={id} here="uncertainty" />
+      {priced.length === 0 ? (
+        <p>
+          No bid has a price of its own yet. <Link href={`/project/${id}/bids`}>Enter the prices first</Link>.
+        </p>
+      ) : (
+        <>
+          <UncertaintyForm
+            where={where}
+            version={documents.costing?.version ?? 0}
+            values={filled(documents.costing?.body ?? {})}
+            draft={draft && { ...draft, values: filled(draft.values) }}
+            bids={named}
+          />
+          {notes.map((note) => (
+            <p key={note}>{note}</p>
+          ))}
+          {inputs.length === 0 ? null : (
+            <>
+              <h2>What comes out</h2>
+              <p>
+                All figures above are drawn at random again and again, the same luck for every bid, and each time all
+                bids are costed. It shows what your own doubts amount to; it foretells nothing.
+              </p>
+              <DrawnResults
+                order={{ bids: lines, inputs, setting, seed: uncertainty.seed, samples: uncertainty.samples }}
+                bids={priced.map(({ lines: _, ...bid }) => bid)}
+                currency={currency}
+              />
+              <h2>What moves the cost most</h2>
+              <p>
+                Each figure alone at its low and its high end, exceeded in 9 and in 1 of 10 draws; everything else as
+                entered, and every bid costed anew.
+              </p>
+              <Swings swings={costSwings(linesModel(lines, inputs, setting))} bids={priced} currency={currency} />
+            </>
+          )}
+        </>
+      )}
+    </>
+  );
+}

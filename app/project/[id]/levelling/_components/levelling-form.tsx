@@ -1,0 +1,78 @@
+"use client";
+import { useState } from "react";
+import { useFormContext, useWatch } from "react-hook-form";
+import { costingSchema } from "#lib/cost";
+import { AutosaveForm } from "../../../../_components/form/autosave-form";
+import type { DocumentAddress } from "../../../../_components/form/save-outcome";
+import type { Draft } from "../../../../_components/form/start-of";
+import { saveDocument } from "../../_actions/save-document";
+import { ChecklistFields } from "./checklist-fields";
+import { EntryDetails } from "./entry-details";
+import type { LevelledValues } from "./levelled-values";
+import styles from "./levelling.module.css";
+import { type LevelledBid, ScopeMatrix } from "./scope-matrix";
+
+/** The owner's levelling of all bids; the rest of the costing travels with it untouched. */
+export function LevellingForm({
+  where,
+  version,
+  values,
+  draft,
+  bids,
+}: {
+  where: DocumentAddress;
+  version: number;
+  values: LevelledValues;
+  draft: Draft<LevelledValues> | null;
+  bids: readonly LevelledBid[];
+}) {
+  return (
+    <AutosaveForm
+      schema={costingSchema}
+      where={where}
+      version={version}
+      values={values}
+      draft={draft}
+      save={saveDocument}
+      label="Levelling"
+    >
+      <section aria-labelledby="scope" className="screen-only">
+        <h2 id="scope">Scope, item by item</h2>
+        <p>Go through the checklist with each bid beside you. The figures above move as soon as a decision is saved.</p>
+        <p className={styles.keys}>
+          The arrow keys move between the cells. The first letter of a standing sets it, and Enter opens its details.
+        </p>
+        <Scope bids={bids} />
+      </section>
+      <section aria-labelledby="checklist" className="screen-only">
+        <h2 id="checklist">The checklist</h2>
+        <ChecklistFields bids={bids.map(({ id }) => id)} />
+      </section>
+    </AutosaveForm>
+  );
+}
+
+function Scope({ bids }: { bids: readonly LevelledBid[] }) {
+  const { control } = useFormContext<LevelledValues>();
+  const [opened, setOpened] = useState<number | null>(null);
+  const items = useWatch({ control, name: "checklist" });
+  const bid = opened === null ? undefined : bids[opened % bids.length];
+  const item = opened === null ? undefined : items[Math.floor(opened / bids.length)];
+  return (
+    <>
+      <ScopeMatrix bids={bids} opened={opened} open={setOpened} />
+      {opened === null || bid === undefined || item === undefined ? null : (
+        <EntryDetails
+          key={opened}
+          index={opened}
+          item={item.label}
+          bid={bid}
+          close={() => {
+            setOpened(null);
+            document.querySelector<HTMLElement>(`[data-row="${Math.floor(opened / bids.length)}"] select`)?.focus();
+          }}
+        />
+      )}
+    </>
+  );
+}

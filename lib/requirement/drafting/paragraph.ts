@@ -1,0 +1,36 @@
+import { type ChoiceId, isChosen } from "./choices";
+import type { DraftingInput, Paragraph } from "./model";
+
+/** A paragraph with those below it; null ones are left out, so that a choice can stand where its paragraph would. */
+export const paragraph = (text: string, ...below: readonly (Paragraph | string | null)[]): Paragraph => ({
+  text,
+  note: "",
+  below: paragraphs(...below),
+});
+
+/** The same with a note to the specifier, which is not issued. */
+export const noted = (note: string, inner: Paragraph | string): Paragraph => ({
+  ...(typeof inner === "string" ? paragraph(inner) : inner),
+  note,
+});
+
+/** Paragraphs from texts and paragraphs. */
+export const paragraphs = (...all: readonly (Paragraph | string | null)[]): readonly Paragraph[] =>
+  all.flatMap((each) => (each === null ? [] : [typeof each === "string" ? paragraph(each) : each]));
+
+/** The paragraph where the owner chose it. */
+export const chosen = (
+  { choices }: DraftingInput,
+  id: ChoiceId,
+  inner: Paragraph | string,
+): Paragraph | string | null => (isChosen(choices, id) ? inner : null);
+
+/** What the owner filled in, or a blank that can be seen. `asked` says what belongs there. */
+export function blank({ filledIn }: Pick<DraftingInput, "filledIn">, asked: string): string {
+  const written = Object.hasOwn(filledIn, asked) ? (filledIn[asked] ?? "").trim() : "";
+  return written === "" ? `[… to be filled in: ${asked}]` : written;
+}
+
+/** A fact of the brief, or a blank. */
+export const fact = (written: string, asked: string): string =>
+  written.trim() === "" ? blank({ filledIn: {} }, asked) : written.trim();

@@ -1,0 +1,166 @@
+import { z } from "zod";
+import { claimSchema, matchMethod, provenanceShape, readEdition } from "#lib/claim";
+import { listed } from "#lib/figure";
+import { exactField, orNotGiven, plainDateField } from "#lib/quantity";
+import { type SubmittalKind, submittalKinds } from "#lib/requirement";
+import type { WeighTicket } from "./delivered-infill";
+import type { RegisterItem } from "./model";
+import type { LaboratoryReport } from "./report-checks/model";
+import { type ReviewAction, reviewActions } from "./review-actions";
+
+const kept = (what: string, most = 300) =>
+  z
+    .string({ error: `Expected ${what} as text.` })
+    .trim()
+    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`)
+    .default("");
+
+const idField = z
+  .string({ error: "Expected an id as text." })
+  .regex(
+    /^[a-z0-9][a-z0-9-]{0,63}$/,
+    "Expected an id of lower-case letters, digits and hyphens, for instance “sample-1”.",
+  );
+
+const kinds = Object.keys(submittalKinds) as [SubmittalKind, ...SubmittalKind[]];
+const actions = Object.keys(reviewActions) as [ReviewAction, ...ReviewAction[]];
+
+const versionSchema = z
+  .strictObject({
+    received: plainDateField,
+    reviewer: kept("the reviewer"),
+    action: z
+      .enum(["", ...actions], { error: `Expected an answer: ${listed(actions, "or")}; empty while in review.` })
+      .default(""),
+    answered: orNotGiven(plainDateField).prefault(""),
+  })
+  .superRefine(({ received, action, answered }, context) => {
+    if (answered !== null && answered < received)
+      context.addIssue({
+        code: "custom",
+        path: ["answered"],
+        message: `The answer is dated ${answered}, before the ${received} on which it came in.`,
+      });
+    if (answered !== null && action === "")
+      context.addIssue({
+        code: "custom",
+        path: ["action"],
+        message: "There is a date of an answer and no answer. Choose one, or empty the date.",
+      });
+  })
+  .transform(({ action, ...version }) => ({ ...version, action: action === "" ? null : action }));
+
+/** The register as forms and files hold it; versions stand in the order in which they came. */
+export const registerSchema = z
+  .array(
+    z.strictObject({
+      id: idField,
+      item: z.string().trim().min(1, "Name what is to be handed in.").max(300),
+      kind: z.enum(kinds, { error: `Expected a kind of submittal: ${listed(kinds, "or")}.` }),
+      clauses: z.array(z.string()).max(60).default([]),
+      due: orNotGiven(plainDateField).prefault(""),
+      versions: z.array(versionSchema).max(40, "Expected at most 40 versions.").default([]),
+    }),
+  )
+  .max(400, "Expected at most 400 lines in the register.")
+  .superRefine((items, context) => {
+    for (const [index, { id, versions }] of items.entries()) {
+      if (items.findIndex((other) => other.id === id) !== index)
+        context.addIssue({ code: "custom", path: [index, "id"], message: `Another line has the id “${id}” as well.` });
+      const unordered = versions.findIndex(
+        (version, at) => at > 0 && version.received < (versions[at - 1]?.received ?? ""),
+      );
+      if (unordered > 0)
+        context.addIssue({
+          code: "custom",
+          path: [index, "versions", unordered, "received"],
+          message: "A later version can’t have come in before the one ahead of it.",
+        });
+    }
+  }) satisfies z.ZodType<readonly RegisterItem[], unknown>;
+
+/** Values of one submittal: claims like those of a bid, so that the two can be held against each other. */
+export const submittedValuesSchema = z.array(claimSchema).max(300, "Expected at most 300 values in one submittal.");
+
+const methodField = z.string().transform((read, context) => {
+  const method = matchMethod(read);
+  if (method !== null) return method === "not-stated" ? null : method;
+  context.addIssue({
+    code: "custom",
+    message: `“${read}” is not a test method in the register. Expected one such as “ASTM F1936”, or nothing.`,
+  });
+  return z.NEVER;
+});
+
+/** “1-3, 5” → 1, 2, 3, 5. */
+const pagesField = z.string().transform((text, context): readonly number[] => {
+  const parts = text
+    .split(",")
+    .map((part) => part.trim())
+    .filter((part) => part !== "");
+  const pages = parts.flatMap((part) => {
+    const [, from, to = from] = /^(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?$/.exec(part) ?? [];
+    const [first, last] = [Number(from), Number(to)];
+    if (!(first >= 1 && last >= first && last <= 2000)) return [Number.NaN];
+    return Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  });
+  if (!pages.some(Number.isNaN)) return pages;
+  context.addIssue({ code: "custom", message: `The pages read “${text}”. Expected pages such as “1-3, 5”.` });
+  return z.NEVER;
+});
+
+/** What the reviewer reads off a laboratory report. */
+export const laboratoryReportSchema = z.strictObject({
+  laboratory: provenanceShape.laboratory,
+  accreditation: provenanceShape.accreditation,
+  accreditationNumber: kept("the accreditation number", 100),
+  build: provenanceShape.build,
+  date: provenanceShape.date,
+  method: methodField.prefault(""),
+  edition: kept("an edition", 100).transform(readEdition),
+  specimen: kept("the specimen"),
+  expectedSpecimen: kept("the specimen"),
+  pagesStated: orNotGiven(
+    z.string().transform((text, context) => {
+      if (/^\s*\d{1,4}\s*$/.test(text) && Number(text) >= 1) return Number(text);
+      context.addIssue({
+        code: "custom",
+        message: `The number of pages reads “${text}”. Expected a whole number from 1.`,
+      });
+      return z.NEVER;
+    }),
+  ).prefault(""),
+  pagesPresent: pagesField.prefault(""),
+  averages: z
+    .array(
+      z.strictObject({
+        label: kept("what was measured"),
+        readings: z.array(z.string().trim().max(40)).min(1).max(200),
+        average: z.string().trim().max(40),
+      }),
+    )
+    .max(200, "Expected at most 200 averages.")
+    .default([]),
+}) satisfies z.ZodType<LaboratoryReport, unknown>;
+
+const share = exactField("fraction", { atLeast: [0, "%"], below: [100, "%"] });
+
+/** Weigh tickets as typed or pasted: “46,200 lb”, moisture “4 %” of the wet mass or of the dry mass, or nothing. */
+export const weighTicketsSchema = z
+  .array(
+    z
+      .strictObject({
+        component: z.string().trim().min(1, "Name the infill component.").max(100),
+        mass: exactField("mass", { above: [0, "lb"] }),
+        moisture: orNotGiven(share).prefault(""),
+        moistureOf: z.enum(["wet mass", "dry mass"]).default("wet mass"),
+      })
+      .transform(
+        ({ component, mass, moisture, moistureOf }): WeighTicket => ({
+          component,
+          mass: mass.value,
+          moisture: moisture === null ? null : { share: moisture.value, of: moistureOf },
+        }),
+      ),
+  )
+  .max(2000, "Expected at most 2,000 tickets.");
