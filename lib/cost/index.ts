@@ -81,6 +81,7 @@ export type {
   Years,
 } from "./model";
 export { fisherNominalRate, fisherRateWithout } from "./nominal-rate";
+export { parseRealRate } from "./parse-rate";
 export { type Discounting, flowPresentValue, presentValue } from "./present-value";
 export { priceFields, priceLineSchema, priceLinesSchema, statedTotalSchema } from "./price-line-schema";
 export { resolvedLines } from "./resolved-lines";
@@ -102,6 +103,7 @@ export {
   type DrawingOrder,
   drawCosts,
 } from "./uncertainty/draw-costs";
+export { costsAlong, type ExploredIn, type ExploredTie, exploredTies } from "./uncertainty/explored-ties";
 export { type BidLines, type LineInput, linesModel } from "./uncertainty/lines-model";
 export type { CostModel, CostOfBid, InputActs, InputValues, SharedDriver, UncertainInput } from "./uncertainty/model";
 export { sampledModel } from "./uncertainty/sampled-model";

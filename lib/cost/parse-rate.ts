@@ -6,6 +6,10 @@ type Rate = Result<ExactQuantity<"fraction">, string>;
 /** Reads a share and holds it against what can be meant; the limits catch slips, no computation needs them. */
 function parseShare(asEntered: string, fits: (share: number) => boolean, what: string, expected: string): Rate {
   const parsed = parseExact("fraction", asEntered);
+  // where no number stands at all, what is meant helps more than the units of a share
+  if (!parsed.ok && !/\d/.test(asEntered)) {
+    return failed(`“${asEntered.trim()}” was read for ${what}; expected a share in per cent, for example “3 %”.`);
+  }
   if (!parsed.ok) return failed(explainQuantity(parsed.problem));
   return fits(parsed.value.value)
     ? succeeded(parsed.value)

@@ -51,12 +51,10 @@ export function tiedValues(model: CostModel, question: TieQuestion): TiedValues 
     return Math.abs(one - other) < sameCents ? 0 : one - other;
   };
   if (input?.acts.kind === "choice") return stepsBetween(question, gap);
-  const grid = Array.from({ length: gridSteps + 1 }, (_, step) => from + ((to - from) * step) / gridSteps);
-  const gaps = grid.map(gap);
-  if (gaps.every((one) => one === 0))
-    return { ...question, kind: "always-equal", stretches: [{ from, to, cheaper: "neither" }] };
-
+  const alwaysEqual = { ...question, kind: "always-equal", stretches: [{ from, to, cheaper: "neither" }] } as const;
+  // straight lines need no grid, which takes most of the time
   const line = input?.acts.kind === "proportion" ? lineThrough(costs, from, to) : null;
+  if (line?.kind === "everywhere") return alwaysEqual;
   if (line !== null) {
     const at = line.kind === "at" ? line.value : null;
     const inside = at !== null && at >= from && at <= to;
@@ -68,6 +66,9 @@ export function tiedValues(model: CostModel, question: TieQuestion): TiedValues 
       stretches: stretchesOf(from, to, inside && at !== null ? [at] : [], gap),
     };
   }
+  const grid = Array.from({ length: gridSteps + 1 }, (_, step) => from + ((to - from) * step) / gridSteps);
+  const gaps = grid.map(gap);
+  if (gaps.every((one) => one === 0)) return alwaysEqual;
   const at = gaps.flatMap((one, step) => {
     const [here = from, next = to] = [grid[step], grid[step + 1]];
     const after = gaps[step + 1];

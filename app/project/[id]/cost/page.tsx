@@ -19,12 +19,14 @@ import { costSentences } from "./_components/cost-sentences";
 import { PriceLines } from "./_components/price-lines";
 import { pricedArea, pricedBids } from "./_components/priced-bid";
 import { TotalsTable } from "./_components/totals-table";
+import { TryRate } from "./_components/try-rate";
 import { YearlyFlows } from "./_components/yearly-flows";
 
 export const metadata = { title: "Life-cycle cost" };
 
-export default async function CostPage({ params }: PageProps<"/project/[id]/cost">) {
+export default async function CostPage({ params, searchParams }: PageProps<"/project/[id]/cost">) {
   const { id } = await params;
+  const { rate } = await searchParams;
   const loaded = await loadEvaluation(id);
   if (loaded === null) notFound();
   const { project, evaluation } = loaded;
@@ -58,6 +60,8 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
 
           <h2>Totals</h2>
           <TotalsTable project={id} bids={bids} units={units} conventions={conventions} />
+
+          <TryRate bids={bids} conventions={conventions} typed={typeof rate === "string" ? rate : null} />
 
           <h2>What the money is spent on</h2>
           <ChartFrame

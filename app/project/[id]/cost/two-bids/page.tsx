@@ -6,12 +6,13 @@ import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { PageHead } from "../../../../_components/page-head";
 import { loadEvaluation } from "../../../../_data/load-project";
 import { CostPages } from "../_components/cost-pages";
-import { pricedBids } from "../_components/priced-bid";
+import { pricedArea, pricedBids } from "../_components/priced-bid";
 import { BridgeChart } from "./_components/bridge-chart";
 import { BridgeTable } from "./_components/bridge-table";
 import { bridgeWords } from "./_components/bridge-words";
 import { chosenPair } from "./_components/chosen-pair";
 import { PairForm } from "./_components/pair-form";
+import { TiesSection } from "./_components/ties-section";
 
 export const metadata: Metadata = { title: "Two bids by cost" };
 
@@ -22,7 +23,8 @@ export default async function TwoBidsPage({ params, searchParams }: PageProps<"/
   const { project, evaluation } = loaded;
   const { currency } = project.brief.money;
   const bids = pricedBids(project, evaluation);
-  const pair = chosenPair(bids, await searchParams);
+  const asked = await searchParams;
+  const pair = chosenPair(bids, asked);
   return (
     <>
       <PageHead
@@ -35,7 +37,16 @@ export default async function TwoBidsPage({ params, searchParams }: PageProps<"/
           Two bids with prices of their own are needed. <Link href={`/project/${id}/bids`}>Enter their prices</Link>.
         </p>
       ) : (
-        <Pair pair={pair} bids={bids} currency={currency} />
+        <>
+          <Pair pair={pair} bids={bids} currency={currency} />
+          <TiesSection
+            first={pair[0]}
+            second={pair[1]}
+            setting={{ area: pricedArea(evaluation), conventions: project.brief.money }}
+            address={`/project/${id}/cost/two-bids?first=${pair[0].bid.id}&second=${pair[1].bid.id}`}
+            chosen={typeof asked.input === "string" ? asked.input : undefined}
+          />
+        </>
       )}
     </>
   );
