@@ -13,7 +13,7 @@ type Size = Readonly<{ width: number; left: number; right: number; step: number;
 
 const sizes: Readonly<Record<DrawingWidth, Size>> = {
   wide: { width: 760, left: 210, right: 110, step: 34, ticks: 5 },
-  narrow: { width: 340, left: 4, right: 4, step: 50, ticks: 2 },
+  narrow: { width: 340, left: 34, right: 34, step: 50, ticks: 2 },
 };
 const barHeight = 20;
 
@@ -47,7 +47,7 @@ export function BridgeChart({
   const words = (row: number) =>
     size === "wide"
       ? { x: left - 12, y: barTop(row) + barHeight / 2, dy: "0.34em", textAnchor: "end" as const }
-      : { x: left, y: barTop(row) - 6, dy: "0", textAnchor: "start" as const };
+      : { x: 0, y: barTop(row) - 6, dy: "0", textAnchor: "start" as const };
   const figure = (row: number, cents: number) =>
     size === "wide"
       ? { x: x(cents) + 8, y: barTop(row) + barHeight / 2, dy: "0.34em", textAnchor: "start" as const }
