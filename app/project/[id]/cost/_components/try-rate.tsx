@@ -44,6 +44,9 @@ export function TryRate({
   );
 }
 
+/** What a bid leaves open makes its cost a lower bound. */
+const least = ({ cost }: PricedBid["bid"]) => (cost.presentValue.kind === "at-least" ? "at least " : "");
+
 type Tried = Extract<ReturnType<typeof triedRate>, { ok: true }>["value"];
 
 function Moved({ tried, currency }: { tried: Tried; currency: string }) {
@@ -73,8 +76,14 @@ function Moved({ tried, currency }: { tried: Tried; currency: string }) {
                 <th scope="row">
                   <BidLetter letter={bid.letter} index={index} /> {bid.bidder}
                 </th>
-                <td className="number">{formatMoney(before, currency)}</td>
-                <td className="number">{formatMoney(after, currency)}</td>
+                <td className="number">
+                  {least(bid)}
+                  {formatMoney(before, currency)}
+                </td>
+                <td className="number">
+                  {least(bid)}
+                  {formatMoney(after, currency)}
+                </td>
                 <td className="number">
                   {after < before ? "−" : "+"}
                   {formatMoney(Math.abs(after - before), currency)}

@@ -33,9 +33,16 @@ const tiesOf = ({ tied }: ExploredTie): readonly number[] => {
 /** What both bids cost along one input: a dashed rule stands at the entered value, a ring where the two cost the same. */
 export function AlongChart({ along, tie, bids, currency, size }: Shown & { size: DrawingWidth }) {
   const { width, height, left, right } = sizes[size];
+  const costAt = (value: number) =>
+    along.reduce((near, point) => (Math.abs(point.value - value) < Math.abs(near.value - value) ? point : near));
   const costs = along.flatMap(({ first, second }) => [first, second]);
   const x = scaleLinear([tie.tied.from, tie.tied.to], [left, width - right]);
-  const y = scaleLinear([Math.min(0, ...costs), Math.max(1, ...costs)], [height - margin.bottom, margin.top]).nice(5);
+  // what lies far above the costs as entered, such as a life of one year, would press all else into one line
+  const asEntered = costAt(tie.entered);
+  const most = Math.min(Math.max(1, ...costs), 3 * Math.max(asEntered.first, asEntered.second, 1));
+  const y = scaleLinear([Math.min(0, ...costs), most], [height - margin.bottom, margin.top])
+    .nice(5)
+    .clamp(true);
   const which = ["first", "second"] as const;
   const path = (of: (typeof which)[number]) => {
     const drawn = line<Along[number]>(
@@ -49,8 +56,6 @@ export function AlongChart({ along, tie, bids, currency, size }: Shown & { size:
     which.map((of) => y(last?.[of] ?? 0)),
     17,
   );
-  const costAt = (value: number) =>
-    along.reduce((near, point) => (Math.abs(point.value - value) < Math.abs(near.value - value) ? point : near));
   return (
     <svg
       viewBox={`0 0 ${width} ${height}`}
@@ -73,7 +78,7 @@ export function AlongChart({ along, tie, bids, currency, size }: Shown & { size:
         format={(value) => (tie.toldIn === "years" ? String(value) : shownIn(tie.toldIn, value))}
       />
       <path className={styles.entered} d={`M${x(tie.entered)} ${margin.top}V${height - margin.bottom}`} />
-      <text className={styles.words} x={x(tie.entered) + 5} y={margin.top - 6}>
+      <text className={styles.words} x={x(tie.entered) + 5} y={height - margin.bottom - 7}>
         as entered
       </text>
       {bids.map(({ bid, index }, at) => (

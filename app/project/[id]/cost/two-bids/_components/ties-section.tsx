@@ -36,8 +36,8 @@ export function TiesSection({
       <h2 id="ties">What would have to change</h2>
       <p>
         One thing at a time, everything else as entered, and both bids costed anew. Prices are looked at from nothing to
-        three times the entered one, lives up to 40 years and real rates from 0 % to 15 %. A tie close to what is
-        entered means that the order of these two is not firm.
+        three times the entered one, lives up to 40 years and real rates from 0&nbsp;% to 15&nbsp;%. A tie close to what
+        is entered means that the order of these two is not firm.
       </p>
       {meeting.length === 0 ? (
         <p>Nothing alone makes the two cost the same within what was looked at.</p>
