@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { agedResults, type ProjectFile, projectFileSchema, propertyYears } from "#lib/evaluation";
+import { agedResults, measures, type ProjectFile, projectFileSchema, propertyYears } from "#lib/evaluation";
+import { measured } from "#lib/quantity";
 import { workedProject } from "./worked-project";
 
 type ClaimText = ProjectFile["bids"][number]["claims"][number];
@@ -32,6 +33,42 @@ describe("propertyYears", () => {
     expect(outlook.premise).toBe("fitted-to-aged-data");
     expect(outlook.years[8]?.likely).toBeCloseTo(0.58, 10);
     expect(outlook.years[8]?.low).toBeCloseTo(0.58, 10);
+  });
+
+  test("gives the chance that a field keeps the owner's gate, of the field as a whole", () => {
+    const project = projectWith([
+      absorbs("66 %", "new"),
+      absorbs("64 %", "year 3"),
+      absorbs("60 %", "year 6"),
+      absorbs("59 %", "year 8"),
+    ]);
+    const [model] = project.requirements.criteria;
+    const measure = measures.find(({ id }) => id === "shock-absorption.aaa-shock-absorption");
+    if (model === undefined || measure === undefined) throw new Error("a criterion on a measure");
+    const limit = { asEntered: "60 %", dimension: "fraction", unit: "%", value: measured("fraction", 0.6) } as const;
+    const criterion = { ...model, measure, gate: { kind: "at-least", limit } } as const;
+    const gated = { ...project, requirements: { ...project.requirements, criteria: [criterion] } };
+    const [years] = propertyYears(gated);
+    expect(years?.limits).toEqual({ low: 0.6, high: null });
+    const chances = years?.bids[0]?.chances;
+    if (chances?.kind !== "chances") throw new Error("expected chances");
+    const at = (year: number) => chances.years[year]?.decisive ?? Number.NaN;
+    expect(chances.years[0]?.locations).toBeNull();
+    expect(at(0)).toBeGreaterThan(0.95);
+    expect(at(8)).toBeLessThan(0.25);
+    // with Student's t about the line the chance is a half where the line crosses the limit; derived
+    const outlook = years?.bids[0]?.outlook;
+    if (outlook?.kind !== "outlook" || outlook.basis.kind !== "line") throw new Error("expected a line");
+    const crossing = (0.6 - outlook.basis.line.intercept) / outlook.basis.line.slope;
+    expect(at(Math.floor(crossing))).toBeGreaterThan(0.5);
+    expect(at(Math.ceil(crossing))).toBeLessThan(0.5);
+  });
+
+  test("gives no chance without a limit", () => {
+    const [years] = propertyYears(
+      projectWith([absorbs("66 %", "new"), absorbs("63 %", "year 3"), absorbs("60 %", "year 6")]),
+    );
+    expect(years?.bids[0]?.chances).toBeNull();
   });
 
   test("assumes nothing of the years to come with fewer", () => {

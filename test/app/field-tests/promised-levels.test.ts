@@ -54,12 +54,13 @@ describe("promisedLevels", () => {
       ).guaranteed,
     ).toEqual({ level: 150, years: 5 }));
 
-  test("passes over what is only stated or by a method that does not compare", () =>
+  test("passes over what is only stated, by a method that does not compare, or over less infill", () =>
     expect(
       promisedLevels(
         bidWith(
           claim("stated", "g-max", "165 g", { method: "f1936", evidence: "stated" }),
           claim("head", "g-max", "165 g", { method: "f355-e" }),
+          claim("less", "g-max", "165 g", { method: "f1936", condition: "new, 0.5 in less infill" }),
         ),
         null,
         "f1936",

@@ -18,7 +18,8 @@ function guaranteesOf({ claims }: Bid, method: MethodId): readonly Guarantee[] {
   return promising.flatMap((property) =>
     claimsFor(claims, property).flatMap((claim): readonly Guarantee[] => {
       const promises = property === "warranty-hardness-limit" ? !ofAverage : claim.evidence === "guaranteed";
-      const quantity = promises ? quantityOf(claim, property) : null;
+      const ofFullDepth = claim.condition.infill === null; // a level over less infill is no promise for the field
+      const quantity = promises && ofFullDepth ? quantityOf(claim, property) : null;
       if (quantity === null || comparability(property, method, claim.method).kind !== "comparable") return [];
       const { high } = intervalOf(quantity.reading);
       return Number.isFinite(high) ? [{ claim, level: high, years: yearsOf(claim, claims) }] : [];

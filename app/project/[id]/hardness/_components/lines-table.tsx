@@ -1,8 +1,10 @@
 import {
+  type AgedLines,
   type AgedResult,
   agedLines,
   type Drift,
   type FittedDrift,
+  meanOnLine,
   newResultOnLine,
   predictedLevel,
   pulledBySingleResults,
@@ -55,10 +57,7 @@ export function LinesTable({
       later: grams(amount.robust.intercept + amount.robust.slope * horizon, units),
     },
     ...(shares.kind === "fitted"
-      ? [
-          shareRow("Ordinary, even share a year", shares.ordinary, horizon, units),
-          shareRow("Robust, even share a year", shares.robust, horizon, units),
-        ]
+      ? [ordinaryShareRow(shares.ordinary, horizon, chance.value, units), robustShareRow(shares.robust, horizon, units)]
       : []),
   ];
   const isPulled = pulledBySingleResults(amount.ordinary, amount.robust);
@@ -116,21 +115,45 @@ type Ordinary = Parameters<typeof slopeInterval>[0];
 
 function ordinaryRow(line: Ordinary, horizon: number, chance: number, units: UnitSystem): Row {
   const slope = slopeInterval(line, chance);
-  const later = newResultOnLine(line, horizon, chance);
+  const [mean, later] = [meanOnLine(line, horizon, chance), newResultOnLine(line, horizon, chance)];
   return {
     name: "Ordinary (least squares), even amount a year",
     change: `${perYear(slope.likely, units)}, from ${perYear(slope.low, units)} to ${perYear(slope.high, units)}`,
-    later: `${grams(later.likely, units)}; one new result ${span(Math.max(0, later.low), later.high, units)}`,
+    later: laterWords(later.likely, mean, later, units),
   };
 }
 
-const shareRow = (
-  name: string,
-  line: Readonly<{ slope: number; intercept: number }>,
+/** A line through logarithms: its ranges are worked out there and told as shares and levels. */
+function ordinaryShareRow(line: Ordinary, horizon: number, chance: number, units: UnitSystem): Row {
+  const slope = slopeInterval(line, chance);
+  const [mean, later] = [meanOnLine(line, horizon, chance), newResultOnLine(line, horizon, chance)];
+  return {
+    name: "Ordinary, even share a year",
+    change: `${share(slope.likely)}, from ${share(slope.low)} to ${share(slope.high)}`,
+    later: laterWords(
+      Math.exp(later.likely),
+      { low: Math.exp(mean.low), high: Math.exp(mean.high) },
+      { low: Math.exp(later.low), high: Math.exp(later.high) },
+      units,
+    ),
+  };
+}
+
+function robustShareRow(
+  { slope, intercept, slopeRange }: Extract<AgedLines["share"], { kind: "fitted" }>["robust"],
   horizon: number,
   units: UnitSystem,
-): Row => ({
-  name,
-  change: share(line.slope),
-  later: grams(Math.exp(line.intercept + line.slope * horizon), units),
-});
+): Row {
+  const range =
+    slopeRange === null ? "too few levels for a range" : `from ${share(slopeRange.low)} to ${share(slopeRange.high)}`;
+  return {
+    name: "Robust, even share a year",
+    change: `${share(slope)}${slopeRange === null ? "; " : ", "}${range}`,
+    later: grams(Math.exp(intercept + slope * horizon), units),
+  };
+}
+
+type Ends = Readonly<{ low: number; high: number }>;
+
+const laterWords = (likely: number, mean: Ends, result: Ends, units: UnitSystem): string =>
+  `${grams(likely, units)}; the mean of such results ${span(Math.max(0, mean.low), mean.high, units)}, one new result ${span(Math.max(0, result.low), result.high, units)}`;

@@ -1,5 +1,6 @@
 import { inSentence, methodOf, shownIn } from "#lib/claim";
 import type { BidEvaluation, PropertyYears } from "#lib/evaluation";
+import { explainPropertyChances } from "#lib/impact";
 import { formatInterval, formatValue, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
@@ -36,7 +37,7 @@ export function OtherProperties({
 }
 
 function PropertyTable({
-  years: { property, method, bids: followed },
+  years: { property, method, limits, bids: followed },
   bids,
   horizon,
   units,
@@ -58,23 +59,45 @@ function PropertyTable({
             <th scope="col">As new</th>
             <th scope="col">Year {horizon}</th>
             <th scope="col">What it rests on</th>
+            <th scope="col">Chance of keeping the limit</th>
           </tr>
         </thead>
         <tbody>
           {bids.map(({ bid, index }) => {
-            const outlook = followed.find((one) => one.bid === bid.id)?.outlook;
-            return outlook === undefined ? null : (
+            const found = followed.find((one) => one.bid === bid.id);
+            return found === undefined ? null : (
               <tr key={bid.letter}>
                 <th scope="row">
                   <BidLetter letter={bid.letter} index={index} />
                 </th>
-                <Cells outlook={outlook} property={property} horizon={horizon} units={units} />
+                <Cells outlook={found.outlook} property={property} horizon={horizon} units={units} />
+                <td>
+                  <Chances found={found} limits={limits} letter={bid.letter} />
+                </td>
               </tr>
             );
           })}
         </tbody>
       </table>
     </Scroller>
+  );
+}
+
+/** Sentences on the chance, or why there is none. */
+function Chances({
+  found: { outlook, chances },
+  limits,
+  letter,
+}: {
+  found: PropertyYears["bids"][number];
+  limits: PropertyYears["limits"];
+  letter: string;
+}) {
+  if (limits.low === null && limits.high === null)
+    return "No criterion sets a limit for it, so there is nothing to keep.";
+  if (chances === null || outlook.kind === "unknown") return "No line, so no chance is given.";
+  return explainPropertyChances(chances, { letter, dimension: outlook.dimension, belowWindow: "below" }).map(
+    (sentence) => <p key={sentence}>{sentence}</p>,
   );
 }
 
