@@ -47,11 +47,13 @@ function PropertyTable({
   horizon: number;
   units: UnitSystem;
 }) {
+  const isLimited = limits.low !== null || limits.high !== null;
   return (
     <Scroller label={`${property.label} over the years`}>
       <table>
         <caption>
           {property.label}, by {methodOf(method).designation} and methods that compare
+          {isLimited ? "" : "; no criterion sets a limit, so there is no chance of keeping one"}
         </caption>
         <thead>
           <tr>
@@ -59,7 +61,7 @@ function PropertyTable({
             <th scope="col">As new</th>
             <th scope="col">Year {horizon}</th>
             <th scope="col">What it rests on</th>
-            <th scope="col">Chance of keeping the limit</th>
+            {isLimited ? <th scope="col">Chance of keeping the limit</th> : null}
           </tr>
         </thead>
         <tbody>
@@ -71,9 +73,11 @@ function PropertyTable({
                   <BidLetter letter={bid.letter} index={index} />
                 </th>
                 <Cells outlook={found.outlook} property={property} horizon={horizon} units={units} />
-                <td>
-                  <Chances found={found} limits={limits} letter={bid.letter} />
-                </td>
+                {isLimited ? (
+                  <td>
+                    <Chances found={found} letter={bid.letter} />
+                  </td>
+                ) : null}
               </tr>
             );
           })}
@@ -84,17 +88,7 @@ function PropertyTable({
 }
 
 /** Sentences on the chance, or why there is none. */
-function Chances({
-  found: { outlook, chances },
-  limits,
-  letter,
-}: {
-  found: PropertyYears["bids"][number];
-  limits: PropertyYears["limits"];
-  letter: string;
-}) {
-  if (limits.low === null && limits.high === null)
-    return "No criterion sets a limit for it, so there is nothing to keep.";
+function Chances({ found: { outlook, chances }, letter }: { found: PropertyYears["bids"][number]; letter: string }) {
   if (chances === null || outlook.kind === "unknown") return "No line, so no chance is given.";
   return explainPropertyChances(chances, { letter, dimension: outlook.dimension, belowWindow: "below" }).map(
     (sentence) => <p key={sentence}>{sentence}</p>,
