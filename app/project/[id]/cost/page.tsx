@@ -58,6 +58,9 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
 
           <h2>Totals</h2>
           <TotalsTable project={id} bids={bids} units={units} conventions={conventions} />
+          <p className="screen-only">
+            <a href={`/project/${id}/audit-workbook`}>Audit workbook (XLSX) with live formulas</a>
+          </p>
 
           <h2>What the money is spent on</h2>
           <ChartFrame
