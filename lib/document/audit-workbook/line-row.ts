@@ -88,15 +88,18 @@ function schedule(laid: Laid, row: number, audit: AuditLine, setting: LineSettin
   share("growth", line.escalation, 0);
   switch (line.kind) {
     case "in-year":
-      return year("first", line.year.years);
+      year("first", line.year.years);
+      return;
     case "yearly":
       yearOr("first", line.from, `${names.serviceStart}+1`);
-      return yearOr("last", line.to, names.studyYears);
+      yearOr("last", line.to, names.studyYears);
+      return;
     case "periodic":
       year("every", line.every.years);
       yearOr("first", line.from, `${names.serviceStart}+${ownCell("every", row)}`);
       yearOr("last", line.until, names.studyYears);
-      return laid.text(row, lineColumn("except"), line.except.join(", "), "inputText");
+      laid.text(row, lineColumn("except"), line.except.join(", "), "inputText");
+      return;
     case "replacement-chain": {
       if (line.reuse === null) year("life", line.life.years);
       else {
@@ -110,7 +113,7 @@ function schedule(laid: Laid, row: number, audit: AuditLine, setting: LineSettin
       share("saving", line.renewalSaving, 0);
       const { straightLine, none } = words;
       laid.text(row, lineColumn("residual"), line.residual === "straight-line" ? straightLine : none, "inputText");
-      return removal(laid, row, line, audit.levelled ? "levelled" : "inBid", setting);
+      removal(laid, row, line, audit.levelled ? "levelled" : "inBid", setting);
     }
   }
 }

@@ -140,18 +140,20 @@ function figureCells(
   switch (from.kind) {
     case "unknown":
       for (const column of [3, 4]) laid.empty(row, column, "inputFigure");
-      return laid.number(row, 6, 0, "inputYear");
+      laid.number(row, 6, 0, "inputYear");
+      return;
     case "typed":
       laid.number(row, 3, from.low ?? -openEnd, "inputFigure");
       laid.number(row, 4, from.high ?? openEnd, "inputFigure");
-      return laid.number(row, 6, counts ? 1 : 0, "inputYear");
+      laid.number(row, 6, counts ? 1 : 0, "inputYear");
+      return;
     case "total": {
       const total = totals.of(letter, from.total);
       const converted = from.factor === 1 ? total : `IF(ISNUMBER(${total}),${total}*${from.factor},${total})`;
       laid.formula(row, 3, converted, "workedFigure");
       laid.formula(row, 4, `IF(${inputs.costed(letter, "open")}>0,${openEnd},$C${row})`, "workedFigure");
       // a price binds the bidder, so its evidence always counts: only a cost that nobody knows does not
-      return laid.formula(row, 6, `IF(ISNUMBER($C${row}),1,0)`, "workedYear");
+      laid.formula(row, 6, `IF(ISNUMBER($C${row}),1,0)`, "workedYear");
     }
   }
 }
