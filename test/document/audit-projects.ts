@@ -48,6 +48,10 @@ const everyKind = [
     residual: "none",
     replacedShare: "60 %",
   }),
+  chain("patches", {
+    ...{ amount: lump("$45,000"), life: "25 years", firstReplacement: "6", replacedShare: "20 %", escalation: "0.5 %" },
+    ...{ removal: lump("$7,000"), removalGivenBy: "bid" },
+  }),
   chain("gate", { amount: lump("$9,000"), life: "7 years", firstReplacement: "4", givenBy: "owner-estimate" }),
   line("goals", {
     kind: "in-year",
@@ -135,6 +139,18 @@ const bidOf = (letter: string, prices: readonly object[], changes: object = {}) 
       condition: "new",
       evidence: "stated",
     },
+    ...(letter === "C"
+      ? []
+      : [
+          {
+            id: "warranty",
+            property: "warranty-years",
+            figure: letter === "A" ? "6 to 11 years" : "at least 8 years",
+            method: "not-stated",
+            condition: "new",
+            evidence: "stated",
+          },
+        ]),
   ],
   prices,
   ...changes,
@@ -211,6 +227,32 @@ const criterion = (id: string, measure: string, valueFunction: object, changes: 
 
 /** Every kind of value function, on figures of every kind. */
 const criteria = [
+  // over a figure that is a range, the least and the greatest value lie inside it
+  criterion("dip", "warranty-years", {
+    ...{ kind: "steps", counted: "from", otherwise: "0.3" },
+    steps: [
+      { at: "5 years", value: "0.9" },
+      { at: "8 years", value: "0.1" },
+      { at: "10 years", value: "0.8" },
+    ],
+  }),
+  criterion("valley", "warranty-years", {
+    kind: "piecewise",
+    knots: [
+      { at: "5 years", value: "0.6" },
+      { at: "7 years", value: "1" },
+      { at: "9 years", value: "0" },
+      { at: "12 years", value: "0.7" },
+    ],
+  }),
+  criterion("edge", "impact-level-as-new", {
+    ...{ kind: "steps", counted: "up-to", otherwise: "0.05" },
+    steps: [
+      { at: "104 g", value: "1" },
+      { at: "105 g", value: "0.5" },
+      { at: "106 g", value: "0.2" },
+    ],
+  }),
   criterion(
     "cost",
     "present-value",
