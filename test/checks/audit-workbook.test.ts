@@ -10,6 +10,7 @@ import {
   drawnProject,
   everythingProject,
   hostileTexts,
+  type MoneyText,
   workedExample,
 } from "../document/audit-projects";
 import { type ReadSheet, readBack } from "../document/read-back";
@@ -17,14 +18,14 @@ import { hasLibreOffice, recalculated } from "../libre-office";
 
 // The outside check is LibreOffice: it works the workbook out by its own arithmetic, and every figure has to be the app’s.
 
-const delayed = {
+const delayed: MoneyText = {
   ...{ timing: "mid-year", money: "current", inflation: "2.5 %", realRate: "4 %", nominalRate: "" },
   ...{ serviceStart: "2 years", studyPeriod: "18 years" },
-} as const;
-const nominal = {
+};
+const nominal: MoneyText = {
   ...{ timing: "mid-year", money: "current", inflation: "3 %", realRate: "", nominalRate: "6.5 %" },
   ...{ studyPeriod: "27 years", serviceStart: "1 years" },
-} as const;
+};
 
 const projects = {
   demonstration: demonstrationProject(),

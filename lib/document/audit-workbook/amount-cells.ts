@@ -18,7 +18,7 @@ export const removalColumns: AmountColumns = {
   ...{ quantity: "removalQuantity", unit: "removalUnit", factor: "removalFactor" },
 };
 
-export const pricedWords = {
+const pricedWords = {
   "lump-sum": "lump sum",
   "per-area": "by area",
   "per-unit": "by quantity",

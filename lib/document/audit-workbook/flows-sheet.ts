@@ -47,7 +47,7 @@ const headings = [
   "Counts, as bid",
 ];
 
-export const flowColumn = (column: FlowColumn): number => columns.indexOf(column) + 1;
+const flowColumn = (column: FlowColumn): number => columns.indexOf(column) + 1;
 const widths = [30, 8, 28, 26, 24, 9, 22, 10, 9, 9];
 
 /** Every payment of every year by formula, one row for each part of each line, with the sums of each bid below. */

@@ -8,7 +8,7 @@ import type { InputPlaces } from "./inputs-sheet";
 import { fixed, Laid } from "./laid";
 import { lineCell, words } from "./line-columns";
 
-export const levellingSheet = "Levelling";
+const levellingSheet = "Levelling";
 const head = 4;
 const perBid = ["standing", "what counts", "amount at the base date", "present value", "where it stands, and notes"];
 const amountOffset = 2;

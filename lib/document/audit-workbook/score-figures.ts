@@ -27,7 +27,7 @@ const totals: Readonly<Record<string, Readonly<{ total: TotalKey; unit: string }
 };
 
 /** Unit conversion leaves last bits that differ; at thirteen digits two spellings of one length are one number. */
-export const thirteenDigits = (number: number): number => Number(number.toPrecision(13));
+const thirteenDigits = (number: number): number => Number(number.toPrecision(13));
 
 /** An SI figure in the unit of a criterion. */
 export const inCriterionUnit = ({ measure: { dimension } }: Criterion, si: number, unit: string): number =>

@@ -10,7 +10,7 @@ import type { TotalPlaces } from "./totals-sheet";
 import { greatestFormula, leastFormula, valueFormula } from "./value-formulas";
 import { fifteenDigits } from "./written-amount";
 
-export const scoresSheet = "Scores";
+const scoresSheet = "Scores";
 const criteriaHead = 4;
 
 const scoreHeadings = [

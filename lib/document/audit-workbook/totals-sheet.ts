@@ -11,11 +11,11 @@ import { words } from "./line-columns";
 import { comparisonRateName, names } from "./names";
 import { fifteenDigits } from "./written-amount";
 
-export const totalsSheet = "Totals";
+const totalsSheet = "Totals";
 
 const categories = Object.keys(costCategories) as readonly CostCategory[];
 /** Stands in place of a total that can't be given. */
-export const unknownWord = "unknown";
+const unknownWord = "unknown";
 
 /** The rows with the factors, and where the totals begin. */
 const rows = { study: 4, delay: 5, service: 6, head: 8 } as const;
