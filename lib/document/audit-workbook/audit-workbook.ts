@@ -1,5 +1,6 @@
 import { writeXlsx } from "hucre/xlsx";
 import type { Evaluation, Project } from "#lib/evaluation";
+import type { PlainDate } from "#lib/quantity";
 import { auditLines } from "./audit-lines";
 import { discountingPage } from "./discounting-sheet";
 import { flowsPage } from "./flows-sheet";
@@ -15,10 +16,15 @@ const noDay = new Date(Date.UTC(2000, 0, 1));
 
 /**
  * Costs and scores of a project as a workbook with live formulas, as the bytes of an XLSX file. It holds no results:
- * the spreadsheet program works them out. The same project gives the same bytes.
+ * the spreadsheet program works them out. The same project gives the same bytes on the same day.
  * @param evaluation that of this project
+ * @param madeOn the day that the file names as its own; null for none
  */
-export async function auditWorkbook(project: Project, evaluation: Evaluation): Promise<Uint8Array> {
+export async function auditWorkbook(
+  project: Project,
+  evaluation: Evaluation,
+  madeOn: PlainDate | null,
+): Promise<Uint8Array> {
   const studyYears = project.brief.money.studyPeriod.years;
   const lines = auditLines(project, evaluation);
   const levellingOpen = (key: string): string | null => {
@@ -33,7 +39,7 @@ export async function auditWorkbook(project: Project, evaluation: Evaluation): P
   const totals = totalsPage(placed);
   return writeXlsx({
     sheets: [
-      readMePage(project, evaluation),
+      readMePage(project, evaluation, madeOn),
       inputs.sheet,
       levellingPage(placed),
       flows.sheet,

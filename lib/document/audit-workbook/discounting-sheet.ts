@@ -36,7 +36,7 @@ export function discountingPage(
     laid.formula(
       head,
       presentValueColumn + 1 + index,
-      `"At "&TEXT(${comparisonRateName(index)},"0.0%")&" real"`,
+      `"At "&ROUND(100*${comparisonRateName(index)},4)&" % real"`,
       "heading",
     );
   const first = head + 1;

@@ -39,7 +39,7 @@ export function levellingPage({ evaluation, lines, inputs, flows, discounting }:
   laid.text(
     2,
     1,
-    "Each item of scope in each bid. Several items may stand in one price line, so amounts of items are not added up; the sums below count each line once.",
+    "Each item of scope in each bid. Several items may stand in one price line, so amounts of items are not added up; the sums below count each line once. “Totals” says for which bids no total can be given.",
     "note",
   );
   const items = evaluation.bids[0]?.cost.scope ?? [];

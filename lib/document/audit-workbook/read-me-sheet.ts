@@ -1,5 +1,6 @@
 import type { WriteSheet } from "hucre/xlsx";
 import type { Evaluation, Project } from "#lib/evaluation";
+import type { PlainDate } from "#lib/quantity";
 import { conventionsInWords } from "../conventions-in-words";
 import { Laid } from "./laid";
 
@@ -48,7 +49,7 @@ const limits = [
 ] as const;
 
 /** What the file is, how it is read, and what it does not do. */
-export function readMePage(project: Project, evaluation: Evaluation): WriteSheet {
+export function readMePage(project: Project, evaluation: Evaluation, madeOn: PlainDate | null): WriteSheet {
   const laid = new Laid("Read me");
   const { name, owner, notice, money } = project.brief;
   laid.text(1, 1, "Audit workbook", "title");
@@ -61,6 +62,7 @@ export function readMePage(project: Project, evaluation: Evaluation): WriteSheet
   say("Project", name);
   say("Owner", owner);
   say("Base date of all prices", money.baseDate);
+  if (madeOn !== null) say("This file was made on", madeOn);
   if (notice !== "") say("Notice", notice);
   say(
     "What this is",

@@ -1,6 +1,6 @@
 import type { WriteSheet } from "hucre/xlsx";
-import { type CostCategory, comparisonRates, costCategories } from "#lib/cost";
-import type { BidEvaluation, Evaluation } from "#lib/evaluation";
+import { type AlternativeCost, type BidCost, type CostCategory, comparisonRates, costCategories } from "#lib/cost";
+import type { Evaluation } from "#lib/evaluation";
 import { intervalOfFigure } from "#lib/figure";
 import type { AuditLines, Costed } from "./audit-lines";
 import type { DiscountingPlaces } from "./discounting-sheet";
@@ -91,7 +91,7 @@ export function totalsPage(setting: Setting): Readonly<{ sheet: WriteSheet; plac
     laid.formula(
       rowOf(`rate${index}` as TotalKey),
       1,
-      `"Present value at "&TEXT(${comparisonRateName(index)},"0.0%")&" real"`,
+      `"Present value at "&ROUND(100*${comparisonRateName(index)},4)&" % real"`,
       "workedText",
     );
   for (const [index, costed] of lines.costed.entries()) column(laid, firstColumn + index, costed, setting);
@@ -150,21 +150,24 @@ function column(laid: Laid, at: number, costed: Costed, { inputs, flows, discoun
   levelled("perSquareMetre", `${here("equivalentAnnualCost")}/${names.squareMetres}`);
   for (const index of comparisonRates.keys())
     levelled(`rate${index}` as TotalKey, sum(discounting.span(index), "levelled"));
-  if (kind !== "bid") return;
+  if (kind !== "bid") {
+    if (evaluation.baseAlternative !== null) asTheApp(laid, at, evaluation.baseAlternative, here);
+    return;
+  }
   const asBid = (row: TotalKey, formula: string) =>
     laid.formula(rowOf(row), at, whereKnown("ownPriced", "ownCurrency", formula), "sum");
   asBid("asBidPresentValue", sum(discounting.span(null), "asBid"));
   asBid("asBidPriceAtBaseDate", sum(flows.yearSpan(0), "asBid"));
   asBid("asBidEquivalentAnnualCost", `${here("asBidPresentValue")}/$B$${rows.study}`);
   const bid = evaluation.bids.find(({ letter }) => letter === key);
-  if (bid !== undefined) asTheApp(laid, at, bid, here);
+  if (bid !== undefined) asTheApp(laid, at, bid.cost, here);
 }
 
-function asTheApp(laid: Laid, at: number, { cost }: BidEvaluation, here: (row: TotalKey) => string): void {
+function asTheApp(laid: Laid, at: number, cost: BidCost | AlternativeCost, here: (row: TotalKey) => string): void {
   const shown = [
     ["appPresentValue", "presentValue", cost.presentValue],
     ["appPriceAtBaseDate", "priceAtBaseDate", cost.priceAtBaseDate],
-    ["appAsBidPresentValue", "asBidPresentValue", cost.asBid.presentValue],
+    ...("asBid" in cost ? ([["appAsBidPresentValue", "asBidPresentValue", cost.asBid.presentValue]] as const) : []),
   ] as const;
   for (const [row, own, figure] of shown) {
     const cents = intervalOfFigure(figure)?.low;
