@@ -1,19 +1,30 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
-import { type CostPart, cashFlows, costCategories, type PriceLine } from "#lib/cost";
 import { auditWorkbook } from "#lib/document";
 import { type Evaluation, evaluate, type Project } from "#lib/evaluation";
-import { type Figure, intervalOfFigure } from "#lib/figure";
+import {
+  close,
+  costedOf,
+  differences,
+  dollarsOf,
+  flowDifferences,
+  levellingDifferences,
+  numbersIn,
+  scoreDifferences,
+  totalDifferences,
+} from "../document/audit-differences";
 import {
   attackedProject,
   demonstrationProject,
   drawnProject,
   everythingProject,
+  everythingText,
   hostileTexts,
   type MoneyText,
+  projectOf,
   workedExample,
 } from "../document/audit-projects";
-import { type ReadSheet, readBack } from "../document/read-back";
+import { readBack } from "../document/read-back";
 import { hasLibreOffice, recalculated } from "../libre-office";
 
 // The outside check is LibreOffice: it works the workbook out by its own arithmetic, and every figure has to be the app’s.
@@ -37,213 +48,138 @@ const projects = {
 } satisfies Record<string, Project>;
 type Name = keyof typeof projects;
 
-/** Dollars: a hundredth of a cent. */
-const close = 1e-4;
-
-const partWords: Readonly<Record<CostPart, string>> = {
-  price: "price",
-  "first-cost": "first cost",
-  renewal: "renewals",
-  "removal-at-renewal": "removal at renewals",
-  "removal-at-study-end": "removal at the end of the study",
-  residual: "value left at the end of the study",
-};
-
-function numbersIn(sheet: ReadSheet, row: number, from: number, count: number): readonly number[] {
-  return Array.from({ length: count }, (_, index) => {
-    const value = sheet.at(row, from + index);
-    return typeof value === "number" ? value : Number.NaN;
-  });
-}
-
-/** What differs between two rows of dollars, as a sentence for each; empty where they agree. */
-const differences = (what: string, sheet: readonly number[], app: readonly number[]): readonly string[] =>
-  app.flatMap((dollars, index) => {
-    const shown = sheet[index] ?? Number.NaN;
-    return Math.abs(shown - dollars) <= close ? [] : [`${what}, year ${index}: sheet ${shown}, app ${dollars}`];
-  });
-
-const dollarsOf = (figure: Figure): number | null => {
-  const low = intervalOfFigure(figure)?.low;
-  return low === undefined ? null : low / 100;
-};
-
-/** The lines that count for each bid and for the owner’s alternative, under the key of the workbook. */
-const costedOf = ({ bids, baseAlternative }: Evaluation) => [
-  ...bids.map(({ letter, cost }) => ({ key: letter, cost, lines: cost.lines.map(({ line }) => line) })),
-  ...(baseAlternative === null ? [] : [{ key: "BASE", cost: baseAlternative, lines: baseAlternative.lines }]),
-];
-
-function flowDifferences(flows: ReadSheet, project: Project, evaluation: Evaluation): readonly string[] {
-  const { money } = project.brief;
-  const area = intervalOfFigure(evaluation.area)?.low;
-  if (area === undefined || evaluation.area.dimension !== "area") throw new Error("an area");
-  const years = money.studyPeriod.years + 1;
-  const first = (flows.rows[3] ?? []).indexOf(0) + 1;
-  const rows = new Map<string, number>();
-  flows.rows.forEach((row, index) => {
-    if (row?.[8] === 1) rows.set(`${row[0]}|${row[3]}`, index + 1);
-  });
-  const wanted = costedOf(evaluation).flatMap(({ key, lines }) =>
-    cashFlows(lines as readonly PriceLine[], { area, conventions: money }).flows.map(({ line, flow }) => ({
-      name: `${key}:${line.id}|${partWords[flow.part]}`,
-      dollars: flow.stream.map((cents) => cents / 100),
-    })),
-  );
-  const spare = [...rows.keys()].filter((name) => !wanted.some((one) => one.name === name));
-  return [
-    ...spare.map((name) => `${name} is in the workbook only`),
-    ...wanted.flatMap(({ name, dollars }) => {
-      const row = rows.get(name);
-      if (row === undefined) return dollars.every((one) => one === 0) ? [] : [`${name} is missing`];
-      return differences(name, numbersIn(flows, row, first, years), dollars);
-    }),
-  ];
-}
-
-function totalDifferences(totals: ReadSheet, flows: ReadSheet, evaluation: Evaluation): readonly string[] {
-  const rows = (from: string) => totals.rowOf(from);
-  const found: string[] = [];
-  const hold = (what: string, shown: unknown, app: number | null) => {
-    const agrees = app === null ? shown === "unknown" : typeof shown === "number" && Math.abs(shown - app) <= close;
-    if (!agrees) found.push(`${what}: sheet ${shown}, app ${app}`);
-  };
-  costedOf(evaluation).forEach(({ key, cost }, index) => {
-    const column = index + 2;
-    const at = (label: string, below = 0) => totals.at(rows(label) + below, column);
-    const isKnown = cost.presentValue.kind !== "unknown";
-    const say = (what: string) => `${key} ${what}`;
-    hold(say("present value"), at("Present value"), dollarsOf(cost.presentValue));
-    for (const { category, presentValue } of cost.categories)
-      hold(say(category), at(`of it ${costCategories[category].label}`), isKnown ? presentValue / 100 : null);
-    hold(say("price"), at("Price at the base date"), dollarsOf(cost.priceAtBaseDate));
-    hold(say("annual"), at("Equivalent annual cost"), dollarsOf(cost.equivalentAnnualCost));
-    const hour = dollarsOf(cost.perHour);
-    hold(say("hour"), at("Cost of an hour of use"), hour === null ? null : hour * 3600);
-    const perArea = dollarsOf(cost.perAreaYear);
-    hold(say("m²"), at("Annual cost of a square metre"), perArea);
-    hold(say("ft²"), at("Annual cost of a square foot"), perArea === null ? null : perArea * 0.09290304);
-    for (const [place, { rate, presentValue }] of cost.atRates.entries())
-      hold(say(`at ${rate}`), at("Annual cost of a square metre", place + 1), dollarsOf(presentValue));
-    const isLow = at("Levelled: with plugs, links and the owner’s estimates");
-    if ((cost.presentValue.kind === "at-least") !== (isLow === "at least") && isKnown)
-      found.push(`${key}: the sheet says “${isLow}”, the app ${cost.presentValue.kind}`);
-    const row = flows.rowOf(`Sum ${key}, levelled`);
-    const sums = cost.yearly.map((cents) => cents / 100);
-    found.push(...differences(say("sum"), numbersIn(flows, row, 11, sums.length), sums));
-    if (!("asBid" in cost)) return;
-    hold(say("as bid"), at("Present value, as bid"), dollarsOf(cost.asBid.presentValue));
-    hold(say("price as bid"), at("Price at the base date, as bid"), dollarsOf(cost.asBid.priceAtBaseDate));
-    hold(say("annual as bid"), at("Equivalent annual cost, as bid"), dollarsOf(cost.asBid.equivalentAnnualCost));
-    for (const [place, cell] of [
-      "Present value, app",
-      "Price at the base date, app",
-      "Present value as bid, app",
-    ].entries())
-      if (
-        at(cell, 1) !==
-        (dollarsOf([cost.presentValue, cost.priceAtBaseDate, cost.asBid.presentValue][place] as Figure) === null
-          ? "–"
-          : 0)
-      )
-        found.push(`${key}: “${cell}” differs by ${at(cell, 1)}`);
-  });
-  return found;
-}
-
-function scoreDifferences(scores: ReadSheet, evaluation: Evaluation): readonly string[] {
-  const head = scores.rowOf("Each bid on each criterion") + 1;
-  const column = (heading: string) => scores.columnOf(head, heading);
-  const found: string[] = [];
-  const hold = (what: string, shown: unknown, app: number | null, empty: string) => {
-    const agrees = app === null ? shown === empty : typeof shown === "number" && Math.abs(shown - app) <= 1e-8;
-    if (!agrees) found.push(`${what}: sheet ${shown}, app ${app}`);
-  };
-  let row = head;
-  for (const { letter, score } of evaluation.bids)
-    for (const { criterion, value, contribution, share } of score.criteria) {
-      row += 1;
-      const name = `${letter} ${criterion.id}`;
-      if (scores.at(row, 1) !== letter || scores.at(row, 2) !== criterion.label)
-        found.push(`${name} is not in row ${row}`);
-      hold(`${name} share`, scores.at(row, column("Share of all weights")), share, "");
-      for (const part of ["low", "likely", "high"] as const) {
-        const none = value === null ? "–" : "open";
-        hold(`${name} value ${part}`, scores.at(row, column(`Value, ${part}`)), value?.[part] ?? null, none);
-        const points = value === null ? null : contribution[part];
-        hold(
-          `${name} points ${part}`,
-          scores.at(row, column(`Points, ${part}`)),
-          points === null ? null : 100 * points,
-          none,
-        );
-      }
-    }
-  const totalHead = scores.rows.findIndex((cells, index) => index > head && cells?.[0] === "Totals") + 2;
-  evaluation.bids.forEach(({ letter, score }, index) => {
-    const at = (heading: string) => scores.at(totalHead + 1 + index, scores.columnOf(totalHead, heading));
-    for (const part of ["low", "likely", "high"] as const) {
-      const total = score.total?.[part] ?? null;
-      hold(`${letter} total ${part}`, at(`Points, ${part}`), total === null ? null : 100 * total, "open");
-    }
-    hold(`${letter} coverage`, at("Share of weights on figures that count"), score.coverage, "");
-  });
-  return found;
-}
-
 const escaped = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
 
-/** The workbook with other values typed into cells of “Inputs”, as a person would type them. */
-function retyped(bytes: Uint8Array, values: Readonly<Record<string, string | number>>): Uint8Array {
-  const inputs = readBack(bytes)("Inputs");
-  const parts = unzipSync(bytes);
-  const part = "xl/worksheets/sheet2.xml";
-  let xml = strFromU8(parts[part] ?? new Uint8Array());
-  for (const [label, value] of Object.entries(values)) {
-    const address = `B${inputs.rowOf(label)}`;
+/** A cell by the sheet, the first cell of its row, and its column: a letter or the heading in a row that has it. */
+type Typed = Readonly<{ sheet: "Inputs" | "Scores"; row: string; column: string; value: string | number }>;
+
+const parts = { Inputs: "xl/worksheets/sheet2.xml", Scores: "xl/worksheets/sheet8.xml" } as const;
+
+/** The workbook with other values typed into cells, as a person would type them. */
+function retyped(bytes: Uint8Array, cells: readonly Typed[]): Uint8Array {
+  const held = unzipSync(bytes);
+  for (const { sheet, row, column, value } of cells) {
+    const read = readBack(bytes)(sheet);
+    const heading = read.rows.findIndex((cells) => cells?.includes(column)) + 1;
+    const letters = column.length === 1 ? column : columnLetters(read.columnOf(heading, column));
+    const address = `${letters}${read.rowOf(row)}`;
+    const xml = strFromU8(held[parts[sheet]] ?? new Uint8Array());
     const pattern = new RegExp(`<c r="${address}"( s="\\d+")?[^>]*?(/>|>.*?</c>)`);
-    if (!pattern.test(xml)) throw new Error(`no cell ${address}`);
-    xml = xml.replace(pattern, (_, style = "") =>
+    if (!pattern.test(xml)) throw new Error(`no cell ${address} on “${sheet}”`);
+    const typed = xml.replace(pattern, (_, style = "") =>
       typeof value === "number"
         ? `<c r="${address}"${style}><v>${value}</v></c>`
         : `<c r="${address}"${style} t="inlineStr"><is><t>${escaped(value)}</t></is></c>`,
     );
+    held[parts[sheet]] = strToU8(typed);
   }
-  return zipSync({ ...parts, [part]: strToU8(xml) });
+  return zipSync(held);
 }
+
+const columnLetters = (column: number): string =>
+  column <= 26
+    ? String.fromCharCode(64 + column)
+    : columnLetters(Math.floor((column - 1) / 26)) + columnLetters(((column - 1) % 26) + 1);
 
 const evaluations = Object.fromEntries(
   Object.entries(projects).map(([name, project]) => [name, evaluate(project)]),
 ) as Record<Name, Evaluation>;
 
 /** The conventions of “delayed”, typed over those of “everything”. */
-const typedOver = {
-  Money: "current",
-  "When yearly costs fall": "mid-year",
-  "General inflation a year": 0.025,
-  "Real rate a year, as given": 0.04,
-  "Start of service, years after": 2,
-  "Study period, years": 18,
-};
+const conventionsTyped: readonly Typed[] = [
+  ["Money", "current"],
+  ["When yearly costs fall", "mid-year"],
+  ["General inflation a year", 0.025],
+  ["Real rate a year, as given", 0.04],
+  ["Start of service, years after", 2],
+  ["Study period, years", 18],
+].map(([row, value]) => ({ sheet: "Inputs", row: String(row), column: "B", value: value ?? "" }));
+
+const onLine = (row: string, column: string, value: string | number): Typed => ({
+  sheet: "Inputs",
+  row,
+  column,
+  value,
+});
+
+/** Prices, lives, a quantity, a share, an area and a weight typed over those of “everything”. */
+const figuresTyped: readonly Typed[] = [
+  { sheet: "Inputs", row: "Area of the field, ft²", column: "B", value: 72_500 },
+  { sheet: "Inputs", row: "Hours of use a year", column: "B", value: 1650 },
+  { sheet: "Scores", row: "cost", column: "F", value: 80 },
+  onLine("A:carpet", "Price, or share of a sum", 5.25),
+  onLine("A:carpet", "Life, years", 6),
+  onLine("A:carpet", "Saved at a renewal", 0.15),
+  onLine("A:carpet", "Growth a year over inflation", 0.02),
+  onLine("A:grooming-own", "Quantity", 140),
+  onLine("A:tax", "Price, or share of a sum", 0.07),
+  onLine("A:deep-clean", "Years left out", "6"),
+  onLine("C:training", "Price, or share of a sum", 4100),
+];
+
+/** The same changes made in the app. */
+function withFiguresTyped(): Project {
+  const file = everythingText();
+  const change = (id: string, changes: object) => (line: object) =>
+    "id" in line && line.id === id ? { ...line, ...changes } : line;
+  const bids = file.bids.map((bid) => {
+    const prices =
+      bid.letter === "C"
+        ? bid.prices.map(change("training", { amount: { kind: "lump-sum", price: "$4,100" } }))
+        : bid.prices;
+    if (bid.letter !== "A") return { ...bid, prices };
+    const carpet = {
+      amount: { kind: "per-area", price: "$5.25/ft²" },
+      life: "6 years",
+      renewalSaving: "15 %",
+      escalation: "2 %",
+    };
+    return {
+      ...bid,
+      prices: prices
+        .map(change("carpet", carpet))
+        .map(change("grooming-own", { amount: { kind: "per-unit", quantity: "140 h", unitPrice: "$48/h" } }))
+        .map(change("tax", { amount: { kind: "share", share: "7 %", of: "accepted-bid" } }))
+        .map(change("deep-clean", { except: "6" })),
+    };
+  });
+  const weighed = file.requirements.criteria.map((one) => (one.id === "cost" ? { ...one, weight: "80" } : one));
+  return projectOf({
+    ...file,
+    bids,
+    brief: {
+      ...file.brief,
+      field: { ...file.brief.field, area: "72,500 ft²" },
+      use: { ...file.brief.use, hoursPerYear: "1,650 h/year" },
+    },
+    requirements: { ...file.requirements, criteria: weighed },
+    // links stand in the workbook with the quantity that the app worked out, so none is at work here
+    costing: { ...file.costing, links: [] },
+  });
+}
 
 describe.skipIf(!hasLibreOffice)("the audit workbook, worked out by LibreOffice", () => {
   const names = Object.keys(projects) as Name[];
   let results: Readonly<Record<string, Uint8Array>> = {};
-  const book = (name: Name | "changed" | "attacked") => readBack(results[name] ?? new Uint8Array());
+  const book = (name: Name | "changed" | "figures" | "attacked") => readBack(results[name] ?? new Uint8Array());
 
   beforeAll(async () => {
     const made: Record<string, Uint8Array> = {};
     for (const name of names) made[name] = await auditWorkbook(projects[name], evaluations[name], null);
-    const changed = retyped(made.everything ?? new Uint8Array(), typedOver);
+    const changed = retyped(made.everything ?? new Uint8Array(), conventionsTyped);
+    const file = everythingText();
+    const unlinked = projectOf({ ...file, costing: { ...file.costing, links: [] } });
+    const figures = retyped(await auditWorkbook(unlinked, evaluate(unlinked), null), figuresTyped);
     const attacked = await auditWorkbook(attackedProject(), evaluate(attackedProject()), null);
-    results = recalculated({ ...made, changed, attacked });
+    results = recalculated({ ...made, changed, figures, attacked });
   }, 300_000);
 
   for (const name of names) {
-    test(`gives the flows, totals and scores of the app: ${name}`, () => {
+    test(`gives the flows, levelling, totals and scores of the app: ${name}`, () => {
       const sheet = book(name);
       const flows = sheet("Yearly flows");
       expect(flowDifferences(flows, projects[name], evaluations[name])).toEqual([]);
+      expect(levellingDifferences(sheet("Levelling"), evaluations[name])).toEqual([]);
       expect(totalDifferences(sheet("Totals"), flows, evaluations[name])).toEqual([]);
       expect(scoreDifferences(sheet("Scores"), evaluations[name])).toEqual([]);
     });
@@ -278,6 +214,22 @@ describe.skipIf(!hasLibreOffice)("the audit workbook, worked out by LibreOffice"
       ];
     });
     expect(found).toEqual([]);
+    expect(scoreDifferences(book("changed")("Scores"), evaluations.delayed)).toEqual([]);
+  });
+
+  test("follows when prices, lives, an area and a weight are typed over: it is then the app with those figures", () => {
+    const project = withFiguresTyped();
+    const evaluation = evaluate(project);
+    const sheet = book("figures");
+    const own = evaluate(projects.everything).bids[0]?.cost.presentValue;
+    expect(own).not.toEqual(evaluation.bids[0]?.cost.presentValue);
+    const flows = sheet("Yearly flows");
+    expect(flowDifferences(flows, project, evaluation)).toEqual([]);
+    const apart = totalDifferences(sheet("Totals"), flows, evaluation);
+    expect(apart.filter((text) => !text.includes(", app” differs by"))).toEqual([]);
+    // the figures of the app that the file was made with stand beside the new ones, and the difference is shown
+    expect(apart.length).toBeGreaterThan(0);
+    expect(scoreDifferences(sheet("Scores"), evaluation)).toEqual([]);
   });
 
   test("shows text from outside as text and works out nothing in it", () => {

@@ -321,29 +321,31 @@ const criteria = [
 /** The conventions that differ from the worked example’s. */
 export type MoneyText = Readonly<Partial<ProjectFile["brief"]["money"]>>;
 
-const parsed = (file: unknown): Project => {
+/** A project from its text. */
+export const projectOf = (file: unknown): Project => {
   const read = projectFileSchema.safeParse(file);
   if (read.success) return read.data;
   throw new Error(JSON.stringify(read.error.issues.slice(0, 5)));
 };
 
-/** All of it in one project; bid D is priced by the owner alone, bid E in another currency. */
-export function everythingProject(money: MoneyText = {}, changes: object = {}): Project {
-  return parsed({
-    ...workedProject,
-    brief: { ...workedProject.brief, money: { ...workedProject.brief.money, ...money } },
-    requirements: { ...workedProject.requirements, criteria },
-    bids: [
-      bidOf("A", everyKind),
-      bidOf("B", second),
-      bidOf("C", third),
-      bidOf("D", [line("mower", { ...owners, amount: lump("$18,500") })]),
-      bidOf("E", [line("all", { amount: lump("€800,000") })]),
-    ],
-    costing,
-    ...changes,
-  });
-}
+/** All of it in one project as text; bid D is priced by the owner alone, bid E in another currency. */
+export const everythingText = (money: MoneyText = {}) => ({
+  ...workedProject,
+  brief: { ...workedProject.brief, money: { ...workedProject.brief.money, ...money } },
+  requirements: { ...workedProject.requirements, criteria },
+  bids: [
+    bidOf("A", everyKind),
+    bidOf("B", second),
+    bidOf("C", third),
+    bidOf("D", [line("mower", { ...owners, amount: lump("$18,500") })]),
+    bidOf("E", [line("all", { amount: lump("€800,000") })]),
+  ],
+  costing,
+});
+
+/** The same, read. */
+export const everythingProject = (money: MoneyText = {}, changes: object = {}): Project =>
+  projectOf({ ...everythingText(money), ...changes });
 
 /** Six bids of lines drawn at random, always the same. */
 export function drawnProject(money: MoneyText, seed: number): Project {
@@ -358,7 +360,7 @@ export function drawnProject(money: MoneyText, seed: number): Project {
   return { ...project, bids };
 }
 
-export const workedExample = (): Project => parsed(workedProject);
+export const workedExample = (): Project => projectOf(workedProject);
 
 export function demonstrationProject(): Project {
   const read = readProjectFile(

@@ -1,8 +1,8 @@
 import type { WriteSheet } from "hucre/xlsx";
 import { comparisonRates } from "#lib/cost";
+import { atMoney } from "./convention-cells";
 import { partWords } from "./flow-rows";
 import type { FlowPlaces } from "./flows-sheet";
-import { atMoney } from "./inputs-sheet";
 import { Laid } from "./laid";
 import { comparisonRateName, names } from "./names";
 import { discountingSheet, factorRows, firstYearColumn, yearColumn, yearRow, yearsOf } from "./years";

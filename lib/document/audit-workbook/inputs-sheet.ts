@@ -1,18 +1,17 @@
 import type { WriteSheet } from "hucre/xlsx";
-import { amountText, comparisonRates } from "#lib/cost";
+import { amountText } from "#lib/cost";
 import type { Evaluation, Project } from "#lib/evaluation";
 import { explainShortfall, type Figure } from "#lib/figure";
-import { currencies, inUnit, unitFor } from "#lib/quantity";
 import type { AuditLine, AuditLines } from "./audit-lines";
+import { conventionCells, type NamedCell } from "./convention-cells";
 import { fixed, Laid } from "./laid";
 import { inputsSheet, type LineColumn, lineColumn, lineHeadings, lineWidths, words } from "./line-columns";
 import { kindWords, lineRow, roleWords } from "./line-row";
-import { comparisonRateName, names } from "./names";
-import { fifteenDigits } from "./written-amount";
+import { names } from "./names";
 
 /** Where on the sheet “Inputs” other sheets find what they need. */
 export type InputPlaces = Readonly<{
-  named: readonly Readonly<{ name: string; range: string }>[];
+  named: readonly NamedCell[];
   rowOf: (ref: string) => number;
   /** All lines of one column. */
   span: (key: LineColumn) => string;
@@ -61,9 +60,10 @@ export function inputsPage({
   levellingOpen,
 }: InputsSetting): Readonly<{ sheet: WriteSheet; places: InputPlaces }> {
   const laid = new Laid(inputsSheet);
+  const { area, currency } = shown(project, evaluation);
   laid.text(1, 1, "Inputs", "title");
   laid.text(2, 1, "Yellow cells may be changed; every other sheet follows.", "note");
-  const { next, named } = conventions(laid, project, evaluation, 4);
+  const { next, named } = conventionCells(laid, project.brief, area, 4);
   const costedHead = next + 2;
   laid.text(next + 1, 1, "What is costed", "section");
   laid.headings(costedHead, costedHeadings);
@@ -103,7 +103,6 @@ export function inputsPage({
 
   laid.text(linesHead - 1, 1, "Price lines that count", "section");
   laid.headings(linesHead, lineHeadings);
-  const { area, currency } = shown(project, evaluation);
   const beside = ({ costed, levelled }: AuditLine, other: string): number => {
     const asBid = levelled ? undefined : rows.get(`${costed}:${other}:as-bid`);
     return asBid ?? rowOf(`${costed}:${other}`);
@@ -143,113 +142,3 @@ function shown({ brief }: Project, { area }: Evaluation) {
   if (area.kind !== "known") throw new RangeError("the area of a field is one number: its schema let another through");
   return { area: area.value, currency: brief.money.currency };
 }
-
-type Asked = Readonly<{ label: string; name?: string; note?: string }> &
-  Readonly<
-    | { text: string; choices?: readonly string[] }
-    | { number: number | null; style: "inputNumber" | "inputShare" | "inputYear" }
-    | { formula: string; style: "workedShare" | "workedNumber" }
-  >;
-
-function conventions(laid: Laid, project: Project, evaluation: Evaluation, from: number) {
-  const { name, owner, use, money } = project.brief;
-  const { area } = shown(project, evaluation);
-  const years = money.studyPeriod.years;
-  const share = (rate: Readonly<{ value: number }> | null) => (rate === null ? null : fifteenDigits(rate.value));
-  const asked: readonly Asked[] = [
-    { label: "Project", text: name },
-    { label: "Owner", text: owner },
-    { label: "Base date", text: money.baseDate, note: "Prices are of this day; later costs are discounted to it." },
-    { label: "Currency", text: money.currency, note: currencies[money.currency].label },
-    {
-      ...{ label: "Money", name: names.money, text: money.money, choices: ["constant", "current"] },
-      note: "“constant”: without inflation. “current”: inflation is in the flows and in the rate.",
-    },
-    {
-      ...{ label: "Rate is given as", name: names.rateGivenAs, choices: ["real", "nominal"] },
-      text: money.nominalRate === null ? "real" : "nominal",
-    },
-    {
-      ...{ label: "Real rate a year, as given", name: names.realGiven, style: "inputShare" },
-      ...{ number: money.nominalRate === null ? share(money.realRate) : null, note: money.realRate.asEntered },
-    },
-    {
-      ...{ label: "Nominal rate a year, as given", name: names.nominalGiven, style: "inputShare" },
-      ...{ number: share(money.nominalRate), note: money.nominalRate?.asEntered ?? "not given" },
-    },
-    {
-      ...{ label: "General inflation a year", name: names.inflation, style: "inputShare" },
-      ...{ number: share(money.inflation), note: money.inflation?.asEntered ?? "not given; an empty cell counts as 0" },
-    },
-    {
-      ...{ label: "Real rate a year", name: names.realRate, style: "workedShare" },
-      formula: `IF(${names.rateGivenAs}="nominal",(${names.nominalGiven}-${names.inflation})/(1+${names.inflation}),${names.realGiven})`,
-      note: "(1 + nominal) = (1 + real) × (1 + inflation)",
-    },
-    {
-      ...{ label: "Rate that discounts the flows", name: names.discountRate, style: "workedShare" },
-      formula: atMoney(names.realRate),
-      note: "The real rate for constant money, the nominal one for current money.",
-    },
-    {
-      ...{ label: "Study period, years", name: names.studyYears, number: years, style: "inputYear" },
-      note: `From the base date. It may be made shorter; this file has columns up to year ${years}.`,
-    },
-    {
-      ...{ label: "Start of service, years after", name: names.serviceStart, style: "inputYear" },
-      ...{ number: money.serviceStart.years, note: "Lives and what recurs count from here." },
-    },
-    {
-      ...{
-        label: "When yearly costs fall",
-        name: names.timing,
-        text: money.timing,
-        choices: ["end-of-year", "mid-year"],
-      },
-      note: "Single payments always fall at the end of their year.",
-    },
-    {
-      ...{ label: "Area of the field, ft²", name: names.squareFeet, style: "inputNumber" },
-      number: fifteenDigits(inUnit("area", area, unitFor("area", "us"))),
-    },
-    {
-      ...{ label: "Area of the field, m²", name: names.squareMetres, style: "workedNumber" },
-      ...{ formula: `${names.squareFeet}*0.09290304`, note: "1 ft² = 0.09290304 m², exactly" },
-    },
-    {
-      ...{ label: "Hours of use a year", name: names.hours, style: "inputNumber" },
-      number: fifteenDigits(use.hoursPerYear.value),
-    },
-    ...comparisonRates.map(
-      (rate, index): Asked => ({
-        ...{ label: `Real rate to compare with, ${index + 1}`, name: comparisonRateName(index) },
-        ...{ number: rate, style: "inputShare" },
-      }),
-    ),
-  ];
-  laid.text(from - 1, 1, "Conventions", "section");
-  const named: { name: string; range: string }[] = [];
-  for (const [index, one] of asked.entries()) {
-    const row = from + index;
-    laid.text(row, 1, one.label, "asked");
-    if ("formula" in one) laid.formula(row, 2, one.formula, one.style);
-    else if ("text" in one) laid.text(row, 2, one.text, one.choices === undefined ? "text" : "inputText");
-    else if (one.number === null) laid.empty(row, 2, one.style);
-    else laid.number(row, 2, one.number, one.style);
-    if (one.note !== undefined) laid.text(row, 3, one.note, "note");
-    if (one.name !== undefined) named.push({ name: one.name, range: laid.at(row, 2) });
-    if ("choices" in one && one.choices !== undefined)
-      laid.validate({ type: "list", range: `B${row}`, formula1: `"${one.choices.join(",")}"`, showErrorMessage: true });
-    if (one.name === names.studyYears)
-      laid.validate({
-        ...{ type: "whole", operator: "between", range: `B${row}`, formula1: "1", formula2: String(years) },
-        ...{ showErrorMessage: true, errorTitle: "Study period" },
-        errorMessage: `This file has columns for the years 0 to ${years}. Expected a whole number from 1 to ${years}.`,
-      });
-  }
-  return { next: from + asked.length, named };
-}
-
-/** A real rate as it discounts the money of the conventions. */
-export const atMoney = (real: string): string =>
-  `IF(${names.money}="current",${real}+${names.inflation}+${real}*${names.inflation},${real})`;

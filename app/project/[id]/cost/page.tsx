@@ -59,7 +59,9 @@ export default async function CostPage({ params }: PageProps<"/project/[id]/cost
           <h2>Totals</h2>
           <TotalsTable project={id} bids={bids} units={units} conventions={conventions} />
           <p className="screen-only">
-            <a href={`/project/${id}/audit-workbook`}>Audit workbook (XLSX) with live formulas</a>
+            <a href={`/project/${id}/audit-workbook`} className="button" download>
+              Audit workbook (XLSX) with live formulas
+            </a>
           </p>
 
           <h2>What the money is spent on</h2>
