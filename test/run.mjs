@@ -7,7 +7,7 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { findChromium, findPostgres, provideTools } from "./tools.mjs";
+import { findChromium, findLibreOffice, findPostgres, provideTools } from "./tools.mjs";
 
 process.chdir(resolve(dirname(fileURLToPath(import.meta.url)), ".."));
 
@@ -95,14 +95,16 @@ async function unit() {
     failed: read.numFailedTests,
     skipped: read.numPendingTests + read.numTodoTests,
   }));
-  if (findPostgres()) return outcome;
-  return {
-    ...outcome,
-    ok: outcome.ok && mayLack,
-    note: [outcome.note, "the store over PostgreSQL was not run: no server was found, and none could be installed"]
-      .filter(Boolean)
-      .join("; "),
-  };
+  const lacking = [
+    ...(findPostgres()
+      ? []
+      : ["the store over PostgreSQL was not run: no server was found, and none could be installed"]),
+    ...(findLibreOffice()
+      ? []
+      : ["the audit workbook was not recalculated: no LibreOffice was found, and none could be installed"]),
+  ];
+  if (lacking.length === 0) return outcome;
+  return { ...outcome, ok: outcome.ok && mayLack, note: [outcome.note, ...lacking].filter(Boolean).join("; ") };
 }
 
 /** @returns {Promise<number>} */
@@ -189,6 +191,7 @@ const chosen = asked.length > 0 ? parts.filter(({ name }) => asked.includes(name
 await provideTools({
   browser: chosen.some(({ name }) => name === "journeys"),
   postgres: chosen.some(({ name }) => name === "unit"),
+  libreOffice: chosen.some(({ name }) => name === "unit"),
 });
 
 /** @type {(Outcome & Readonly<{ name: string, seconds: number }>)[]} */

@@ -1,4 +1,4 @@
-// The two programs the tests want beside Node: a Chromium and a PostgreSQL server. Finds them, and
+// The programs the tests want beside Node: a Chromium, a PostgreSQL server and LibreOffice. Finds them, and
 // installs them from the system's packages where this account may do that.
 // @ts-check
 import { spawnSync } from "node:child_process";
@@ -41,6 +41,11 @@ export function findPostgres() {
   return folders.find((folder) => ["initdb", "pg_ctl", "postgres"].every((name) => existsSync(join(folder, name))));
 }
 
+/** @returns {string | undefined} the LibreOffice that works out workbooks */
+export function findLibreOffice() {
+  return process.env.EVENFIELD_LIBREOFFICE || ["soffice", "libreoffice", "localc"].map(onPath).find(Boolean);
+}
+
 const mayInstall = () => process.getuid?.() === 0 && onPath("apt-get") !== undefined;
 
 /**
@@ -64,12 +69,13 @@ function tried(program, args) {
 /**
  * Sees to it that what is wanted is there, as far as this account may. What stays missing is reported by the part
  * that needs it.
- * @param {Readonly<{ browser: boolean, postgres: boolean }>} wanted
+ * @param {Readonly<{ browser: boolean, postgres: boolean, libreOffice: boolean }>} wanted
  */
 export async function provideTools(wanted) {
   const packages = [];
   if (wanted.browser && (await findChromium()).kind === "missing") packages.push("chromium");
   if (wanted.postgres && !findPostgres()) packages.push("postgresql");
+  if (wanted.libreOffice && !findLibreOffice()) packages.push("libreoffice-calc-nogui");
   if (packages.length === 0) return;
   if (mayInstall()) {
     console.log(`Installing ${packages.join(" and ")} from the system's packages.`);

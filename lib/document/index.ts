@@ -1,3 +1,4 @@
+export { auditWorkbook } from "./audit-workbook/audit-workbook";
 export { blankBidForm, type FormSetting } from "./bid-form/blank-form";
 export type { FormChange, TextChange } from "./bid-form/change";
 export { type FormExpected, readBidForm } from "./bid-form/filled-form";

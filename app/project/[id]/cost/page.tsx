@@ -60,6 +60,11 @@ export default async function CostPage({ params, searchParams }: PageProps<"/pro
 
           <h2>Totals</h2>
           <TotalsTable project={id} bids={bids} units={units} conventions={conventions} />
+          <p className="screen-only">
+            <a href={`/project/${id}/audit-workbook`} className="button" download>
+              Audit workbook (XLSX) with live formulas
+            </a>
+          </p>
 
           <TryRate bids={bids} conventions={conventions} typed={typeof rate === "string" ? rate : null} />
 
