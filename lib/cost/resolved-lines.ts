@@ -41,11 +41,17 @@ function sumAtBaseDate(lines: readonly PriceLine[], area: In<"m²">, chosen: (li
   return measured("money", cents);
 }
 
-function withLife(line: PriceLine, lines: readonly PriceLine[]): PriceLine {
+/**
+ * A line with the life that it takes from another. That one may take its own from a third since a technical link can tie
+ * it so; whoever would be asked a second time keeps the life as entered.
+ */
+function withLife(line: PriceLine, lines: readonly PriceLine[], asked: readonly string[] = []): PriceLine {
   if (line.kind !== "replacement-chain" || line.reuse === null) return line;
   const { line: named, lives } = line.reuse;
-  const other = lines.find(({ id }) => id === named);
-  if (other?.kind !== "replacement-chain" || other.id === line.id) return line;
+  const waiting = [...asked, line.id];
+  const found = waiting.includes(named) ? undefined : lines.find(({ id }) => id === named);
+  const other = found === undefined ? undefined : withLife(found, lines, waiting);
+  if (other?.kind !== "replacement-chain") return line;
   const asEntered = `${lives.years} ${lives.years === 1 ? "life" : "lives"} of “${other.label}” (${other.life.asEntered})`;
   return { ...line, life: { asEntered, years: lives.years * other.life.years } };
 }

@@ -37,7 +37,11 @@ export function levelledBids(
   { area, conventions }: Readonly<{ area: In<"m²">; conventions: CostConventions }>,
 ): readonly LevelledBid[] {
   const scoped = bids.map((bid) => ({ ...bid, ...countedLines(bid.prices, conventions) }));
-  const index = scopeIndex(costing, scoped);
+  // a median takes a line as it counts, with the life that it has from another
+  const index = scopeIndex(
+    costing,
+    scoped.map((bid) => ({ ...bid, counted: resolvedLines(bid.counted, area) })),
+  );
   return scoped.map((bid) => {
     const { rows, plugs, notes } = levelledScope(bid, costing, index, { area, currency: conventions.currency });
     const own = bid.counted.map((line): LevelledLine => ({ line, origin: { kind: "bid" } }));

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { costingSchema, scopeStandings, startingChecklist } from "#lib/cost";
-import { costsOf, figurePlug, price } from "../costing";
+import { costingSchema, priceLinesSchema, resolvedLines, scopeStandings, startingChecklist } from "#lib/cost";
+import { area, costsOf, figurePlug, price } from "../costing";
+import { lumpSum } from "../lines";
 
 const base = price("base", "$500,000");
 const entry = (item: string, standing: string, changes: object = {}, bid = "a") => ({
@@ -221,4 +222,55 @@ describe("costingSchema", () => {
       "comparedWith.kind: Choose what the bids are compared with: nothing, base-alternative or bid.",
     ],
   ])("says what it expected", (costing, sentence) => expect(issues(costing)).toEqual([sentence]));
+});
+
+describe("lives taken from other parts", () => {
+  const part = (id: string, amount: string, changes: object) => ({
+    ...{ kind: "replacement-chain", id, label: id, givenBy: "bid", lifeGivenBy: "bid" },
+    ...{ amount: lumpSum(amount), life: "10 years" },
+    ...changes,
+  });
+
+  test("are followed through a part that takes its own from a third", () => {
+    const lines = priceLinesSchema.parse([
+      part("carpet", "$100", { life: "8 years" }),
+      part("pad", "$50", {}),
+      part("mat", "$20", { reuse: { line: "pad", lives: "1" } }),
+    ]);
+    // as the technical link for a shock layer leaves it: the pad stays under two carpets
+    const tied = lines.map((line) =>
+      line.id === "pad" && line.kind === "replacement-chain"
+        ? { ...line, reuse: { line: "carpet", lives: { asEntered: "2", years: 2 } } }
+        : line,
+    );
+    const lives = resolvedLines(tied, area).map((line) => (line.kind === "replacement-chain" ? line.life.years : null));
+    expect(lives).toEqual([8, 16, 16]);
+  });
+
+  test("end where two parts wait for each other", () => {
+    const lines = priceLinesSchema.parse([part("pad", "$50", {}), part("mat", "$20", {})]);
+    const tied = lines.map((line) => {
+      const reuse = { line: line.id === "pad" ? "mat" : "pad", lives: { asEntered: "2", years: 2 } };
+      return line.kind === "replacement-chain" ? { ...line, reuse } : line;
+    });
+    expect(() => resolvedLines(tied, area)).not.toThrow();
+  });
+
+  test("go with a median", () => {
+    const { bids } = costsOf(
+      [
+        [part("carpet", "$100", { life: "8 years" }), part("pad", "$50", { reuse: { line: "carpet", lives: "2" } })],
+        [part("carpet", "$100", { life: "8 years" })],
+      ],
+      {
+        checklist: [{ id: "shock-layer", label: "Shock layer" }],
+        levelling: [
+          entry("shock-layer", "included", { line: "pad" }),
+          entry("shock-layer", "excluded", { plug: { kind: "median", quantity: "" } }, "b"),
+        ],
+      },
+    );
+    const plug = bids[1]?.lines.find(({ origin }) => origin.kind === "plug")?.line;
+    expect(plug?.kind === "replacement-chain" ? plug.life.years : null).toBe(16);
+  });
 });
