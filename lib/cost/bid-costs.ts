@@ -8,7 +8,7 @@ import type { LevelledLine } from "./levelling/levelled-line";
 import type { ScopeRow } from "./levelling/scope";
 import { type LifeCycleCost, lifeCycleCost } from "./life-cycle-cost";
 import type { LinkRow } from "./links/linked-lines";
-import { type AgainstBase, againstBase, type Measured } from "./measures/against-base";
+import { type AgainstBase, againstBase, type Measured, type OpenCosts } from "./measures/against-base";
 import type { CostConventions, PriceLine } from "./model";
 import { resolvedLines } from "./resolved-lines";
 
@@ -60,7 +60,7 @@ export function projectCost(bids: readonly BidToLevel[], project: ProjectCosting
 }
 
 /** What bids are held against: its name in words, its lines, and the bid that it is, if it is one. */
-type Base = Measured & Readonly<{ name: string; bid: string | null }>;
+type Base = Measured & Readonly<{ name: string; bid: string | null; isOpen: boolean }>;
 
 function baseOf(
   levelled: readonly LevelledBid[],
@@ -73,21 +73,33 @@ function baseOf(
     case "base-alternative":
       if (alternative === null || alternative.presentValue.kind !== "known") return null;
       return {
-        ...{ name: inSentence(alternative.label), bid: null, lines: alternative.lines },
+        ...{ name: inSentence(alternative.label), bid: null, lines: alternative.lines, isOpen: false },
         hoursPerYear: baseAlternative?.hoursPerYear?.value ?? null,
       };
     case "bid": {
       const bid = levelled.find(({ id }) => id === comparedWith.bid);
       if (bid === undefined) return null;
-      return { name: `bid ${bid.letter}`, bid: bid.id, lines: bid.lines.map(({ line }) => line), hoursPerYear };
+      return {
+        ...{ name: `bid ${bid.letter}`, bid: bid.id, isOpen: lackingOf(bid).length > 0 },
+        ...{ lines: bid.lines.map(({ line }) => line), hoursPerYear },
+      };
     }
   }
+}
+
+/** What has no figure yet, in words. */
+const lackingOf = ({ scope }: LevelledBid): readonly string[] =>
+  scope.flatMap(({ label, outcome }) => (outcome.kind === "open" ? [inSentence(label)] : []));
+
+function openCosts(isBidOpen: boolean, isBaseOpen: boolean): OpenCosts {
+  if (isBidOpen) return isBaseOpen ? "both" : "bid";
+  return isBaseOpen ? "base" : "neither";
 }
 
 function bidCost(bid: LevelledBid, project: ProjectCosting, base: Base | null): BidCost {
   const { area, conventions, hoursPerYear } = project;
   const lines = bid.lines.map(({ line }) => line);
-  const lacking = bid.scope.flatMap(({ label, outcome }) => (outcome.kind === "open" ? [inSentence(label)] : []));
+  const lacking = lackingOf(bid);
   const setting = { bid: bid.id, area, hoursPerYear, conventions };
   const origins = new Map(bid.lines.map(({ line, origin }) => [line.id, origin]));
   const levelled = lifeCycleCost(lines, { ...setting, origins, lacking });
@@ -98,7 +110,12 @@ function bidCost(bid: LevelledBid, project: ProjectCosting, base: Base | null): 
   });
   const isHeld = base !== null && base.bid !== bid.id && levelled.presentValue.kind !== "unknown";
   const against = onFirstReading(() =>
-    isHeld ? againstBase({ lines, hoursPerYear }, base, { area, conventions, base: base.name }) : null,
+    isHeld
+      ? againstBase({ lines, hoursPerYear }, base, {
+          ...{ area, conventions, base: base.name },
+          open: openCosts(lacking.length > 0, base.isOpen),
+        })
+      : null,
   );
   return {
     presentValue: levelled.presentValue,

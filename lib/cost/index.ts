@@ -46,6 +46,7 @@ export {
 export { discountRate } from "./discount-rate";
 export { costPerAreaYear, costPerHour, equivalentAnnualCost } from "./equivalent-annual-cost";
 export type { ForeignPrice } from "./foreign-prices";
+export { inCurrency } from "./in-currency";
 export { startingChecklist } from "./levelling/checklist";
 export { type BidToLevel, type LevelledBid, levelledBids } from "./levelling/levelled-bids";
 export type { LevelledLine, LineOrigin } from "./levelling/levelled-line";

@@ -1,4 +1,4 @@
-import { costDifference, inconclusiveBelow } from "#lib/cost";
+import { type CostConventions, costDifference, inconclusiveBelow } from "#lib/cost";
 import { type BidEvaluation, bidsAtStart, bidsInWords } from "#lib/evaluation";
 import { inSentence, intervalOfFigure, listed } from "#lib/figure";
 import { formatMoney } from "#lib/quantity";
@@ -8,7 +8,11 @@ const centsOf = ({ cost }: BidEvaluation): number | null => intervalOfFigure(cos
 const percent = (share: number) => `${Number((share * 100).toPrecision(2))} %`;
 
 /** How the life-cycle cost of the bid in front stands to the lowest one, and whether that difference says anything. */
-export function costSentences(leader: BidEvaluation, bids: readonly BidEvaluation[], years: number): readonly string[] {
+export function costSentences(
+  leader: BidEvaluation,
+  bids: readonly BidEvaluation[],
+  { studyPeriod: { years }, currency }: Pick<CostConventions, "studyPeriod" | "currency">,
+): readonly string[] {
   const own = centsOf(leader);
   const others = bids.flatMap((bid) => {
     const cents = bid.id === leader.id ? null : centsOf(bid);
@@ -19,17 +23,38 @@ export function costSentences(leader: BidEvaluation, bids: readonly BidEvaluatio
   const { cents, share, verdict } = costDifference(own, lowest.cents);
   const name = bidsAtStart([leader.letter]);
   const other = bidsInWords([lowest.bid.letter]);
-  if (cents === 0) return [`${name} and ${other} cost the same over ${years} years.`];
-  const size = Number.isFinite(share) ? `${formatMoney(cents)} (${percent(share)})` : formatMoney(cents);
+  const lacking = [leader, lowest.bid].flatMap(lackingSentences);
+  if (cents === 0) {
+    const sure = lacking.length > 0 ? " as far as figures stand" : "";
+    return [`${name} and ${other} cost the same over ${years} years${sure}.`, ...lacking];
+  }
+  const money = formatMoney(cents, currency);
+  const gap = Number.isFinite(share) ? `${money} (${percent(share)})` : money;
+  const [lower, higher] = own > lowest.cents ? [lowest.bid, leader] : [leader, lowest.bid];
+  const size = (words: string) =>
+    boundedGap(`${gap} ${words}`, { isLowerLeast: isLeast(lower), isHigherLeast: isLeast(higher) });
   const comparison =
     own > lowest.cents
-      ? `${name} costs ${size} more than ${other}, the lowest cost over ${years} years.`
-      : `${name} has the lowest cost over ${years} years, ${size} below ${other}.`;
+      ? `${name} costs ${size(`more than ${other}, the lowest cost over ${years} years`)}.`
+      : `${name} has the lowest cost over ${years} years, ${size(`below ${other}`)}.`;
+  if (isLeast(lower)) return [comparison, ...lacking]; // how far the two lie apart is not known
   const weight =
     verdict === "inconclusive"
       ? `A difference under ${percent(inconclusiveBelow.share)} may not mean much.`
       : `That is more than the ${percent(inconclusiveBelow.share)} under which a difference may not mean much.`;
-  return [comparison, weight, ...[leader, lowest.bid].flatMap(lackingSentences)];
+  return [comparison, weight, ...lacking];
+}
+
+const isLeast = ({ cost }: BidEvaluation): boolean => cost.presentValue.kind === "at-least";
+
+/** "$5,000 more" between two costs, as sure as the two are: "at least $5,000 more", "at most $5,000 more". */
+export function boundedGap(
+  text: string,
+  { isLowerLeast, isHigherLeast }: Readonly<{ isLowerLeast: boolean; isHigherLeast: boolean }>,
+): string {
+  if (isLowerLeast && isHigherLeast) return `${text}, as far as figures stand`;
+  if (isLowerLeast) return `at most ${text}`;
+  return isHigherLeast ? `at least ${text}` : text;
 }
 
 /** Says for which items of scope no figure stands yet, so that the cost of a bid is at least what is shown. */

@@ -6,7 +6,8 @@ export { type MergedBid, type MergeSetting, mergedBid, type Unmentioned } from "
 export type { FilledForm, FormCell, FormOwner, NamedMaterial } from "./bid-form/model";
 export { explainForm, type FormProblem } from "./bid-form/problem";
 export { claimsCsv, claimsOfBidsCsv } from "./claims-csv";
-export { lackingSentences } from "./cost-sentences";
+export { boundedGap, lackingSentences } from "./cost-sentences";
+export { pluggedPart, pluggedSentences } from "./plugs";
 export {
   explainProjectFile,
   type ProjectFileProblem,

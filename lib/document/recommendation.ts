@@ -16,6 +16,7 @@ import { type Figure, formatFigure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { conventionsInWords } from "./conventions-in-words";
 import { costSentences } from "./cost-sentences";
+import { pluggedSentences } from "./plugs";
 import { questionsTo } from "./questions";
 import { type Support, supportOf } from "./support";
 
@@ -90,7 +91,7 @@ function bidLine({ bidder, system, score, cost }: BidEvaluation, units: UnitSyst
   const price =
     cost.presentValue.kind === "unknown"
       ? " No price yet."
-      : ` ${formatFigure(cost.presentValue, units)} over the whole study.`;
+      : [` ${formatFigure(cost.presentValue, units)} over the whole study.`, ...pluggedSentences(cost)].join(" ");
   const gate = score.criteria.some(({ criterion }) => criterion.gate.kind !== "none")
     ? ` ${standingWords[score.standing]}`
     : "";
@@ -138,7 +139,7 @@ function firmnessOf(project: Project, evaluation: Evaluation): readonly string[]
     bidsInWords(evaluation.bids.filter((bid) => bid.id === id).map(({ letter }) => letter));
   return [
     ...(stability === null || stability.kind !== "led" ? [] : [explainStability(stability, nameOf)]),
-    ...costSentences(outcome.leader, evaluation.bids, project.brief.money.studyPeriod.years),
+    ...costSentences(outcome.leader, evaluation.bids, project.brief.money),
   ];
 }
 

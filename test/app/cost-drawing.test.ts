@@ -108,7 +108,7 @@ describe("what the drawings show, in words", () => {
 
   test("the bars: the present value of each bid, and what the marks mean", () =>
     expect(barsSummary(priced, "USD")).toMatch(
-      /^Present value by what the money is spent on: \$[\d,]+ for bid A, \$[\d,]+ for bid B, \$[\d,]+ for bid C and \$[\d,]+ for bid D\. Credits lie left of zero, /,
+      /^Present value by what the money is spent on: \$[\d,]+ for bid A, at least \$[\d,]+ for bid B, \$[\d,]+ for bid C and \$[\d,]+ for bid D\. Credits lie left of zero, /,
     ));
 
   test("the lines: where they end and when carpets are renewed", () =>

@@ -105,7 +105,7 @@ describe("measures against a base alternative", () => {
     const measuredAs = againstBase(
       { lines: lines("$208,000", "$6,500"), hoursPerYear: null },
       { lines: lines("$100,000", "$20,000"), hoursPerYear: null },
-      { area, conventions, base: "natural grass" },
+      { area, conventions, base: "natural grass", open: "neither" },
     );
     const { savingsToInvestment: ratio, adjustedRateOfReturn: rate, netSavings } = measuredAs;
     agrees(ratio.kind === "known" ? ratio.value : Number.NaN, 1.859684, 6);

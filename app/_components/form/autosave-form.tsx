@@ -1,13 +1,14 @@
 "use client";
 import { zodResolver } from "@hookform/resolvers/zod";
 import { useRouter } from "next/navigation";
-import { useCallback, useId, useRef, useState } from "react";
+import { useCallback, useEffect, useId, useRef, useState } from "react";
 import { type DefaultValues, type FieldValues, FormProvider, type Resolver, useForm } from "react-hook-form";
 import type { z } from "zod";
 import styles from "./autosave-form.module.css";
 import { ConflictNotice } from "./conflict-notice";
 import { DraftNotice } from "./draft-notice";
 import { goToFirstProblem } from "./first-problem";
+import { openTarget } from "./open-target";
 import type { DocumentAddress, SaveAction } from "./save-outcome";
 import { SaveStatus } from "./save-status";
 import { type Draft, startOf } from "./start-of";
@@ -51,6 +52,11 @@ export function AutosaveForm<Values extends FieldValues>({
   const { state, saveNow, replaceAll, keepMine, openTheirs } = autosave;
   const element = useRef<HTMLFormElement>(null);
   const statusId = useId();
+  useEffect(() => {
+    openTarget();
+    window.addEventListener("hashchange", openTarget);
+    return () => window.removeEventListener("hashchange", openTarget);
+  }, []);
   return (
     <FormProvider {...form}>
       <form

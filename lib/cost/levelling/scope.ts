@@ -182,7 +182,7 @@ const medianNotes = (rows: readonly ScopeRow[]): readonly string[] =>
 function notesOn(bid: ScopedBid, checklist: readonly ScopeItem[], levelling: readonly ScopeEntry[]): readonly string[] {
   const items = new Set(checklist.map(({ id }) => id));
   return levelling
-    .filter((entry) => entry.bid === bid.id)
+    .filter((entry) => entry.bid === bid.id && entry.standing !== "not-asked")
     .flatMap((entry) => {
       if (!items.has(entry.item)) {
         return [`“${entry.item}” was levelled and is no longer on the checklist, so it does not count.`];

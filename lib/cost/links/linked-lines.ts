@@ -8,6 +8,7 @@ import type { ScopeRow } from "../levelling/scope";
 import type { LinkId } from "../link-ids";
 import type { CostConventions, PriceLine } from "../model";
 import type { LinkFacts, TechnicalLink } from "./model";
+import { isSamePurpose } from "./same-purpose";
 import { technicalLinks } from "./technical-links";
 
 /** What one link does in one bid. */
@@ -99,9 +100,6 @@ function atWork(
   const { line: added, ...joined } = inPlaceOf(line, link, bid, ownEstimates);
   return { ...joined, row: { ...named, kind: "computed", line: added.id, working, note: replacedNote(ownEstimates) } };
 }
-
-const isSamePurpose = ({ id, words }: TechnicalLink, { purpose, id: line, label }: PriceLine): boolean =>
-  purpose === id || (purpose === "" && words !== null && words.test(`${label} ${line.replaceAll("-", " ")}`));
 
 /** Why the same is priced already by somebody whose figure a link may not replace; null where it is not. */
 function heldAlready(link: TechnicalLink, { lines, scope }: LinkedBid): string | null {

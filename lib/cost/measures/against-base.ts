@@ -1,4 +1,4 @@
-import { type Figure, known, type Shortfall, unknown, type Working } from "#lib/figure";
+import { type Figure, figureFromInterval, known, type Shortfall, unknown, type Working } from "#lib/figure";
 import type { In } from "#lib/quantity";
 import { formatMoneyExact, formatValue, measured } from "#lib/quantity";
 import { cashFlows, type LineFlow } from "../cash-flows";
@@ -29,7 +29,15 @@ export type AgainstBase = Readonly<{
 }>;
 
 /** What the comparison depends on besides the lines. */
-export type MeasureSetting = Readonly<{ area: In<"m²">; conventions: CostConventions; base: string }>;
+export type MeasureSetting = Readonly<{
+  area: In<"m²">;
+  conventions: CostConventions;
+  base: string;
+  /** Which of the two costs is only the least that it can be, as an item of scope has no figure yet. */
+  open: OpenCosts;
+}>;
+
+export type OpenCosts = "neither" | "bid" | "base" | "both";
 
 /**
  * Life-cycle measures of a bid against a base alternative, in constant money at the real rate.
@@ -38,7 +46,7 @@ export type MeasureSetting = Readonly<{ area: In<"m²">; conventions: CostConven
 export function againstBase(
   bid: Measured,
   base: Measured,
-  { area, conventions, base: name }: MeasureSetting,
+  { area, conventions, base: name, open }: MeasureSetting,
 ): AgainstBase {
   const setting = { area, conventions: inConstantMoney(conventions) };
   const discounting = { rate: conventions.realRate.value, timing: conventions.timing };
@@ -88,26 +96,63 @@ export function againstBase(
   return {
     ...{ base: name, extraInvestment, operationSavings, simplePayback, discountedPayback },
     netSavings: inCurrency(
-      known("money", measured("money", netSavings), working("net savings = savings in operation − extra investment")),
+      asSureAs(open, "money", netSavings, working("net savings = savings in operation − extra investment")),
       conventions.currency,
     ),
     savingsToInvestment:
       ratio === null
         ? unknown("number", noExtra(name))
-        : known("number", measured("number", ratio), working("ratio = savings in operation ÷ extra investment")),
+        : asSureAs(open, "number", ratio, working("ratio = savings in operation ÷ extra investment")),
     adjustedRateOfReturn:
       rateOfReturn === null
         ? unknown("fraction", ratio === null ? noExtra(name) : noSavings(name))
-        : known(
-            "fraction",
-            measured("fraction", rateOfReturn),
-            working("rate of return = (1 + rate) × ratio^(1 ÷ years) − 1"),
-          ),
+        : asSureAs(open, "fraction", rateOfReturn, working("rate of return = (1 + rate) × ratio^(1 ÷ years) − 1")),
     sentences: [
       ...paybackSentences(simplePayback, discountedPayback, name, years),
+      ...openSentences(open, name),
       ...hoursSentences(bid.hoursPerYear, base.hoursPerYear, name),
     ],
   };
+}
+
+/**
+ * What an open item costs on top makes a bid save less and earn less, and the base more, whatever group of cost it falls
+ * in. With both open nothing is known.
+ */
+function asSureAs<D extends "money" | "number" | "fraction">(
+  open: OpenCosts,
+  dimension: D,
+  value: number,
+  working: Working,
+): Figure<D> {
+  const here = measured(dimension, value);
+  switch (open) {
+    case "neither":
+      return known(dimension, here, working);
+    case "bid":
+      return figureFromInterval(dimension, { low: measured(dimension, Number.NEGATIVE_INFINITY), high: here }, working);
+    case "base":
+      return figureFromInterval(dimension, { low: here, high: measured(dimension, Number.POSITIVE_INFINITY) }, working);
+    case "both":
+      return unknown(dimension, {
+        kind: "outside-validity",
+        what: "the comparison",
+        reason: "both sides have items of scope without a figure. Level these first.",
+      });
+  }
+}
+
+function openSentences(open: OpenCosts, base: string): readonly string[] {
+  switch (open) {
+    case "neither":
+      return [];
+    case "bid":
+      return ["The bid has items without a figure, so it saves at most this and takes at least this long."];
+    case "base":
+      return [`For ${base} there are items without a figure, so the bid saves at least this.`];
+    case "both":
+      return [`The bid and ${base} have items without a figure, so nothing of this is firm.`];
+  }
 }
 
 const noExtra = (base: string): Shortfall => ({

@@ -58,14 +58,20 @@ function readYears(text: string): Result<number, string> {
 const bounded: ReadonlySet<DistributionKind> = new Set(["fixed", "uniform", "triangular", "pert", "discrete"]);
 
 /** Why a way of stating doubt does not fit what is uncertain; null where it does. */
-function misfit({ kind }: StatedTarget, distribution: Distribution): string | null {
+function misfitKind({ kind }: StatedTarget, way: DistributionKind): string | null {
   if (kind === "life")
-    return distribution.kind === "discrete" || distribution.kind === "fixed"
+    return way === "discrete" || way === "fixed"
       ? null
       : "A life is a whole number of years: choose values with chances, for example “8: 25 %, 10: 75 %”.";
   if (kind !== "growth" && kind !== "real-rate") return null;
-  if (!bounded.has(distribution.kind))
-    return "A rate needs a lowest and a highest value, because rates near −100 % mean nothing: choose a way with both.";
+  return bounded.has(way)
+    ? null
+    : "A rate needs a lowest and a highest value, because rates near −100 % mean nothing: choose a way with both.";
+}
+
+/** Why the figures do not fit what is uncertain; null where they do. */
+function misfit({ kind }: StatedTarget, distribution: Distribution): string | null {
+  if (kind !== "growth" && kind !== "real-rate") return null;
   const lowest = lowestOf(distribution);
   return lowest > -0.5 ? null : "The lowest rate is at or below −50 % a year; expected one above it.";
 }
@@ -98,10 +104,12 @@ const input = z
     driver: remark(80),
   })
   .transform(({ kind, ...stated }, context): StatedInput => {
-    const trouble = (message: string) => {
-      context.addIssue({ code: "custom", path: ["figures"], message });
+    const trouble = (message: string, path: "kind" | "figures" = "figures") => {
+      context.addIssue({ code: "custom", path: [path], message });
       return z.NEVER;
     };
+    const unfit = misfitKind(stated.target, kind);
+    if (unfit !== null) return trouble(unfit, "kind"); // first, as its figures are written in another way
     const parsed = parseDistribution(kind, stated.figures, stated.target.kind === "life" ? readYears : readShare);
     if (!parsed.ok) return trouble(parsed.problem);
     const problem = misfit(stated.target, parsed.value);

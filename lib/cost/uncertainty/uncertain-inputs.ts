@@ -1,3 +1,6 @@
+import type { LinkId } from "../link-ids";
+import { isSamePurpose } from "../links/same-purpose";
+import { technicalLinks } from "../links/technical-links";
 import type { PriceLine } from "../model";
 import type { BidLines, LineInput } from "./lines-model";
 import type { StatedInput, StatedUncertainty } from "./stated-model";
@@ -50,7 +53,7 @@ function moveOf({ target }: StatedInput, bids: readonly BidLines[], realRate: nu
       );
     case "purpose":
       return inProportion(
-        linesIn(bids, (line) => line.purpose === target.purpose),
+        linesIn(bids, (line) => isSpentOn(line, target.purpose)),
         "price",
       );
     case "life": {
@@ -69,6 +72,10 @@ function moveOf({ target }: StatedInput, bids: readonly BidLines[], realRate: nu
       return { target: { kind: "real-rate" }, base: realRate };
   }
 }
+
+/** The rule by which links know what a bid prices already, so that one thing is one thing in every bid. */
+const isSpentOn = (line: PriceLine, purpose: LinkId): boolean =>
+  line.purpose === purpose || (!isChain(line) && isSamePurpose(technicalLinks[purpose], line));
 
 const isChain = ({ kind }: PriceLine) => kind === "replacement-chain";
 

@@ -58,6 +58,13 @@ describe("figures of the worked example", () => {
     expect(rates.beyond).toBe("Above it bid A costs less.");
   });
 
+  test("a fall in price is a bound where one cost is the least that it can be, and open where both are", () => {
+    const open = (letter: string) => ({ ...named(letter), isLeast: true });
+    expect(tieWith(named("A"), open("B"), conventions).fall.kind).toBe("at-least");
+    expect(tieWith(open("A"), named("B"), conventions).fall.kind).toBe("at-most");
+    expect(tieWith(open("A"), open("B"), conventions).fall.kind).toBe("unknown");
+  });
+
   // by hand: at 0, 3 and 7 % A costs less than C by 349,815.00, 311,486.70 and 276,361.60 dollars
   test("no rate up to 15 % makes C cost as much as A at equal lives", () => {
     expect(tieWith(named("A"), named("C"), conventions).rates).toEqual({ kind: "nowhere" });

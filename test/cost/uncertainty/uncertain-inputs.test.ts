@@ -43,6 +43,21 @@ describe("uncertainInputs", () => {
     expect(cost(model, Float64Array.of(1.25))).toBeGreaterThan(cost(plain, new Float64Array()));
   });
 
+  test("knows what a line is spent on by its words where it names no purpose, as the links do", () => {
+    const unnamed = lines.map((line) => ({ ...line, purpose: "" as const }));
+    const { inputs } = uncertainInputs(
+      [{ bid: "bid-a", lines: unnamed }],
+      stated({ kind: "purpose", purpose: "grooming" }),
+      0.03,
+    );
+    expect(inputs.map(({ target }) => target)).toEqual([
+      {
+        ...{ kind: "amount", of: [{ bid: "bid-a", line: "grooming" }], part: "price" },
+        move: { kind: "in-proportion" },
+      },
+    ]);
+  });
+
   test("begins a life, a growth and the rate at what is entered", () => {
     const base = (target: object, kind: string, figures: string) =>
       uncertainInputs(bids, stated(target, kind, figures), 0.03).inputs[0]?.base;

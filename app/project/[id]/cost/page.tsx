@@ -35,17 +35,13 @@ export default async function CostPage({ params, searchParams }: PageProps<"/pro
   const { currency } = conventions;
   const years = conventions.studyPeriod.years;
   const bids = pricedBids(project, evaluation);
-  const costed = bids.map(({ bid, presentValue, priceAtBaseDate }) => ({
-    letter: bid.letter,
-    presentValue,
-    priceAtBaseDate,
-  }));
+  const costed = bids.map(({ bid, ...costs }) => ({ letter: bid.letter, ...costs }));
   const [cheapest, ...others] = bids.toSorted((one, other) => one.presentValue - other.presentValue);
   return (
     <>
       <PageHead {...pageOf("cost")} />
       <CostPages project={id} here="totals" />
-      {costSentences(costed, years).map((sentence) => (
+      {costSentences(costed, { studyYears: years, currency }).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
       {bids
@@ -106,6 +102,9 @@ export default async function CostPage({ params, searchParams }: PageProps<"/pro
               <p>
                 What would have to change for another bid to cost as much as bid {cheapest.bid.letter}, one thing at a
                 time and all else staying as priced. A small change means that the order is not firm.
+                {bids.some(({ isLeast }) => isLeast)
+                  ? " A bid with an item that has no figure yet counts here with the least that it costs."
+                  : null}
               </p>
               <BreakEvenTable
                 cheapest={cheapest}

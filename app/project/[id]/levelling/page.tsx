@@ -59,7 +59,7 @@ export default async function LevellingPage({ params }: PageProps<"/project/[id]
           />
           <h2>What counts beside the bidders’ prices</h2>
           <StandIns project={id} bids={costed} currency={project.brief.money.currency} />
-          <h2>What does not count</h2>
+          <h2>What does not count, and what to watch</h2>
           <NotCounted project={id} bids={costed} />
           <h2>Do the bid’s own figures agree?</h2>
           <PriceNotes project={id} bids={costed} />

@@ -1,4 +1,5 @@
 import type { CostConventions } from "#lib/cost";
+import { boundedGap } from "#lib/document";
 import { formatMoney, formatValue, measured, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { FigureText } from "../../../../_components/figure-text";
@@ -48,14 +49,18 @@ export function BreakEvenTable({
 }
 
 function TieRow({ tie, cheapest, shown }: { tie: Tie; cheapest: PricedBid; shown: Shown }) {
-  const { bid, index, priceAtBaseDate } = tie.other;
+  const { bid, index } = tie.other;
   const { project, units, currency } = shown;
   return (
     <tr>
       <th scope="row">
         <BidLetter letter={bid.letter} index={index} /> {bid.bidder}
       </th>
-      <td>{Number.isFinite(tie.share) ? percent(tie.share) : "not a share: the lower cost is not above nothing"}</td>
+      <td>
+        {Number.isFinite(tie.share)
+          ? boundedGap(percent(tie.share), { isLowerLeast: cheapest.isLeast, isHigherLeast: tie.other.isLeast })
+          : "not a share: the lower cost is not above nothing"}
+      </td>
       <td>
         <FigureText
           project={project}
@@ -63,11 +68,7 @@ function TieRow({ tie, cheapest, shown }: { tie: Tie; cheapest: PricedBid; shown
           figure={tie.fall}
           units={units}
         />
-        <p className={styles.note}>
-          {tie.leaves < 0
-            ? "More than the whole price: price alone cannot close the gap."
-            : `From ${formatMoney(priceAtBaseDate, currency)} to ${formatMoney(tie.leaves, currency)}.`}
-        </p>
+        <p className={styles.note}>{leavesText(tie, cheapest, currency)}</p>
       </td>
       <td>
         <TyingRate tie={tie} cheapest={cheapest} shown={shown} />
@@ -76,12 +77,25 @@ function TieRow({ tie, cheapest, shown }: { tie: Tie; cheapest: PricedBid; shown
   );
 }
 
+/** What price would be left; none is named where a cost is only a bound. */
+function leavesText({ leaves, other }: Tie, cheapest: PricedBid, currency: string): string {
+  if (leaves < 0 && !cheapest.isLeast) return "More than the whole price: price alone cannot close the gap.";
+  if (cheapest.isLeast || other.isLeast) return "As far as figures stand.";
+  return `From ${formatMoney(other.priceAtBaseDate, currency)} to ${formatMoney(leaves, currency)}.`;
+}
+
 function TyingRate({ tie, cheapest, shown }: { tie: Tie; cheapest: PricedBid; shown: Shown }) {
+  const isOpen = cheapest.isLeast || tie.other.isLeast;
   switch (tie.rates.kind) {
     case "everywhere":
       return <p className={styles.note}>They cost the same at every rate.</p>;
     case "nowhere":
-      return <p className={styles.note}>None between {soughtText}: the rate does not change the order of these two.</p>;
+      return (
+        <p className={styles.note}>
+          None between {soughtText}: the rate does not change the order of these two
+          {isOpen ? ", as far as figures stand" : null}.
+        </p>
+      );
     case "at":
       return (
         <>
@@ -95,7 +109,10 @@ function TyingRate({ tie, cheapest, shown }: { tie: Tie; cheapest: PricedBid; sh
               units={shown.units}
             />
           ))}
-          <p className={styles.note}>{tie.rates.beyond}</p>
+          <p className={styles.note}>
+            {tie.rates.beyond}
+            {isOpen ? " As far as figures stand." : null}
+          </p>
         </>
       );
   }

@@ -1,20 +1,21 @@
 import { listed } from "#lib/figure";
 import { formatMoney } from "#lib/quantity";
-import type { PricedBid } from "./priced-bid";
+import { type PricedBid, presentValueText } from "./priced-bid";
 import { runningTotal, yearsPaid } from "./running-total";
 
 /** What the bars show, in words. */
 export function barsSummary(bids: readonly PricedBid[], currency: string): string {
-  const totals = listed(
-    bids.map(({ bid, presentValue }) => `${formatMoney(presentValue, currency)} for bid ${bid.letter}`),
-  );
+  const totals = listed(bids.map((priced) => `${presentValueText(priced, currency)} for bid ${priced.bid.letter}`));
   return `Present value by what the money is spent on: ${totals}. Credits lie left of zero, and the small triangle marks the total after them. A dashed rule under a bar marks what rests on the owner’s estimates.`;
 }
 
 /** What the lines of cost so far show, in words. */
 export function linesSummary(bids: readonly PricedBid[], years: number, currency: string): string {
   const ends = listed(
-    bids.map(({ bid }) => `${formatMoney(runningTotal(bid.cost.yearly).at(-1) ?? 0, currency)} for bid ${bid.letter}`),
+    bids.map(({ bid, isLeast }) => {
+      const total = formatMoney(runningTotal(bid.cost.yearly).at(-1) ?? 0, currency);
+      return `${isLeast ? "at least " : ""}${total} for bid ${bid.letter}`;
+    }),
   );
   return `All payments added up, not discounted; each is drawn as a step at the end of its year. After ${years} years and any residual value: ${ends}. ${renewalsText(bids)}`;
 }

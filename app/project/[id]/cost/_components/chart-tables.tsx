@@ -1,5 +1,5 @@
 import { formatMoney } from "#lib/quantity";
-import type { PricedBid } from "./priced-bid";
+import { type PricedBid, presentValueText } from "./priced-bid";
 import { runningTotal } from "./running-total";
 import styles from "./tables.module.css";
 
@@ -40,9 +40,9 @@ export function CategoryTable({ bids, currency }: Shown) {
       <tfoot>
         <tr>
           <th scope="row">Present value</th>
-          {bids.map(({ bid, presentValue }) => (
-            <td key={bid.id} className="number">
-              {formatMoney(presentValue, currency)}
+          {bids.map((priced) => (
+            <td key={priced.bid.id} className="number">
+              {presentValueText(priced, currency)}
             </td>
           ))}
         </tr>

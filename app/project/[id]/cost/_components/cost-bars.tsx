@@ -8,7 +8,7 @@ import type { DrawingWidth } from "../../../../_components/chart/drawing-width";
 import { type CategoryLabel, categoryLabels } from "./category-labels";
 import { CategoryPatterns, categoryFill } from "./category-patterns";
 import styles from "./cost-bars.module.css";
-import type { PricedBid } from "./priced-bid";
+import { type PricedBid, presentValueText } from "./priced-bid";
 import { stackedParts } from "./stacked-parts";
 
 type Size = Readonly<{ width: number; left: number; right: number; barStep: number; ticks: number }>;
@@ -55,10 +55,10 @@ export function CostBars({
       aria-label="Present value of each bid by category, as summed up above and listed in the table below"
     >
       <CategoryPatterns drawing={drawing} />
-      {bids.map(({ bid, index, presentValue }, bar) => (
-        <g key={bid.id}>
-          <text className={styles.letter} x={0} {...words(bar)} fill={bidStroke(index)}>
-            {bid.letter}
+      {bids.map((priced, bar) => (
+        <g key={priced.bid.id}>
+          <text className={styles.letter} x={0} {...words(bar)} fill={bidStroke(priced.index)}>
+            {priced.bid.letter}
           </text>
           {(bars[bar] ?? []).map(({ category, from, to, estimated }) => (
             <g key={category}>
@@ -78,9 +78,9 @@ export function CostBars({
               )}
             </g>
           ))}
-          <path className={styles.mark} d={`M${x(presentValue)} ${barTop(bar) + barHeight + 9}l-5 8h10z`} />
+          <path className={styles.mark} d={`M${x(priced.presentValue)} ${barTop(bar) + barHeight + 9}l-5 8h10z`} />
           <text className={styles.total} {...words(bar)} {...totalAt(bar)}>
-            {formatMoney(presentValue, currency)}
+            {presentValueText(priced, currency)}
           </text>
         </g>
       ))}

@@ -4,28 +4,49 @@ import {
   costDifference,
   type Discounting,
   flowPresentValue,
+  inCurrency,
   shownCents,
   tyingRates,
 } from "#lib/cost";
 import type { BidEvaluation } from "#lib/evaluation";
-import { type Figure, figureFromInterval, intervalOfFigure, known, type Working, type WorkingInput } from "#lib/figure";
-import { formatMoneyExact, formatValue, measured } from "#lib/quantity";
+import {
+  type Figure,
+  figureFromInterval,
+  intervalOfFigure,
+  known,
+  unknown,
+  type Working,
+  type WorkingInput,
+} from "#lib/figure";
+import { type CurrencyCode, formatMoneyExact, formatValue, measured } from "#lib/quantity";
 import { partWords } from "./part-words";
 import type { PricedBid } from "./priced-bid";
 
-const exactly = (cents: number) => formatMoneyExact(shownCents(cents));
-const derived = (label: string, cents: number, figure: string): WorkingInput => ({
+const derived = (label: string, cents: number, figure: string, currency: CurrencyCode): WorkingInput => ({
   label,
-  text: exactly(cents),
+  text: formatMoneyExact(shownCents(cents), currency),
   from: { kind: "figure", figure },
 });
 
+/** The currency of a bid's figures, which name it unless they are in US dollars. */
+const currencyOf = ({ presentValue }: BidEvaluation["cost"]): CurrencyCode =>
+  presentValue.kind === "unknown" ? "USD" : (presentValue.currency ?? "USD");
+
+const openAbove = (cents: number, working: Working): Figure<"money"> =>
+  figureFromInterval(
+    "money",
+    { low: measured("money", cents), high: measured("money", Number.POSITIVE_INFINITY) },
+    working,
+  );
+
 /** What the owner adds is a lower bound where an item of scope has no figure yet. */
-const leastOrKnown = ({ presentValue }: BidEvaluation["cost"], cents: number, working: Working): Figure<"money"> => {
-  const value = measured("money", cents);
-  if (presentValue.kind !== "at-least") return known("money", value, working);
-  return figureFromInterval("money", { low: value, high: measured("money", Number.POSITIVE_INFINITY) }, working);
-};
+const leastOrKnown = (cost: BidEvaluation["cost"], cents: number, working: Working): Figure<"money"> =>
+  inCurrency(
+    cost.presentValue.kind === "at-least"
+      ? openAbove(cents, working)
+      : known("money", measured("money", cents), working),
+    currencyOf(cost),
+  );
 
 /** What the owner adds at the base date for things a bid leaves out; unknown where the bid has no price of its own. */
 export function ownersAdditions({ cost }: BidEvaluation): Figure<"money"> {
@@ -35,8 +56,8 @@ export function ownersAdditions({ cost }: BidEvaluation): Figure<"money"> {
   return leastOrKnown(cost, inAll - priceAsBid.value, {
     formula: "owner’s additions = price at the base date − price as bid",
     inputs: [
-      derived("Price at the base date", inAll, "priceAtBaseDate"),
-      derived("Price as bid", priceAsBid.value, "priceAsBid"),
+      derived("Price at the base date", inAll, "priceAtBaseDate", currencyOf(cost)),
+      derived("Price as bid", priceAsBid.value, "priceAsBid", currencyOf(cost)),
     ],
     assumptions: [],
     source: "derived",
@@ -54,7 +75,7 @@ export function ownersEstimates({ id, cost }: BidEvaluation): Figure<"money"> {
     formula: "owner’s estimates = Σ present values of the prices that the owner estimated",
     inputs: estimated.map(({ line, label, part, shown }) => ({
       label: `${label}: ${partWords[part]}`,
-      text: formatMoneyExact(shown),
+      text: formatMoneyExact(shown, currencyOf(cost)),
       from: { kind: "price-line", bid: id, line },
     })),
     assumptions: ["A life that the owner estimated for a part that the bid prices is not counted here."],
@@ -66,7 +87,10 @@ export function ownersEstimates({ id, cost }: BidEvaluation): Figure<"money"> {
 export type Tie = Readonly<{
   other: PricedBid;
   share: number;
-  /** By how much the price at the base date would have to fall: exact, as that price is not discounted. */
+  /**
+   * By how much the price at the base date would have to fall: exact, as that price is not discounted. Only a bound
+   * where one of the two costs is the least that it can be, and not known where both are.
+   */
   fall: Figure<"money">;
   /** The price that would be left, in cents. */
   leaves: number;
@@ -92,19 +116,43 @@ export function tieWith(cheapest: PricedBid, other: PricedBid, conventions: Cost
   return {
     other,
     share,
-    fall: known("money", measured("money", fall), fallWorking(cheapest, other)),
+    fall: inCurrency(
+      boundedFall(fall, cheapest, other, fallWorking(cheapest, other, conventions.currency)),
+      conventions.currency,
+    ),
     leaves: other.priceAtBaseDate - fall,
     rates: tyingRateFigures(cheapest, other, conventions),
   };
 }
 
-const presentValues = (...bids: readonly PricedBid[]) =>
-  bids.map(({ bid, presentValue }) => derived(`Present value, bid ${bid.letter}`, presentValue, "presentValue"));
+/** An open cost of this bid makes the fall larger, one of the cheapest makes it smaller, and both leave it open. */
+function boundedFall(fall: number, cheapest: PricedBid, other: PricedBid, working: Working): Figure<"money"> {
+  if (!cheapest.isLeast)
+    return other.isLeast ? openAbove(fall, working) : known("money", measured("money", fall), working);
+  if (!other.isLeast)
+    return figureFromInterval(
+      "money",
+      { low: measured("money", Number.NEGATIVE_INFINITY), high: measured("money", fall) },
+      working,
+    );
+  return unknown("money", {
+    kind: "outside-validity",
+    what: "the fall in price",
+    reason: "both bids have items of scope without a figure. Level these first.",
+  });
+}
 
-const fallWorking = (cheapest: PricedBid, other: PricedBid): Working => ({
+const fallWorking = (cheapest: PricedBid, other: PricedBid, currency: CurrencyCode): Working => ({
   formula: "fall in price = present value of this bid − present value of the cheapest bid",
-  inputs: presentValues(other, cheapest),
-  assumptions: ["Only what is paid at the base date falls; renewals, upkeep and removal stay as priced."],
+  inputs: [other, cheapest].map(({ bid, presentValue }) =>
+    derived(`Present value, bid ${bid.letter}`, presentValue, "presentValue", currency),
+  ),
+  assumptions: [
+    "Only what is paid at the base date falls; renewals, upkeep and removal stay as priced.",
+    ...[other, cheapest].flatMap(({ bid, isLeast }) =>
+      isLeast ? [`Bid ${bid.letter} has items without a figure: its cost here is the least that it can be.`] : [],
+    ),
+  ],
   source: "derived: the present worth factor of year 0 is 1",
 });
 

@@ -6,7 +6,7 @@ import { Scroller } from "../../../../_components/scroller";
 import { tableRoles } from "../../../../_components/table-roles";
 import { GivenByMark } from "./given-by";
 import { partWords } from "./part-words";
-import type { PricedBid } from "./priced-bid";
+import { type PricedBid, presentValueText } from "./priced-bid";
 import styles from "./tables.module.css";
 
 export type PriceLinesSetting = Readonly<{
@@ -62,7 +62,7 @@ export function PriceLines({ priced, setting }: { priced: PricedBid; setting: Pr
                 Present value of bid {bid.letter}
               </th>
               <td className="number" {...tableRoles.cell}>
-                {formatMoney(priced.presentValue, setting.currency)}
+                {presentValueText(priced, setting.currency)}
               </td>
             </tr>
           </tfoot>

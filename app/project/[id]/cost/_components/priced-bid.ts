@@ -1,7 +1,7 @@
 import { type CostFlow, cashFlows, inConstantMoney, type PriceLine } from "#lib/cost";
 import type { BidEvaluation, Evaluation, Project } from "#lib/evaluation";
 import { intervalOfFigure } from "#lib/figure";
-import type { In } from "#lib/quantity";
+import { formatMoney, type In } from "#lib/quantity";
 
 /**
  * A bid with prices of its own: its evaluation, its place among all bids, and its money by line in constant money. Cents, not rounded; the least
@@ -14,7 +14,13 @@ export type PricedBid = Readonly<{
   flows: readonly CostFlow[];
   presentValue: number;
   priceAtBaseDate: number;
+  /** Whether both are only the least that it can be. */
+  isLeast: boolean;
 }>;
+
+/** "$1,228,454", or "at least $1,228,454" where an item of scope has no figure yet. */
+export const presentValueText = ({ presentValue, isLeast }: PricedBid, currency: string): string =>
+  `${isLeast ? "at least " : ""}${formatMoney(presentValue, currency)}`;
 
 /** The area of the field in m², by which prices per area are multiplied. */
 export function pricedArea({ area }: Evaluation): In<"m²"> {
@@ -32,6 +38,7 @@ export function pricedBids({ brief }: Project, evaluation: Evaluation): readonly
     if (presentValue === undefined || priceAtBaseDate === undefined) return [];
     const prices = bid.cost.lines.map(({ line }) => line);
     const flows = cashFlows(prices, setting).flows.map(({ flow }) => flow);
-    return [{ bid, index, prices, flows, presentValue, priceAtBaseDate }];
+    const isLeast = bid.cost.presentValue.kind === "at-least";
+    return [{ bid, index, prices, flows, presentValue, priceAtBaseDate, isLeast }];
   });
 }

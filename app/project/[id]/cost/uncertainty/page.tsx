@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { costSwings, linesModel, uncertainInputs } from "#lib/cost";
+import { lackingSentences } from "#lib/document";
 import type { CostingText } from "#lib/evaluation";
 import { intervalOfFigure } from "#lib/figure";
 import { PageHead } from "../../../../_components/page-head";
@@ -36,7 +37,8 @@ export default async function UncertaintyPage({ params }: PageProps<"/project/[i
   const priced = evaluation.bids.flatMap(({ id: bid, letter, cost }, index) => {
     const entered = intervalOfFigure(cost.presentValue)?.low;
     const lines = cost.lines.map(({ line }) => line);
-    return entered === undefined ? [] : [{ id: bid, letter, index, entered, lines }];
+    const isLeast = cost.presentValue.kind === "at-least";
+    return entered === undefined ? [] : [{ id: bid, letter, index, entered, isLeast, lines }];
   });
   const lines = priced.map(({ id: bid, lines: counted }) => ({ bid, lines: counted }));
   const { uncertainty } = project.costing;
@@ -76,6 +78,9 @@ export default async function UncertaintyPage({ params }: PageProps<"/project/[i
                 All figures above are drawn at random again and again, the same luck for every bid, and each time all
                 bids are costed. It shows what your own doubts amount to; it foretells nothing.
               </p>
+              {evaluation.bids.flatMap(lackingSentences).map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
               <DrawnResults
                 order={{ bids: lines, inputs, setting, seed: uncertainty.seed, samples: uncertainty.samples }}
                 bids={priced.map(({ lines: _, ...bid }) => bid)}
@@ -84,7 +89,8 @@ export default async function UncertaintyPage({ params }: PageProps<"/project/[i
               <h2>What moves the cost most</h2>
               <p>
                 Each figure alone at its low and its high end, exceeded in 9 and in 1 of 10 draws; everything else as
-                entered, and every bid costed anew.
+                entered, and every bid costed anew. The light part of a bar is the low end of the figure, the dark part
+                its high end; the thick rule is the cost as entered. All drawings share one scale.
               </p>
               <Swings swings={costSwings(linesModel(lines, inputs, setting))} bids={priced} currency={currency} />
             </>

@@ -1,57 +1,58 @@
 "use client";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
 import { freshId } from "../../../../_components/form/fresh-id";
-import { RemovedNotice } from "../../../../_components/form/removed-notice";
 import { TextField } from "../../../../_components/form/text-field";
+import { useUndo } from "../../_components/use-undo";
 import { type LevelledValues, levelledValues } from "./levelled-values";
 import styles from "./levelling.module.css";
 
+type Item = LevelledValues["checklist"][number];
+
 /** The items that every bid is held against. What a bid was found to say of an item stays behind when it is taken out. */
 export function ChecklistFields({ bids }: { bids: readonly string[] }) {
-  const { control, getValues, setValue } = useFormContext<LevelledValues>();
+  const { control, getValues, setValue, setFocus } = useFormContext<LevelledValues>();
   const items = useWatch({ control, name: "checklist" });
-  const [removed, setRemoved] = useState<{ index: number; label: string; id: string } | null>(null);
-  const put = (checklist: LevelledValues["checklist"]) => {
-    const { levelling } = levelledValues(getValues(), { checklist, bids });
+  const [fresh, setFresh] = useState<number | null>(null); // the item that has just come and takes the focus
+  useEffect(() => {
+    if (fresh === null) return;
+    setFocus(`checklist.${fresh}.label`, { shouldSelect: true });
+    setFresh(null);
+  }, [fresh, setFocus]);
+  const put = (checklist: readonly Item[]) => {
+    const { levelling } = levelledValues(getValues(), { checklist: [...checklist], bids });
     setValue("levelling", levelling, { shouldDirty: true });
-    setValue("checklist", checklist, { shouldDirty: true });
+    setValue("checklist", [...checklist], { shouldDirty: true });
   };
+  const { keep, notice } = useUndo<Item>((index, item) => {
+    put(getValues("checklist").toSpliced(index, 0, item));
+    setFresh(index);
+  });
   return (
-    <>
-      <p>
-        To start with, it holds what such a project usually needs (common practice, no source). Rename, add and take out
-        what you like.
-      </p>
+    <details>
+      <summary>Rename, add or take out items ({items.length})</summary>
+      <p>To start with, it holds what such a project usually needs (common practice, no source).</p>
       <ol className={styles.checklist}>
-        {items.map(({ id, label }, index) => {
+        {items.map((item, index) => {
           const name = `checklist.${index}.label`; // a field that moves up is another field
           return (
-            <li key={`${id} ${name}`}>
+            <li key={`${item.id} ${name}`}>
               <TextField name={name} label={`Item ${index + 1}`} />
               <button
                 type="button"
                 className="plain"
                 onClick={() => {
-                  setRemoved({ index, label, id });
+                  keep({ index, value: item, words: `“${item.label}” from the checklist` });
                   put(items.filter((_, place) => place !== index));
                 }}
               >
-                Take out<span className="visually-hidden"> {label}</span>
+                Take out<span className="visually-hidden"> {item.label}</span>
               </button>
             </li>
           );
         })}
       </ol>
-      {removed === null ? null : (
-        <RemovedNotice
-          what={`“${removed.label}” from the checklist`}
-          undo={() => {
-            put(items.toSpliced(removed.index, 0, { id: removed.id, label: removed.label }));
-            setRemoved(null);
-          }}
-        />
-      )}
+      {notice}
       <button
         type="button"
         onClick={() => {
@@ -60,10 +61,11 @@ export function ChecklistFields({ bids }: { bids: readonly string[] }) {
             items.map((item) => item.id),
           );
           put([...items, { id, label: "New item" }]);
+          setFresh(items.length);
         }}
       >
         Add an item
       </button>
-    </>
+    </details>
   );
 }

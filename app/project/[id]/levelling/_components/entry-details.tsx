@@ -47,7 +47,13 @@ export function EntryDetails({
     ...bid.lines.map(({ id, label }) => ({ value: id, label })),
   ];
   return (
-    <section className={styles.details} aria-labelledby="entry-details">
+    <section
+      className={styles.details}
+      aria-labelledby="entry-details"
+      onKeyDown={({ key }) => {
+        if (key === "Escape") close();
+      }}
+    >
       <h3 id="entry-details" ref={heading} tabIndex={-1}>
         {item}, bid {bid.letter}
       </h3>

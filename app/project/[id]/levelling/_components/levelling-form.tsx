@@ -1,5 +1,5 @@
 "use client";
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
 import { costingSchema } from "#lib/cost";
 import { AutosaveForm } from "../../../../_components/form/autosave-form";
@@ -10,7 +10,7 @@ import { ChecklistFields } from "./checklist-fields";
 import { EntryDetails } from "./entry-details";
 import type { LevelledValues } from "./levelled-values";
 import styles from "./levelling.module.css";
-import { type LevelledBid, ScopeMatrix } from "./scope-matrix";
+import { cellSelect, type LevelledBid, ScopeMatrix } from "./scope-matrix";
 
 /** The owner's levelling of all bids; the rest of the costing travels with it untouched. */
 export function LevellingForm({
@@ -36,11 +36,14 @@ export function LevellingForm({
       save={saveDocument}
       label="Levelling"
     >
-      <section aria-labelledby="scope" className="screen-only">
+      <section aria-labelledby="scope">
         <h2 id="scope">Scope, item by item</h2>
-        <p>Go through the checklist with each bid beside you. The figures above move as soon as a decision is saved.</p>
-        <p className={styles.keys}>
-          The arrow keys move between the cells. The first letter of a standing sets it, and Enter opens its details.
+        <p className="screen-only">
+          Go through the checklist with each bid beside you. The figures above move as soon as a decision is saved.
+        </p>
+        <p className={`${styles.keys} screen-only`}>
+          The arrow keys move between the cells, the first letter of a standing sets it, Enter opens its details, and
+          Escape closes them.
         </p>
         <Scope bids={bids} />
       </section>
@@ -56,23 +59,26 @@ function Scope({ bids }: { bids: readonly LevelledBid[] }) {
   const { control } = useFormContext<LevelledValues>();
   const [opened, setOpened] = useState<number | null>(null);
   const items = useWatch({ control, name: "checklist" });
+  const section = useRef<HTMLDivElement>(null);
   const bid = opened === null ? undefined : bids[opened % bids.length];
   const item = opened === null ? undefined : items[Math.floor(opened / bids.length)];
+  const close = () => {
+    setOpened(null);
+    if (opened === null || section.current === null) return;
+    cellSelect(section.current, { row: Math.floor(opened / bids.length), column: opened % bids.length })?.focus();
+  };
   return (
-    <>
-      <ScopeMatrix bids={bids} opened={opened} open={setOpened} />
-      {opened === null || bid === undefined || item === undefined ? null : (
-        <EntryDetails
-          key={opened}
-          index={opened}
-          item={item.label}
-          bid={bid}
-          close={() => {
-            setOpened(null);
-            document.querySelector<HTMLElement>(`[data-row="${Math.floor(opened / bids.length)}"] select`)?.focus();
-          }}
-        />
-      )}
-    </>
+    <div ref={section}>
+      <ScopeMatrix
+        bids={bids}
+        opened={opened}
+        open={(index) => (index === opened ? close() : setOpened(index))}
+        details={
+          opened === null || bid === undefined || item === undefined ? null : (
+            <EntryDetails key={opened} index={opened} item={item.label} bid={bid} close={close} />
+          )
+        }
+      />
+    </div>
   );
 }

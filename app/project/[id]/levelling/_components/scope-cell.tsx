@@ -34,7 +34,7 @@ export function ScopeCell({
           </option>
         ))}
       </select>
-      <span className={styles.under}>
+      <span className={styles.state}>
         {lacks ? <span className={isOpen(entry) ? styles.open : styles.plug}>{plugInWords(entry)}</span> : null}
         <button type="button" className="plain" aria-expanded={isOpened} onClick={open}>
           Details<span className="visually-hidden"> of {of}</span>

@@ -1,5 +1,5 @@
 "use client";
-import { useRef } from "react";
+import { Fragment, useRef } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
 import { scopeStandings } from "#lib/cost";
 import { BidLetter } from "../../../../_components/bid-letter";
@@ -8,6 +8,10 @@ import type { LevelledValues } from "./levelled-values";
 import styles from "./levelling.module.css";
 import { matrixMove } from "./matrix-keys";
 import { ScopeCell } from "./scope-cell";
+
+/** The select of a cell, which holds the focus of the cell. */
+export const cellSelect = (inside: ParentNode, place: Readonly<{ row: number; column: number }>) =>
+  inside.querySelector<HTMLElement>(`[data-row="${place.row}"][data-column="${place.column}"] select`);
 
 export type LevelledBid = Readonly<{
   id: string;
@@ -21,18 +25,20 @@ export function ScopeMatrix({
   bids,
   opened,
   open,
+  details,
 }: {
   bids: readonly LevelledBid[];
-  /** The cell whose details stand below; null where none is open. */
+  /** The cell whose details stand below its row; null where none is open. */
   opened: number | null;
   open: (index: number) => void;
+  details: React.ReactNode;
 }) {
   const { control } = useFormContext<LevelledValues>();
   const table = useRef<HTMLTableElement>(null);
   const items = useWatch({ control, name: "checklist" });
   const onKeyDown = (event: React.KeyboardEvent) => {
     const cell = event.target instanceof HTMLSelectElement ? event.target.closest("td") : null;
-    if (cell === null) return;
+    if (cell?.dataset.row === undefined) return; // a field of the details
     const place = { row: Number(cell.dataset.row), column: Number(cell.dataset.column) };
     if (event.key === "Enter") {
       event.preventDefault();
@@ -42,7 +48,7 @@ export function ScopeMatrix({
     const to = matrixMove(event, place, { rows: items.length, columns: bids.length });
     if (event.key.startsWith("Arrow") && !event.altKey) event.preventDefault(); // a slip of the key changes no standing
     if (to === null) return;
-    table.current?.querySelector<HTMLElement>(`[data-row="${to.row}"][data-column="${to.column}"] select`)?.focus();
+    if (table.current !== null) cellSelect(table.current, to)?.focus();
   };
   return (
     <Scroller label="Scope, table">
@@ -60,22 +66,31 @@ export function ScopeMatrix({
         </thead>
         <tbody>
           {items.map((item, row) => (
-            <tr key={item.id} id={`item-${item.id}`}>
-              <th scope="row">{item.label}</th>
-              {bids.map(({ id, letter }, column) => {
-                const index = row * bids.length + column;
-                return (
-                  <td key={`${id} ${index}`} data-row={row} data-column={column}>
-                    <ScopeCell
-                      index={index}
-                      of={`${item.label}, bid ${letter}`}
-                      isOpened={opened === index}
-                      open={() => open(index)}
-                    />
+            <Fragment key={item.id}>
+              <tr id={`item-${item.id}`}>
+                <th scope="row">{item.label}</th>
+                {bids.map(({ id, letter }, column) => {
+                  const index = row * bids.length + column;
+                  return (
+                    <td key={`${id} ${index}`} data-row={row} data-column={column}>
+                      <ScopeCell
+                        index={index}
+                        of={`${item.label}, bid ${letter}`}
+                        isOpened={opened === index}
+                        open={() => open(index)}
+                      />
+                    </td>
+                  );
+                })}
+              </tr>
+              {opened === null || Math.floor(opened / bids.length) !== row ? null : (
+                <tr>
+                  <td colSpan={bids.length + 1} className={styles.under}>
+                    {details}
                   </td>
-                );
-              })}
-            </tr>
+                </tr>
+              )}
+            </Fragment>
           ))}
         </tbody>
       </table>

@@ -38,13 +38,12 @@ export function StandIns({
   if (rows.length === 0) return <p>Nothing but the bidders’ own prices counts so far.</p>;
   return (
     <Scroller label="What the owner adds, table">
-      <table className={styles.totals}>
+      <table className={styles.standIns}>
         <caption className="visually-hidden">What counts and is not the bidder’s own price</caption>
         <thead>
           <tr>
             <th scope="col">Bid</th>
-            <th scope="col">What</th>
-            <th scope="col">Where it comes from</th>
+            <th scope="col">What, and where it comes from</th>
             <th scope="col" className="number">
               Present value
             </th>
@@ -58,11 +57,9 @@ export function StandIns({
               </td>
               <th scope="row">
                 <LineName project={project} bid={bid} levelled={levelled} />
-              </th>
-              <td>
-                {originWords(levelled.origin)}
+                <p className={styles.origin}>{originWords(levelled.origin)}</p>
                 <OriginWorking project={project} bid={bid} levelled={levelled} />
-              </td>
+              </th>
               <td className="number">{formatMoney(worthOf(bid.cost, levelled.line.id), currency)}</td>
             </tr>
           ))}
@@ -107,7 +104,7 @@ function OriginWorking({
     const row = cost.links.find(({ link }) => link === origin.link);
     return row?.kind === "computed" ? (
       <>
-        {row.note === "" ? null : <p className={styles.note}>{row.note}</p>}
+        {row.note === "" ? null : <p className={styles.origin}>{row.note}</p>}
         <ShowWorking project={project} of={of} working={row.working} />
       </>
     ) : null;

@@ -1,6 +1,7 @@
+import { pluggedPart } from "#lib/document";
 import { type BidEvaluation, derivedMeasures, type Project } from "#lib/evaluation";
-import { explainShortfall, type Figure, formatFigure } from "#lib/figure";
-import { formatReading, type UnitSystem } from "#lib/quantity";
+import { explainShortfall, type Figure, formatFigure, listed } from "#lib/figure";
+import { formatMoney, formatReading, type UnitSystem } from "#lib/quantity";
 import { earlierFacts, levelOf, provenanceFacts } from "./claimed-rows";
 import { marksOnFigure } from "./finding-marks";
 import { type Cell, emptyCell, type Mark, type Row, type RowHead, type Statement, workedOut } from "./model";
@@ -153,6 +154,13 @@ function yearAtLimitCell({ id, hardness: { outlook, sentences } }: BidEvaluation
   return { ...textCell(id, text), lines: sentences };
 }
 
+function pluggedCell({ id, cost }: BidEvaluation): Cell {
+  const part = pluggedPart(cost);
+  if (part === null || cost.presentValue.kind === "unknown") return textCell(id, "nothing");
+  const money = formatMoney(part.presentValue, cost.presentValue.currency ?? "USD");
+  return { ...textCell(id, money), lines: [`For ${listed(part.items)}.`] };
+}
+
 export function costRows(bids: readonly BidEvaluation[], units: UnitSystem): readonly Row[] {
   const row = (head: Head, read: Reader, marksOn?: (bid: BidEvaluation) => readonly Mark[]) =>
     figureRow(head, bids, units, read, marksOn);
@@ -164,6 +172,14 @@ export function costRows(bids: readonly BidEvaluation[], units: UnitSystem): rea
     ),
     row(measured("price-at-base-date"), ({ cost }) => cost.priceAtBaseDate),
     row(measured("present-value"), ({ cost }) => cost.presentValue),
+    {
+      id: "plugs",
+      label: "Of this, put in by the owner",
+      unit: "",
+      under: "What stands in for what the bid leaves out, over the study.",
+      apart: false,
+      cells: bids.map(pluggedCell),
+    },
     row(measured("equivalent-annual-cost"), ({ cost }) => cost.equivalentAnnualCost),
     row(measured("annual-cost-per-area"), ({ cost }) => cost.perAreaYear),
     row(measured("cost-per-hour"), ({ cost }) => cost.perHour),

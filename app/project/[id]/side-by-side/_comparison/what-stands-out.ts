@@ -9,6 +9,7 @@ import {
   propertyOf,
 } from "#lib/claim";
 import { isSettled } from "#lib/crosscheck";
+import { lackingSentences } from "#lib/document";
 import { type BidEvaluation, bidsAtStart, bidsInWords, type Evaluation, type Project } from "#lib/evaluation";
 import { type Figure, formatFigure, intervalOfFigure, tell } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
@@ -45,7 +46,9 @@ function spread(
     return interval === null ? [] : [{ bid, interval }];
   });
   const [least] = known.toSorted((one, other) => one.interval.low - other.interval.low);
-  const [most] = known.toSorted((one, other) => other.interval.high - one.interval.high);
+  // of an open side only its end is known, so it is no reason to be the most
+  const highest = ({ low, high }: { low: number; high: number }) => (Number.isFinite(high) ? high : low);
+  const [most] = known.toSorted((one, other) => highest(other.interval) - highest(one.interval));
   if (least === undefined || most === undefined || least.bid.id === most.bid.id) return null;
   const words = ({ bid }: { bid: BidEvaluation }) => `${formatFigure(figureOf(bid), units)} (bid ${bid.letter})`;
   return { least: words(least), most: words(most) };
@@ -60,7 +63,7 @@ function spreads({ project, evaluation: { bids }, units }: Read): readonly strin
       ? ""
       : `the cost over ${project.brief.money.studyPeriod.years} years, as a present value, runs from ${cost.least} to ${cost.most}`,
   ].filter((part) => part !== "");
-  return parts.length === 0 ? [] : [`${sentenceCase(parts.join("; "))}.`];
+  return [...(parts.length === 0 ? [] : [`${sentenceCase(parts.join("; "))}.`]), ...bids.flatMap(lackingSentences)];
 }
 
 const contradictions = ({ evaluation: { bids }, units }: Read): readonly string[] =>

@@ -21,6 +21,7 @@ export function PriceOutcome({ name, costing }: { name: string; costing: CostSet
   const parsed = priceLineSchema.safeParse(useWatch({ name }));
   if (!parsed.success) return <p className={styles.hint}>What it comes to shows here as soon as the line reads.</p>;
   const line = parsed.data;
+  const { currency } = costing.conventions;
   const years = studyYearsOf(costing.conventions);
   return (
     <ul className={styles.outcome}>
@@ -30,7 +31,7 @@ export function PriceOutcome({ name, costing }: { name: string; costing: CostSet
           {givenBy === "owner-estimate" ? " (owner’s estimate)" : ""}: {amountText(amount, costing.area)}
           {amount.kind === "lump-sum" || amount.kind === "share"
             ? ""
-            : ` = ${formatMoneyExact(Math.round(amountCents(amount, costing.area)))}`}{" "}
+            : ` = ${formatMoneyExact(Math.round(amountCents(amount, costing.area)), currency)}`}{" "}
           {schedule}
         </li>
       ))}
@@ -42,7 +43,7 @@ export function PriceOutcome({ name, costing }: { name: string; costing: CostSet
       ) : (
         <li>
           Present value over {years.studyYears} years:{" "}
-          <strong>{formatMoney(Math.round(presentValueOf(line, costing)))}</strong>
+          <strong>{formatMoney(Math.round(presentValueOf(line, costing)), currency)}</strong>
         </li>
       )}
     </ul>

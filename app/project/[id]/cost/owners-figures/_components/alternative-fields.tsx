@@ -61,7 +61,7 @@ function Alternative() {
   const lines = fields as readonly (LineText & { key: string })[];
   const taken = () => (getValues("baseAlternative.prices") ?? []).map(({ id }) => id);
   return (
-    <fieldset className={styles.link}>
+    <fieldset className={styles.alternative}>
       <legend>The owner’s own alternative</legend>
       <div className={styles.group}>
         <TextField name="baseAlternative.label" label="What it is" />

@@ -5,8 +5,10 @@ import type { DrawingProgress } from "#lib/sampling";
 import { ChartFrame } from "../../../../../_components/chart/chart-frame";
 import type { CostDrawingOrder } from "../_drawing/drawing-order";
 import { drawnCosts } from "../_drawing/drawn-costs";
+import { ChanceChart } from "./chance-chart";
 import type { DrawnBid } from "./drawn-bid";
-import { OutcomeTable } from "./outcome-table";
+import { isSameOrder } from "./is-same-order";
+import { ChanceTable, OutcomeTable } from "./outcome-table";
 import { outcomeWords } from "./outcome-words";
 import { RangeChart } from "./range-chart";
 import styles from "./uncertainty.module.css";
@@ -61,8 +63,11 @@ export function DrawnResults({
       <Told state={state} />
       {state.kind === "done" ? (
         <>
-          {state.order === order ? null : (
-            <p role="note">Something has changed since these were drawn. Draw again to see what it moves.</p>
+          {isSameOrder(state.order, order) ? null : (
+            <p role="status">
+              <strong>Out of date.</strong> Something has changed since these were drawn. Draw again to see what it
+              moves.
+            </p>
           )}
           {outcomeWords(state.outcome, bids, currency).map((sentence) => (
             <p key={sentence}>{sentence}</p>
@@ -72,6 +77,12 @@ export function DrawnResults({
             summary="The broad bar holds 9 draws in 10, the dark bar every second one, and the thick rule is the middle. The dashed rule is the cost as entered."
             draw={(size) => <RangeChart outcome={state.outcome} bids={bids} currency={currency} size={size} />}
             table={<OutcomeTable outcome={state.outcome} bids={bids} currency={currency} />}
+          />
+          <ChartFrame
+            title="How sure a sum of money is to be enough"
+            summary="Each curve rises from the sums that hardly any draw stays under to those that nearly all do. Where it crosses 90, nine draws in ten cost no more."
+            draw={(size) => <ChanceChart outcome={state.outcome} bids={bids} currency={currency} size={size} />}
+            table={<ChanceTable outcome={state.outcome} bids={bids} currency={currency} />}
           />
         </>
       ) : null}

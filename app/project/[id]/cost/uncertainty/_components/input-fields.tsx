@@ -1,24 +1,19 @@
 "use client";
+import { useState } from "react";
 import { useFieldArray, useFormContext, useWatch } from "react-hook-form";
-import { costCategories, technicalLinks } from "#lib/cost";
 import { type DistributionKind, distributions } from "#lib/sampling";
 import { type Choice, ChoiceField } from "../../../../../_components/form/choice-field";
 import { freshId } from "../../../../../_components/form/fresh-id";
 import { KindField } from "../../../../../_components/form/kind-field";
 import { TextField } from "../../../../../_components/form/text-field";
+import { capitalised } from "../../../../../_components/in-words";
 import { useUndo } from "../../../_components/use-undo";
+import { statedInWords } from "./stated-words";
+import { type NamedBid, TargetFields, type TargetKind } from "./target-fields";
 import styles from "./uncertainty.module.css";
 import type { UncertaintyValues } from "./uncertainty-values";
 
-/** A bid with the lines that count, by their names. */
-export type NamedBid = Readonly<{
-  id: string;
-  letter: string;
-  lines: readonly Readonly<{ id: string; label: string; hasLife: boolean }>[];
-}>;
-
 type InputText = UncertaintyValues["uncertainty"]["inputs"][number];
-type TargetKind = InputText["target"]["kind"];
 
 const targets: readonly Choice[] = [
   { value: "line", label: "One price line of one bid" },
@@ -29,16 +24,6 @@ const targets: readonly Choice[] = [
   { value: "growth", label: "The growth of one price" },
   { value: "real-rate", label: "The real rate" },
 ];
-const figuresOfLine: readonly Choice[] = [
-  { value: "price", label: "The price" },
-  { value: "quantity", label: "The quantity" },
-  { value: "unit-price", label: "The price of one unit" },
-  { value: "renewal-price", label: "The price of renewals" },
-  { value: "removal-price", label: "The price of removal" },
-];
-const figuresOfParts = figuresOfLine.filter(({ value }) => ["price", "renewal-price", "removal-price"].includes(value));
-const categories: readonly Choice[] = Object.entries(costCategories).map(([value, { label }]) => ({ value, label }));
-const purposes: readonly Choice[] = Object.values(technicalLinks).map(({ id, label }) => ({ value: id, label }));
 const ways: readonly Choice[] = Object.entries(distributions).map(([value, { label }]) => ({ value, label }));
 
 /** Each uncertain figure: what it is, what it moves, and how far it may lie from what is entered. */
@@ -56,11 +41,14 @@ export function InputFields({ bids }: { bids: readonly NamedBid[] }) {
     growth: { bid: first?.id ?? "", line: first?.lines[0]?.id ?? "" },
     "real-rate": {},
   };
+  const [fresh, setFresh] = useState<string | null>(null); // the figure that has just been added stands open
   const add = () => {
     const taken = getValues("uncertainty.inputs").map(({ id }) => id);
+    const id = freshId("figure", taken);
+    setFresh(id);
     append(
       {
-        ...{ id: freshId("figure", taken), label: "Prices of renewals" },
+        ...{ id, label: "Prices of renewals" },
         target: { kind: "parts", part: "renewal-price" },
         ...{ kind: "pert", figures: "90 % / 100 % / 125 %", driver: "" },
       },
@@ -69,46 +57,57 @@ export function InputFields({ bids }: { bids: readonly NamedBid[] }) {
   };
   return (
     <>
-      {fields.map(({ key, label }, index) => {
+      {fields.length > 0 ? null : (
+        <p>
+          Nothing is stated yet, so there is nothing to draw. Begin with what is least sure, for instance the prices of
+          renewals, the life of a carpet or the real rate.
+        </p>
+      )}
+      {fields.map(({ key, id, label }, index) => {
         const name = `uncertainty.inputs.${index}` as const;
         return (
-          <fieldset key={key} className={styles.input}>
-            <legend className="visually-hidden">Uncertain figure {index + 1}</legend>
-            <TextField name={`${name}.label`} label="What is uncertain" className={styles.wide} />
-            <KindField<TargetKind>
-              name={`${name}.target`}
-              label="What it moves"
-              choices={targets}
-              templates={templates}
-              fields={(kind) => <TargetFields name={`${name}.target`} kind={kind} bids={bids} />}
-            />
-            <DoubtFields name={name} />
-            <TextField
-              name={`${name}.driver`}
-              label="Moves together with"
-              hint="Figures with the same word here share their luck. Empty: moves alone."
-            />
-            <p className={styles.commands}>
-              <button
-                type="button"
-                className="plain"
-                onClick={() => {
-                  const value = structuredClone(getValues(name));
-                  remove(index);
-                  keep({ index, value, words: value.label || "uncertain figure" });
-                }}
-              >
-                Remove<span className="visually-hidden"> {label}</span>
-              </button>
-            </p>
-          </fieldset>
+          <details key={key} open={id === fresh} className={styles.input}>
+            <Stated name={name} />
+            <fieldset className={styles.inputs}>
+              <legend className="visually-hidden">Uncertain figure {index + 1}</legend>
+              <TextField name={`${name}.label`} label="What is uncertain" className={styles.wide} />
+              <KindField<TargetKind>
+                name={`${name}.target`}
+                label="What it moves"
+                choices={targets}
+                templates={templates}
+                fields={(kind) => <TargetFields name={`${name}.target`} kind={kind} bids={bids} />}
+              />
+              <DoubtFields name={name} />
+              <TextField
+                name={`${name}.driver`}
+                label="Moves together with"
+                hint="Figures with the same word here share their luck. Empty: moves alone."
+              />
+              <p className={styles.commands}>
+                <button
+                  type="button"
+                  className="plain"
+                  onClick={() => {
+                    const value = structuredClone(getValues(name));
+                    remove(index);
+                    keep({ index, value, words: value.label || "uncertain figure" });
+                  }}
+                >
+                  Remove<span className="visually-hidden"> {label}</span>
+                </button>
+              </p>
+            </fieldset>
+          </details>
         );
       })}
       {notice}
-      <button type="button" onClick={add}>
-        Add an uncertain figure
-      </button>
-      <div className={styles.drawing}>
+      <p className={`${styles.add} screen-only`}>
+        <button type="button" onClick={add}>
+          Add an uncertain figure
+        </button>
+      </p>
+      <div className={`${styles.drawing} screen-only`}>
         <TextField name="uncertainty.samples" label="How often to draw" hint="1,000 to 200,000 times." />
         <TextField
           name="uncertainty.seed"
@@ -120,50 +119,16 @@ export function InputFields({ bids }: { bids: readonly NamedBid[] }) {
   );
 }
 
-function TargetFields({ name, kind, bids }: { name: string; kind: TargetKind; bids: readonly NamedBid[] }) {
-  switch (kind) {
-    case "line":
-      return (
-        <>
-          <BidAndLine name={name} bids={bids} fits="any" />
-          <ChoiceField name={`${name}.part`} label="Which figure of it" choices={figuresOfLine} />
-        </>
-      );
-    case "category":
-      return <ChoiceField name={`${name}.category`} label="Category" choices={categories} />;
-    case "parts":
-      return <ChoiceField name={`${name}.part`} label="Which figure of them" choices={figuresOfParts} />;
-    case "purpose":
-      return <ChoiceField name={`${name}.purpose`} label="Spent on" choices={purposes} />;
-    case "life":
-      return <BidAndLine name={name} bids={bids} fits="with-life" />;
-    case "growth":
-      return <BidAndLine name={name} bids={bids} fits="any" />;
-    case "real-rate":
-      return null;
-  }
-}
-
-function BidAndLine({ name, bids, fits }: { name: string; bids: readonly NamedBid[]; fits: "any" | "with-life" }) {
-  const bid: unknown = useWatch({ name: `${name}.bid` });
-  const lines = bids.find(({ id }) => id === bid)?.lines ?? [];
+/** One uncertain figure on one line: what it is, how far it may lie off, and what it moves with. */
+function Stated({ name }: { name: `uncertainty.inputs.${number}` }) {
+  const { control, getFieldState, formState } = useFormContext<UncertaintyValues>();
+  const stated = useWatch({ control, name }) as InputText | undefined; // gone for a moment while it is removed
   return (
-    <>
-      <ChoiceField
-        name={`${name}.bid`}
-        label="Bid"
-        choices={bids.map(({ id, letter }) => ({ value: id, label: `Bid ${letter}` }))}
-      />
-      <ChoiceField
-        key={String(bid)}
-        name={`${name}.line`}
-        label="Price line"
-        choices={[
-          { value: "", label: "Choose a line" },
-          ...lines.filter(({ hasLife }) => fits === "any" || hasLife).map(({ id, label }) => ({ value: id, label })),
-        ]}
-      />
-    </>
+    <summary>
+      {stated?.label || "No name yet"}:{" "}
+      <span className={styles.stated}>{statedInWords(stated?.figures ?? "", stated?.driver ?? "")}</span>
+      {getFieldState(name, formState).invalid ? <span className={styles.trouble}> Can’t be read yet</span> : null}
+    </summary>
   );
 }
 
@@ -173,8 +138,8 @@ function DoubtFields({ name }: { name: string }) {
   const target: unknown = useWatch({ name: `${name}.target.kind` });
   const written =
     target === "life"
-      ? "For instance “8: 25 %, 10: 50 %, 12: 25 %”."
-      : `${distributions[kind].written}, for instance ${examples[kind]}.`;
+      ? "In years, for instance “8: 25 %, 10: 50 %, 12: 25 %”."
+      : `${capitalised(distributions[kind].written)}, for instance ${(isRate(target) ? rateExamples : shareExamples)[kind]}.`;
   return (
     <>
       <ChoiceField name={`${name}.kind`} label="How sure it is" choices={ways} />
@@ -183,8 +148,21 @@ function DoubtFields({ name }: { name: string }) {
   );
 }
 
+const isRate = (target: unknown): boolean => target === "growth" || target === "real-rate";
+
+/** As rates a year, which need both ends. */
+const rateExamples: Readonly<Record<DistributionKind, string>> = {
+  fixed: "“3 %”",
+  uniform: "“2 % / 4 %”",
+  triangular: "“2 % / 3 % / 5 %”",
+  pert: "“2 % / 3 % / 5 %”",
+  normal: "“3 % ± 0.5 %”",
+  lognormal: "“3 % / 20 %”",
+  discrete: "“2 %: 25 %, 3 %: 75 %”",
+};
+
 /** As shares of the entered figure, which is how prices are told here. */
-const examples: Readonly<Record<DistributionKind, string>> = {
+const shareExamples: Readonly<Record<DistributionKind, string>> = {
   fixed: "“100 %”",
   uniform: "“90 % / 120 %”",
   triangular: "“90 % / 100 % / 125 %”",

@@ -5,6 +5,9 @@ import { inHundred } from "./outcome-words";
 
 const shown = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 
+const enteredText = (bid: DrawnBid | undefined, currency: string): string =>
+  bid === undefined ? "" : `${bid.isLeast ? "at least " : ""}${formatMoney(bid.entered, currency)}`;
+
 /** The figures behind the ranges, and how often each bid is cheaper than each other. */
 export function OutcomeTable({
   outcome: { bids: outcomes, pairs },
@@ -41,7 +44,12 @@ export function OutcomeTable({
           {outcomes.map(({ bid, mean, percentiles, cheapest }) => (
             <tr key={bid}>
               <th scope="row">Bid {letter(bid)}</th>
-              <td className="number">{formatMoney(bids.find(({ id }) => id === bid)?.entered ?? 0, currency)}</td>
+              <td className="number">
+                {enteredText(
+                  bids.find(({ id }) => id === bid),
+                  currency,
+                )}
+              </td>
               <td className="number">{formatMoney(mean.value, currency)}</td>
               {shown.map((chance) => (
                 <td key={chance} className="number">
@@ -78,5 +86,50 @@ export function OutcomeTable({
         </tbody>
       </table>
     </>
+  );
+}
+
+/** Sums that are stayed under with each chance, with the ends between which 95 % confidence puts them. */
+export function ChanceTable({
+  outcome: { bids: outcomes },
+  bids,
+  currency,
+}: {
+  outcome: CostOutcome;
+  bids: readonly DrawnBid[];
+  currency: string;
+}) {
+  const chances = outcomes[0]?.percentiles.map(({ chance }) => chance) ?? [];
+  return (
+    <table>
+      <caption>Sums that so many draws in 100 do not exceed; in brackets where the true one lies, 95 % sure</caption>
+      <thead>
+        <tr>
+          <th scope="col">Draws in 100</th>
+          {outcomes.map(({ bid }) => (
+            <th key={bid} scope="col" className="number">
+              Bid {bids.find(({ id }) => id === bid)?.letter ?? bid}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {chances.map((chance, row) => (
+          <tr key={chance}>
+            <th scope="row">{Math.round(chance * 100)}</th>
+            {outcomes.map(({ bid, percentiles }) => {
+              const found = percentiles[row];
+              return (
+                <td key={bid} className="number">
+                  {found === undefined
+                    ? ""
+                    : `${formatMoney(found.cents, currency)} (${formatMoney(found.between.low, currency)}–${formatMoney(found.between.high, currency)})`}
+                </td>
+              );
+            })}
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }

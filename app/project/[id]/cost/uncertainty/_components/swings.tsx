@@ -1,7 +1,10 @@
 import type { CostSwings } from "#lib/cost";
 import { formatMoney } from "#lib/quantity";
-import { BidLetter } from "../../../../../_components/bid-letter";
-import { Scroller } from "../../../../../_components/scroller";
+import { ChartFrame } from "../../../../../_components/chart/chart-frame";
+import { swingBars, swingEnds, swingWords } from "./swing-bars";
+import { SwingChart } from "./swing-chart";
+
+type NamedBid = Readonly<{ id: string; letter: string }>;
 
 /** Which uncertain figure moves a bid’s cost most: each alone at its 10th and 90th percentile, all else as entered. */
 export function Swings({
@@ -10,52 +13,66 @@ export function Swings({
   currency,
 }: {
   swings: readonly CostSwings[];
-  bids: readonly Readonly<{ id: string; letter: string; index: number }>[];
+  bids: readonly NamedBid[];
   currency: string;
 }) {
-  return swings.map(({ bid, swings: inputs }) => {
-    const named = bids.find(({ id }) => id === bid);
-    const moving = inputs.filter(({ swing }) => swing > 0.5);
-    if (named === undefined) return null;
+  const ends = swingEnds(swings);
+  const money = (cents: number) => formatMoney(cents, currency);
+  return swings.map((one) => {
+    const letter = bids.find(({ id }) => id === one.bid)?.letter;
+    if (letter === undefined) return null;
+    const bars = swingBars(one);
+    if (bars.length === 0) return <p key={one.bid}>{swingWords(one, letter, money)}</p>;
     return (
-      <section key={bid} aria-label={`What moves bid ${named.letter}`}>
-        <h3>
-          Bid <BidLetter letter={named.letter} index={named.index} />
-        </h3>
-        {moving.length === 0 ? (
-          <p>None of the figures above moves its cost.</p>
-        ) : (
-          <Scroller label={`What moves bid ${named.letter}, table`}>
-            <table>
-              <caption className="visually-hidden">What moves the cost of bid {named.letter}, the most first</caption>
-              <thead>
-                <tr>
-                  <th scope="col">Uncertain figure</th>
-                  <th scope="col" className="number">
-                    Cost at its low end
-                  </th>
-                  <th scope="col" className="number">
-                    Cost at its high end
-                  </th>
-                  <th scope="col" className="number">
-                    Between the two
-                  </th>
-                </tr>
-              </thead>
-              <tbody>
-                {moving.map(({ input, label, low, high, swing }) => (
-                  <tr key={input}>
-                    <th scope="row">{label}</th>
-                    <td className="number">{formatMoney(low.cents, currency)}</td>
-                    <td className="number">{formatMoney(high.cents, currency)}</td>
-                    <td className="number">{formatMoney(swing, currency)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </Scroller>
-        )}
-      </section>
+      <ChartFrame
+        key={one.bid}
+        title={`Bid ${letter}`}
+        summary={swingWords(one, letter, money)}
+        draw={(size) => <SwingChart bars={bars} ends={ends} letter={letter} currency={currency} size={size} />}
+        table={<SwingTable swings={one} letter={letter} money={money} />}
+      />
     );
   });
+}
+
+function SwingTable({
+  swings: { swings, cents },
+  letter,
+  money,
+}: {
+  swings: CostSwings;
+  letter: string;
+  money: (cents: number) => string;
+}) {
+  return (
+    <table>
+      <caption>
+        Cost of bid {letter}, {money(cents)} as entered, with each figure at its two ends
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Uncertain figure</th>
+          <th scope="col" className="number">
+            At its low end
+          </th>
+          <th scope="col" className="number">
+            At its high end
+          </th>
+          <th scope="col" className="number">
+            Between the two
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {swings.map(({ input, label, low, high, swing }) => (
+          <tr key={input}>
+            <th scope="row">{label}</th>
+            <td className="number">{money(low.cents)}</td>
+            <td className="number">{money(high.cents)}</td>
+            <td className="number">{money(swing)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
 }

@@ -4,7 +4,8 @@ import { AutosaveForm } from "../../../../../_components/form/autosave-form";
 import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
 import type { Draft } from "../../../../../_components/form/start-of";
 import { saveDocument } from "../../../_actions/save-document";
-import { InputFields, type NamedBid } from "./input-fields";
+import { InputFields } from "./input-fields";
+import type { NamedBid } from "./target-fields";
 import type { UncertaintyValues } from "./uncertainty-values";
 
 /** What the owner says is not known for certain; the rest of the costing travels with it untouched. */
@@ -31,7 +32,7 @@ export function UncertaintyForm({
       save={saveDocument}
       label="Uncertainty"
     >
-      <section aria-labelledby="uncertain" className="screen-only">
+      <section aria-labelledby="uncertain">
         <h2 id="uncertain">What is not known for certain</h2>
         <p>
           Prices are told as shares of the figure as entered: “90 % / 100 % / 125 %” says that a price may end a tenth
