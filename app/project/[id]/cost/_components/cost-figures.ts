@@ -3,6 +3,7 @@ import {
   type CostConventions,
   costDifference,
   type Discounting,
+  enteredAt,
   flowPresentValue,
   inCurrency,
   shownCents,
@@ -71,12 +72,13 @@ export function ownersEstimates({ id, cost }: BidEvaluation): Figure<"money"> {
     ({ givenBy, presentValue }) => givenBy === "owner-estimate" && presentValue !== 0,
   );
   const cents = estimated.reduce((sum, { presentValue }) => sum + presentValue, 0);
+  const origins = new Map(cost.lines.map(({ line, origin }) => [line.id, origin]));
   return leastOrKnown(cost, cents, {
     formula: "owner’s estimates = Σ present values of the prices that the owner estimated",
     inputs: estimated.map(({ line, label, part, shown }) => ({
       label: `${label}: ${partWords[part]}`,
       text: formatMoneyExact(shown, currencyOf(cost)),
-      from: { kind: "price-line", bid: id, line },
+      from: enteredAt(line, id, origins.get(line)),
     })),
     assumptions: ["A life that the owner estimated for a part that the bid prices is not counted here."],
     source: "derived",

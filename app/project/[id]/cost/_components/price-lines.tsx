@@ -1,9 +1,19 @@
 import Link from "next/link";
-import { amountText, assumptionsOf, type CostEntry, type PriceLine, pricesOf, type StudyYears } from "#lib/cost";
+import {
+  amountText,
+  assumptionsOf,
+  type CostEntry,
+  enteredAt,
+  type PriceLine,
+  pricesOf,
+  type StudyYears,
+} from "#lib/cost";
+import type { Origin } from "#lib/figure";
 import { formatMoney, type In } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
 import { tableRoles } from "../../../../_components/table-roles";
+import { originAddress } from "../../../../_components/working";
 import { GivenByMark } from "./given-by";
 import { partWords } from "./part-words";
 import { type PricedBid, presentValueText } from "./priced-bid";
@@ -49,10 +59,9 @@ export function PriceLines({ priced, setting }: { priced: PricedBid; setting: Pr
           {prices.map((line) => (
             <LineRows
               key={line.id}
-              bid={bid.id}
               line={line}
               entries={entriesShown(bid.cost.entries, line)}
-              isEntered={bid.cost.lines.some((one) => one.line.id === line.id && one.origin.kind === "bid")}
+              from={enteredAt(line.id, bid.id, bid.cost.lines.find((one) => one.line.id === line.id)?.origin)}
               setting={setting}
             />
           ))}
@@ -80,20 +89,19 @@ function entriesShown(entries: readonly CostEntry[], { id }: PriceLine): readonl
 }
 
 function LineRows({
-  bid,
   line,
   entries,
-  isEntered,
+  from,
   setting,
 }: {
-  bid: string;
   line: PriceLine;
   entries: readonly CostEntry[];
-  /** Whether the line was entered with the bid; the owner adds the others when levelling. */
-  isEntered: boolean;
+  /** With the bid, or in the owner's levelling and links. */
+  from: Origin;
   setting: PriceLinesSetting;
 }) {
   const { project, area, years, currency } = setting;
+  const address = originAddress(project, from);
   return (
     <tbody {...tableRoles.rows}>
       {entries.map((entry, position) => (
@@ -101,12 +109,12 @@ function LineRows({
           {position > 0 ? null : (
             <>
               <th scope="rowgroup" rowSpan={entries.length} {...tableRoles.rowHead}>
-                {isEntered ? (
-                  <Link href={`/project/${project}/bids/${bid}#${line.id}`} prefetch={false}>
+                {address === null ? (
+                  line.label
+                ) : (
+                  <Link href={address} prefetch={false}>
                     {line.label}
                   </Link>
-                ) : (
-                  line.label
                 )}
                 {line.document === "" ? null : <p className={styles.note}>{placeText(line)}</p>}
               </th>
