@@ -10,6 +10,8 @@ const pages = [
   "infill",
   "hardness",
   "cost",
+  "cost/two-bids",
+  "levelling",
   "evaluation",
   "side-by-side",
   "field-tests",
