@@ -1,5 +1,6 @@
 export { type Agreement, agreement, type EvaluatorsScores, explainAgreement, midRanks } from "./agreement";
 export { scoreBid } from "./bid-score";
+export { likelyFigure } from "./criterion-score";
 export type { Gate, Margins, OneLimit, Span } from "./gate";
 export { type GateKind, type GateRule, gateDecision, gateOrderProblem, gateSchema, gates } from "./gates";
 export type {
@@ -29,7 +30,13 @@ export {
   valueFunctions,
 } from "./value-functions";
 export { weightShares } from "./weight-shares";
-export { explainStability, type WeightRoom, type WeightStability, weightStability } from "./weight-stability";
+export {
+  explainStability,
+  placingValue,
+  type WeightRoom,
+  type WeightStability,
+  weightStability,
+} from "./weight-stability";
 export { groupedWeights, type WeightBranch } from "./weights/grouped-weights";
 export type { WeightShare, WeightShares } from "./weights/model";
 export {

@@ -11,8 +11,9 @@ export type WeightStability = Readonly<
   | { kind: "led"; leader: string; rooms: readonly WeightRoom[] }
 >;
 
-/** As for places: the value on the figure shown, or the worst it may be while none counts. */
-const placingValue = (score: CriterionScore | undefined): number => score?.value?.likely ?? score?.value?.low ?? 0;
+/** As for places: the value on the figure shown, or the worst it may be while none counts. 0 to 1. */
+export const placingValue = (score: CriterionScore | undefined): number =>
+  score?.value?.likely ?? score?.value?.low ?? 0;
 
 /**
  * For each weighing criterion the exact room its weight has before another bid comes first. A criterion that carries
