@@ -18,7 +18,7 @@ export type {
   Standing,
   StatusWord,
 } from "./model";
-export { dominates, type Lead, type Ranking, ranking } from "./ranking";
+export { dominates, type Lead, placingTotal, placingValue, type Ranking, ranking } from "./ranking";
 export { type CriterionText, criteriaSchema } from "./schema";
 export type { CurvePoint, EndAnchors, ScoredFigure, ValueBounds, ValueFunction } from "./value-function";
 export {
@@ -30,13 +30,7 @@ export {
   valueFunctions,
 } from "./value-functions";
 export { weightShares } from "./weight-shares";
-export {
-  explainStability,
-  placingValue,
-  type WeightRoom,
-  type WeightStability,
-  weightStability,
-} from "./weight-stability";
+export { explainStability, type WeightRoom, type WeightStability, weightStability } from "./weight-stability";
 export { groupedWeights, type WeightBranch } from "./weights/grouped-weights";
 export type { WeightShare, WeightShares } from "./weights/model";
 export {

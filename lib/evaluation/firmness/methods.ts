@@ -1,4 +1,4 @@
-import type { Criterion } from "#lib/criteria";
+import { type Criterion, placingTotal } from "#lib/criteria";
 import { type CostAnchors, type MethodCheck, methodCheck } from "#lib/robustness";
 import type { Evaluation } from "../model";
 import { weighingScores } from "./comparison";
@@ -13,11 +13,7 @@ import { valueForMoney } from "./value-for-money";
 export function methodsOf(evaluation: Evaluation): MethodCheck | null {
   const valued = valueForMoney(evaluation);
   if (valued.length === 0) return null;
-  const scores = new Map(
-    evaluation.bids.flatMap(({ id, score: { total } }) =>
-      total === null ? [] : [[id, total.likely ?? total.low] as const],
-    ),
-  );
+  const scores = new Map(evaluation.bids.map(({ id, score }) => [id, placingTotal(score)] as const));
   const bids = valued.map(({ bid, points, cost, efficient }) => ({
     ...{ bid, points, cents: cost.kind === "not-known" ? null : cost.cents },
     standing: efficient === "out" ? ("out" as const) : ("in" as const),
