@@ -14,7 +14,7 @@ type Admitted = Readonly<{ kind: "counts"; span: Span; likely: number } | { kind
 type Judgement = Pick<CriterionScore, "status" | "gate" | "value" | "because">;
 
 /** The number to reckon with where one is needed: the middle of a range, the bound of a one-sided figure. */
-function likelyFigure(figure: Exclude<Figure, { kind: "unknown" }>): number {
+export function likelyFigure(figure: Exclude<Figure, { kind: "unknown" }>): number {
   switch (figure.kind) {
     case "known":
       return figure.value;

@@ -1,5 +1,6 @@
 export { type Agreement, agreement, type EvaluatorsScores, explainAgreement, midRanks } from "./agreement";
 export { scoreBid } from "./bid-score";
+export { likelyFigure } from "./criterion-score";
 export type { Gate, Margins, OneLimit, Span } from "./gate";
 export { type GateKind, type GateRule, gateDecision, gateOrderProblem, gateSchema, gates } from "./gates";
 export type {
@@ -17,7 +18,7 @@ export type {
   Standing,
   StatusWord,
 } from "./model";
-export { dominates, type Lead, type Ranking, ranking } from "./ranking";
+export { dominates, type Lead, placingTotal, placingValue, type Ranking, ranking } from "./ranking";
 export { type CriterionText, criteriaSchema } from "./schema";
 export type { CurvePoint, EndAnchors, ScoredFigure, ValueBounds, ValueFunction } from "./value-function";
 export {

@@ -1,4 +1,4 @@
-import type { BidScore } from "./model";
+import type { BidScore, CriterionScore } from "./model";
 
 /** How sure the order of two neighbours is. */
 export type Lead = Readonly<{
@@ -19,11 +19,16 @@ export type Ranking = Readonly<{
 /** Totals closer than this are one total: they differ by the rounding of sums only. */
 const sumRounding = 1e-12;
 
+/** What a criterion adds to a place: the value of the figure shown, or the worst it may be while none counts. 0 to 1. */
+export const placingValue = (score: CriterionScore | undefined): number =>
+  score?.value?.likely ?? score?.value?.low ?? 0;
+
 /**
- * What a bid is placed by: its total on the figures it shows, or, while a weighing figure is missing, the total it has
- * at the worst of what that figure may be. Silence can't lift a bid.
+ * What a bid is placed by, 0 to 1: its total on the figures it shows, a figure that is missing at the worst of what it may
+ * be. Silence can't lift a bid, and it does not push down what is shown.
  */
-const placingTotal = ({ total }: BidScore): number => total?.likely ?? total?.low ?? 0;
+export const placingTotal = ({ criteria }: BidScore): number =>
+  criteria.reduce((sum, score) => sum + score.share * placingValue(score), 0);
 
 export const isTied = (first: BidScore, second: BidScore): boolean =>
   Math.abs(placingTotal(first) - placingTotal(second)) <= sumRounding;

@@ -1,6 +1,6 @@
 import { weightRooms } from "#lib/robustness";
-import type { BidScore, Criterion, CriterionScore } from "./model";
-import { inContention, isTied } from "./ranking";
+import type { BidScore, Criterion } from "./model";
+import { inContention, isTied, placingValue } from "./ranking";
 
 /** The part of all weights that a criterion may have, the others keeping their proportions, before the leader changes. */
 export type WeightRoom = Readonly<{ criterion: Criterion; share: number; low: number; high: number }>;
@@ -10,9 +10,6 @@ export type WeightStability = Readonly<
   | { kind: "tied"; bids: readonly string[] }
   | { kind: "led"; leader: string; rooms: readonly WeightRoom[] }
 >;
-
-/** As for places: the value on the figure shown, or the worst it may be while none counts. */
-const placingValue = (score: CriterionScore | undefined): number => score?.value?.likely ?? score?.value?.low ?? 0;
 
 /**
  * For each weighing criterion the exact room its weight has before another bid comes first. A criterion that carries

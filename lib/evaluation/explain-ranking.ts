@@ -1,4 +1,4 @@
-import type { BidScore } from "#lib/criteria";
+import { type BidScore, placingTotal } from "#lib/criteria";
 import { bidsAtStart, bidsInWords } from "./bids-in-words";
 import type { BidEvaluation, Evaluation } from "./model";
 import { formatPoints } from "./points";
@@ -87,8 +87,8 @@ function orderSentences(outcome: Outcome): readonly string[] {
 
 function ledSentences({ leader, certainOver, shownOver }: Extract<Outcome, { kind: "led" }>): readonly string[] {
   const name = bidsAtStart([leader.letter]);
-  const { total, standing } = leader.score;
-  const points = `${formatPoints(total?.likely ?? total?.low ?? 0)} of 100 points`;
+  const { standing } = leader.score;
+  const points = `${formatPoints(placingTotal(leader.score))} of 100 points`;
   if (certainOver.length + shownOver.length === 0) return [`${name} is the only bid in the order, with ${points}.`];
   if (shownOver.length === 0)
     return [`${name} is ahead for certain, with ${points}. No other bid in the order can reach its total.`];

@@ -14,6 +14,12 @@ export {
   type Outcome,
   outcomeOf,
 } from "./explain-ranking";
+export { comparisonOf, placedBids, weighingCriteria, weighingScores, weighingShares } from "./firmness/comparison";
+export { isCostCriterion, type LevelledCost, levelledCost } from "./firmness/cost-criteria";
+export { type ComparedOn, type HeldAgainst, heldAgainst } from "./firmness/head-to-head";
+export { methodsOf } from "./firmness/methods";
+export { type ChangedThing, type SingleChange, singleChanges } from "./firmness/single-changes";
+export { type EfficientStanding, type ValuedBid, valueForMoney } from "./firmness/value-for-money";
 export { gateInWords, marginInWords } from "./gate-in-words";
 export { type InstalledOutlook, installedOutlook } from "./installed-outlook";
 export { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";

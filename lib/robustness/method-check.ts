@@ -1,12 +1,12 @@
 import { sameTotal } from "./model";
 
-/** A bid as the methods see it. Cost in cents; points are what it is worth without its cost, 0 to 1. */
-export type MethodBid = Readonly<{ bid: string; standing: "in" | "out"; cents: number; points: number }>;
+/** A bid as the methods see it. Cost in cents, null where none is known; points are what it is worth without its cost, 0 to 1. */
+export type MethodBid = Readonly<{ bid: string; standing: "in" | "out"; cents: number | null; points: number }>;
 
 /** How cost is turned into points where it is weighed: on the owner's own anchors, so that no other bid moves it. */
 export type CostAnchors = Readonly<{ bestCents: number; worstCents: number; share: number }>;
 
-export type MethodName = "owners-score" | "lowest-cost" | "cost-per-point" | "weighted-with-price";
+export type MethodName = "owners-score" | "lowest-cost" | "cost-per-point" | "points-alone" | "weighted-with-price";
 
 export type MethodOutcome = Readonly<{
   method: MethodName;
@@ -23,6 +23,7 @@ const labels: Readonly<Record<MethodName, string>> = {
   "owners-score": "the owner’s weighted score",
   "lowest-cost": "the lowest cost among bids that pass",
   "cost-per-point": "the lowest cost per point",
+  "points-alone": "the most points, whatever the cost",
   "weighted-with-price": "points weighed with price",
 };
 
@@ -49,7 +50,10 @@ export function methodCheck(
   const outcomes = [
     by("owners-score", "highest", ({ bid }) => scores.get(bid) ?? null),
     by("lowest-cost", "lowest", ({ cents }) => cents),
-    by("cost-per-point", "lowest", ({ cents, points }) => (points > 0 ? cents / (100 * points) : null)),
+    by("cost-per-point", "lowest", ({ cents, points }) =>
+      cents !== null && points > 0 ? cents / (100 * points) : null,
+    ),
+    by("points-alone", "highest", ({ points }) => points),
     ...(anchors === null ? [] : [by("weighted-with-price", "highest", (bid) => weighedWithPrice(bid, anchors))]),
   ];
   const told = new Set(outcomes.map(({ leaders }) => leaders.join()));
@@ -57,7 +61,9 @@ export function methodCheck(
 }
 
 /** @source owner-anchored price points: they stay put whoever else bids, derived */
-function weighedWithPrice({ cents, points }: MethodBid, { bestCents, worstCents, share }: CostAnchors): number {
+function weighedWithPrice({ cents, points }: MethodBid, anchors: CostAnchors): number | null {
+  if (cents === null) return null;
+  const { bestCents, worstCents, share } = anchors;
   const price = Math.min(1, Math.max(0, (worstCents - cents) / (worstCents - bestCents)));
   return share * price + (1 - share) * points;
 }

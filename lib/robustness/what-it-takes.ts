@@ -55,12 +55,6 @@ export function leverNeeds(levers: readonly Lever[]): readonly LeverNeed[] {
 const totalOf = (values: readonly number[], shares: readonly number[]): number =>
   values.reduce((sum, value, at) => sum + value * (shares[at] ?? 0), 0);
 
-/** The shares with one of them at a value and the others in proportion. */
-function sharesWith(shares: readonly number[], criterion: number, share: number): readonly number[] {
-  const rest = 1 - (shares[criterion] ?? 0);
-  return shares.map((other, at) => (at === criterion ? share : rest > 0 ? (other * (1 - share)) / rest : 0));
-}
-
 /** A criterion with what a lever is called by. */
 export type NamedCriterion = Readonly<{ id: string; label: string }>;
 
@@ -78,24 +72,25 @@ export function valueAndWeightLevers(
 ): readonly Lever[] {
   const mine = bids.find((one) => one.bid === bid);
   if (mine === undefined) throw new RangeError(`no bid ${bid} in this comparison`);
-  const rivals = bids.filter((one) => one !== mine);
-  const leadWith = (values: readonly number[], with1: readonly number[]) =>
-    rivals.reduce(
-      (least, rival) => Math.min(least, totalOf(values, with1) - totalOf(rival.values, with1)),
-      Number.POSITIVE_INFINITY,
-    );
+  const rivals = bids
+    .filter((one) => one !== mine)
+    .map(({ values }) => mine.values.map((value, at) => value - (values[at] ?? 0)));
+  const leadNow = Math.min(...rivals.map((leads) => totalOf(leads, shares)));
   return criteria.flatMap(({ id, label }, criterion): readonly Lever[] => {
     const share = shares[criterion] ?? 0;
     if (share === 0) return [];
+    const from = mine.values[criterion] ?? 0;
     const value: Lever = {
-      ...{ id: `value/${id}`, label, kind: "value", from: mine.values[criterion] ?? 0, furthest: 1 },
-      leadAt: (at) =>
-        leadWith(
-          mine.values.map((one, place) => (place === criterion ? at : one)),
-          shares,
-        ),
+      ...{ id: `value/${id}`, label, kind: "value", from, furthest: 1 },
+      leadAt: (at) => leadNow + share * (at - from),
     };
-    const weightLead = (at: number) => leadWith(mine.values, sharesWith(shares, criterion, at));
+    // against each rival the lead is a straight line over the share: what the others give, and what this one gives
+    const lines = rivals.map((leads) => {
+      const own = leads[criterion] ?? 0;
+      return { own, rest: share < 1 ? (totalOf(leads, shares) - share * own) / (1 - share) : 0 };
+    });
+    const weightLead = (at: number) =>
+      lines.reduce((least, { own, rest }) => Math.min(least, rest + at * (own - rest)), Number.POSITIVE_INFINITY);
     // a least of straight lines has one peak: up to there it rises
     const peaks = share < 1 ? [peakTowards(weightLead, share, 1), peakTowards(weightLead, share, 0)] : [];
     const weights = peaks

@@ -1,4 +1,4 @@
-import { gammaDraw } from "./gamma-draw";
+import { gammaDraws } from "./gamma-draw";
 import type { Generator } from "./generator";
 import { portableLog } from "./portable";
 
@@ -75,13 +75,17 @@ export function orderedWeights(ranks: readonly number[]): WeightDraw {
  */
 export function nearbyWeights(shares: readonly number[], concentration: number): WeightDraw {
   if (!(concentration > 0)) throw new RangeError(`the concentration must be above 0, got ${concentration}`);
-  const draws = shares.map((share) => (share > 0 ? gammaDraw(share * concentration) : null));
+  const weighing = shares.flatMap((share, at) => (share > 0 ? [at] : []));
+  const draw = gammaDraws(weighing.map((at) => (shares[at] ?? 0) * concentration));
+  const drawn = new Float64Array(weighing.length);
   return (generator, into) => {
+    draw(generator, drawn);
+    into.fill(0);
     let sum = 0;
-    for (let index = 0; index < into.length; index += 1) {
-      const drawn = draws[index]?.(generator) ?? 0;
-      into[index] = drawn;
-      sum += drawn;
+    for (let order = 0; order < drawn.length; order += 1) {
+      const value = drawn[order] as number;
+      into[weighing[order] as number] = value;
+      sum += value;
     }
     // every part may come out as 0 where all shapes are tiny; then the owner's own weights stand in
     if (sum > 0) scaledToOne(into, sum);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type BidFigures, dominates, ranking, type ShownFigure, scoreBid } from "#lib/criteria";
+import { type BidFigures, dominates, placingTotal, ranking, type ShownFigure, scoreBid } from "#lib/criteria";
 import { figureFromInterval } from "#lib/figure";
 import { measured } from "#lib/quantity";
 import { criteriaOf, criterionText, stated, working } from "./worked-score";
@@ -55,6 +55,18 @@ describe("ranking", () => {
       leads: [],
       failing: ["light"],
     });
+  });
+
+  test("takes a missing figure at its worst and leaves the ranges that are shown at their middle", () => {
+    const two = criteriaOf([
+      criterionText({ valueFunction: { kind: "more-is-better", worst: "0 kg/m²", best: "10 kg/m²" } }),
+      criterionText({ id: "other", valueFunction: { kind: "more-is-better", worst: "0 kg/m²", best: "10 kg/m²" } }),
+    ]);
+    const missing = scoreBid(two, { bid: "a", shown: { infill: shown(4, 8) } });
+    expect(missing.total).toEqual({ low: 0.2, likely: null, high: 0.9 });
+    expect(placingTotal(missing)).toBeCloseTo(0.3, 12);
+    const level = scoreBid(two, { bid: "b", shown: { infill: shown(5, 5), other: shown(0, 0) } });
+    expect(ranking([level, missing]).places[0]?.bid).toBe("a");
   });
 
   test("places a silent bid by the worst it may be", () => {

@@ -21,6 +21,7 @@ const pages = [
   "project/hardness",
   "project/cost",
   "project/evaluation",
+  "project/evaluation/robustness",
   "project/recommendation",
   "project/field-tests",
   "project/field-tests/yearly-2030",

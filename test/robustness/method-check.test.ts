@@ -20,6 +20,7 @@ describe("methodCheck", () => {
       ["owners-score", "b"],
       ["lowest-cost", "a"],
       ["cost-per-point", "b"],
+      ["points-alone", "b"],
       ["weighted-with-price", "b"],
     ]);
   });
@@ -41,12 +42,23 @@ describe("methodCheck", () => {
     expect(outcomes.find(({ method }) => method === "cost-per-point")?.leaders).toEqual([]);
   });
 
+  test("leaves a bid without a cost to the methods that need none", () => {
+    const { outcomes } = methodCheck([{ ...bids[1], cents: null }, bids[0]], scores, anchors);
+    expect(outcomes.map(({ method, leaders }) => [method, ...leaders])).toEqual([
+      ["owners-score", "b"],
+      ["lowest-cost", "a"],
+      ["cost-per-point", "a"],
+      ["points-alone", "b"],
+      ["weighted-with-price", "a"],
+    ]);
+  });
+
   test("says whether the answer hangs on the method", () => {
     expect(explainMethods(methodCheck(bids, scores, null), nameOf)).toBe(
-      "The answer hangs on the method: Bid B by the owner’s weighted score, Bid A by the lowest cost among bids that pass, Bid B by the lowest cost per point.",
+      "The answer hangs on the method: Bid B by the owner’s weighted score, Bid A by the lowest cost among bids that pass, Bid B by the lowest cost per point, Bid B by the most points, whatever the cost.",
     );
     expect(explainMethods(methodCheck(bids.slice(0, 1), scores, null), nameOf)).toBe(
-      "Bid A comes first by every method looked at: the owner’s weighted score, the lowest cost among bids that pass, the lowest cost per point.",
+      "Bid A comes first by every method looked at: the owner’s weighted score, the lowest cost among bids that pass, the lowest cost per point, the most points, whatever the cost.",
     );
     expect(explainMethods(methodCheck([], scores, null), nameOf)).toBe(
       "No bid passes all gates, so no method has a leader.",

@@ -1,7 +1,12 @@
+import jStat from "jstat";
 import { describe, expect, test } from "vitest";
 import { evenWeights, namedStream, nearbyWeights, orderedWeights, type WeightDraw } from "#lib/sampling";
 
 const draws = 40_000;
+
+const { beta } = jStat as unknown as Readonly<{
+  beta: Readonly<Record<"inv" | "cdf", (at: number, one: number, other: number) => number>>;
+}>;
 
 function drawn(draw: WeightDraw, criteria: number, name: string): readonly Float64Array[] {
   const generator = namedStream(5, name);
@@ -74,6 +79,47 @@ describe("nearbyWeights", () => {
         expect(Math.abs(found - variance)).toBeLessThanOrEqual(0.05 * variance);
       }
     }
+  });
+  // a share of a Dirichlet distribution has a beta distribution; quantiles by jstat, an outside library
+  test("spreads each share as a beta distribution does, for small and for large shapes", () => {
+    for (const [shares, concentration] of [
+      [[0.9, 0.1], 0.4],
+      [[0.02, 0.08, 0.3, 0.6], 5],
+      [[0.001, 0.025, 0.125, 0.849], 40],
+      [[0.25, 0.35, 0.4], 900],
+    ] as const) {
+      const all = drawn(nearbyWeights(shares, concentration), shares.length, `beta ${concentration}`);
+      for (const [at, share] of shares.entries()) {
+        const [one, other] = [share * concentration, (1 - share) * concentration];
+        const rising = Float64Array.from(all, (weights) => weights[at] ?? 0).sort();
+        for (const chance of [0.001, 0.01, 0.1, 0.25, 0.5, 0.75, 0.9, 0.99, 0.999]) {
+          const quantile = beta.inv(chance, one, other);
+          if (!(quantile > 1e-12 && quantile < 1 - 1e-9)) continue; // closer to an end jstat has no digits left
+          const below = rising.findIndex((weight) => weight > quantile);
+          const found = (below < 0 ? rising.length : below) / rising.length;
+          expect(Math.abs(found - chance), `${share} of ${concentration} at ${chance}`).toBeLessThan(
+            fourErrors(chance) + 1 / draws,
+          );
+        }
+        // the largest distance of all from the whole curve: more than 1.95 ÷ √N comes up once in a thousand (Kolmogorov)
+        let distance = 0;
+        for (let step = 1; step < 200; step += 1) {
+          const place = Math.floor((step * rising.length) / 200);
+          const weight = rising[place] ?? 0;
+          if (weight > 1e-12 && weight < 1 - 1e-9)
+            distance = Math.max(distance, Math.abs(beta.cdf(weight, one, other) - place / rising.length));
+        }
+        expect(distance).toBeLessThan(1.95 / Math.sqrt(draws));
+      }
+    }
+  });
+  test("leaves no two shares tied to each other but by their sum", () => {
+    // covariance of a Dirichlet distribution: −w₁·w₂ ÷ (c + 1)
+    const shares = [0.4, 0.35, 0.25];
+    const all = drawn(nearbyWeights(shares, 12), 3, "covariance");
+    const [one = 0, other = 0] = shares;
+    const found = all.reduce((sum, [first = 0, second = 0]) => sum + (first - one) * (second - other), 0) / all.length;
+    expect(Math.abs(found + (one * other) / 13)).toBeLessThan(0.05 * ((one * other) / 13));
   });
   // concentration = number of criteria at equal shares is the even distribution
   test("is the even distribution at equal shares and a concentration of their number", () => {

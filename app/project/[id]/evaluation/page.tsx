@@ -100,6 +100,13 @@ export default async function EvaluationPage({ params }: PageProps<"/project/[id
             </>
           ) : null}
 
+          <p>
+            <Link href={`/project/${id}/evaluation/robustness`} prefetch={false}>
+              How firm is the order?
+            </Link>{" "}
+            Over many sets of weights, bid against bid, and what would have to be true for another bid to come first.
+          </p>
+
           <h2>What would change the answer</h2>
           <Changes project={id} openings={openQuestions(evaluation)} indexOf={indexOf} />
 

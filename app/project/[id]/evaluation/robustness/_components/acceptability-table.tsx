@@ -1,0 +1,42 @@
+import type { RankAcceptability } from "#lib/robustness";
+import type { NamedBid } from "./named-bid";
+import { drawnThings, errorOfHundred, ofHundred } from "./rank-words";
+
+/** Every place of every bid over the sets of weights, each share with its standard error. */
+export function AcceptabilityTable({ outcome, bids }: { outcome: RankAcceptability; bids: readonly NamedBid[] }) {
+  const rows = bids.flatMap((bid) =>
+    outcome.bids.filter((ranks) => ranks.bid === bid.id).map((ranks) => ({ bid, ranks })),
+  );
+  return (
+    <table>
+      <caption>
+        In how many of {outcome.draws.toLocaleString("en-US")} {drawnThings(outcome.weights)} a bid takes each place,
+        with standard error; seed {outcome.seed}
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Bid</th>
+          {rows.map(({ bid }, place) => (
+            <th key={bid.id} scope="col">
+              Place {place + 1}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ bid, ranks }) => (
+          <tr key={bid.id}>
+            <th scope="row">Bid {bid.letter}</th>
+            {ranks.places.map(({ value, standardError }, place) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a place is its index
+              <td key={place}>
+                {ofHundred(value)}
+                {standardError > 0 ? <span className="soft"> ± {errorOfHundred(standardError)}</span> : null}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
