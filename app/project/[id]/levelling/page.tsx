@@ -4,7 +4,7 @@ import { notFound } from "next/navigation";
 import { startingChecklist } from "#lib/cost";
 import type { CostingText } from "#lib/evaluation";
 import { PageHead } from "../../../_components/page-head";
-import { draftOf } from "../../../_data/draft-of";
+import { costingStart } from "../../../_data/costing-start";
 import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
@@ -32,8 +32,6 @@ export default async function LevellingPage({ params }: PageProps<"/project/[id]
     letter: bid.letter,
     lines: bid.prices.filter(({ givenBy }) => givenBy === "bid").map((line) => ({ id: line.id, label: line.label })),
   }));
-  const where = { project: id, kind: "costing", id: "costing" } as const;
-  const draft = await draftOf<CostingText>(where);
   const filled = (costing: CostingText) =>
     levelledValues(costing, {
       checklist: [...(costing.checklist ?? startingChecklist)],
@@ -50,13 +48,7 @@ export default async function LevellingPage({ params }: PageProps<"/project/[id]
         <>
           <h2>As bid and levelled</h2>
           <LevelledTotals project={id} bids={costed} units={units} />
-          <LevellingForm
-            where={where}
-            version={documents.costing?.version ?? 0}
-            values={filled(documents.costing?.body ?? {})}
-            draft={draft && { ...draft, values: filled(draft.values) }}
-            bids={bids}
-          />
+          <LevellingForm start={await costingStart(id, documents.costing, filled)} bids={bids} />
           <h2>What counts beside the bidders’ prices</h2>
           <StandIns project={id} bids={costed} currency={project.brief.money.currency} />
           <h2>What does not count, and what to watch</h2>

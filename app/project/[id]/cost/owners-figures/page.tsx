@@ -9,7 +9,7 @@ import { BidColumns, RowHead } from "../../../../_components/bid-columns";
 import { FigureText } from "../../../../_components/figure-text";
 import { PageHead } from "../../../../_components/page-head";
 import { Scroller } from "../../../../_components/scroller";
-import { draftOf } from "../../../../_data/draft-of";
+import { costingStart } from "../../../../_data/costing-start";
 import { loadEvaluation } from "../../../../_data/load-project";
 import { readersUnits } from "../../../../_units";
 import { CostPages } from "../_components/cost-pages";
@@ -34,8 +34,6 @@ export default async function OwnersFiguresPage({ params }: PageProps<"/project/
     letter,
     now: Object.fromEntries(cost.links.map((row) => [row.link, nowInWords(row)])),
   }));
-  const where = { project: id, kind: "costing", id: "costing" } as const;
-  const draft = await draftOf<CostingText>(where);
   const filled = (costing: CostingText) =>
     ownersValues(costing, {
       bids: bids.map((bid) => bid.id),
@@ -54,13 +52,7 @@ export default async function OwnersFiguresPage({ params }: PageProps<"/project/
         </p>
       ) : (
         <>
-          <OwnersForm
-            where={where}
-            version={documents.costing?.version ?? 0}
-            values={filled(documents.costing?.body ?? {})}
-            draft={draft && { ...draft, values: filled(draft.values) }}
-            bids={bids}
-          />
+          <OwnersForm start={await costingStart(id, documents.costing, filled)} bids={bids} />
           <Comparisons project={id} evaluation={evaluation} units={units} />
         </>
       )}

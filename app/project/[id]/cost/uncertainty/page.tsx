@@ -6,7 +6,7 @@ import { lackingSentences } from "#lib/document";
 import type { CostingText } from "#lib/evaluation";
 import { intervalOfFigure } from "#lib/figure";
 import { PageHead } from "../../../../_components/page-head";
-import { draftOf } from "../../../../_data/draft-of";
+import { costingStart } from "../../../../_data/costing-start";
 import { loadEvaluation } from "../../../../_data/load-project";
 import { CostPages } from "../_components/cost-pages";
 import { pricedArea } from "../_components/priced-bid";
@@ -32,8 +32,6 @@ export default async function UncertaintyPage({ params }: PageProps<"/project/[i
   if (loaded === null) notFound();
   const { project, documents, evaluation } = loaded;
   const { currency, realRate } = project.brief.money;
-  const where = { project: id, kind: "costing", id: "costing" } as const;
-  const draft = await draftOf<CostingText>(where);
   const priced = evaluation.bids.flatMap(({ id: bid, letter, cost }, index) => {
     const entered = intervalOfFigure(cost.presentValue)?.low;
     const lines = cost.lines.map(({ line }) => line);
@@ -61,13 +59,7 @@ export default async function UncertaintyPage({ params }: PageProps<"/project/[i
         </p>
       ) : (
         <>
-          <UncertaintyForm
-            where={where}
-            version={documents.costing?.version ?? 0}
-            values={filled(documents.costing?.body ?? {})}
-            draft={draft && { ...draft, values: filled(draft.values) }}
-            bids={named}
-          />
+          <UncertaintyForm start={await costingStart(id, documents.costing, filled)} bids={named} />
           {notes.map((note) => (
             <p key={note}>{note}</p>
           ))}

@@ -1,41 +1,18 @@
 "use client";
 import { useRef, useState } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
-import { costingSchema } from "#lib/cost";
-import { AutosaveForm } from "../../../../_components/form/autosave-form";
-import type { DocumentAddress } from "../../../../_components/form/save-outcome";
-import type { Draft } from "../../../../_components/form/start-of";
-import { saveDocument } from "../../_actions/save-document";
+import { CostingForm } from "../../_components/price/costing-form";
+import type { CostingStart } from "../../_components/price/costing-start";
 import { ChecklistFields } from "./checklist-fields";
 import { EntryDetails } from "./entry-details";
 import type { LevelledValues } from "./levelled-values";
 import styles from "./levelling.module.css";
 import { cellSelect, type LevelledBid, ScopeMatrix } from "./scope-matrix";
 
-/** The owner's levelling of all bids; the rest of the costing travels with it untouched. */
-export function LevellingForm({
-  where,
-  version,
-  values,
-  draft,
-  bids,
-}: {
-  where: DocumentAddress;
-  version: number;
-  values: LevelledValues;
-  draft: Draft<LevelledValues> | null;
-  bids: readonly LevelledBid[];
-}) {
+/** The owner's levelling of all bids. */
+export function LevellingForm({ start, bids }: { start: CostingStart<LevelledValues>; bids: readonly LevelledBid[] }) {
   return (
-    <AutosaveForm
-      schema={costingSchema}
-      where={where}
-      version={version}
-      values={values}
-      draft={draft}
-      save={saveDocument}
-      label="Levelling"
-    >
+    <CostingForm start={start} label="Levelling">
       <section aria-labelledby="scope">
         <h2 id="scope">Scope, item by item</h2>
         <p className="screen-only">
@@ -51,7 +28,7 @@ export function LevellingForm({
         <h2 id="checklist">The checklist</h2>
         <ChecklistFields bids={bids.map(({ id }) => id)} />
       </section>
-    </AutosaveForm>
+    </CostingForm>
   );
 }
 

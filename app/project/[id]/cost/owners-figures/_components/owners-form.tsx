@@ -1,37 +1,14 @@
 "use client";
-import { costingSchema } from "#lib/cost";
-import { AutosaveForm } from "../../../../../_components/form/autosave-form";
-import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
-import type { Draft } from "../../../../../_components/form/start-of";
-import { saveDocument } from "../../../_actions/save-document";
+import { CostingForm } from "../../../_components/price/costing-form";
+import type { CostingStart } from "../../../_components/price/costing-start";
 import { AlternativeFields } from "./alternative-fields";
 import { type LinkedBid, LinkFields } from "./link-fields";
 import type { OwnersValues } from "./owners-values";
 
-/** The owner's own figures about money; the levelling travels with them untouched. */
-export function OwnersForm({
-  where,
-  version,
-  values,
-  draft,
-  bids,
-}: {
-  where: DocumentAddress;
-  version: number;
-  values: OwnersValues;
-  draft: Draft<OwnersValues> | null;
-  bids: readonly LinkedBid[];
-}) {
+/** The owner's own figures about money. */
+export function OwnersForm({ start, bids }: { start: CostingStart<OwnersValues>; bids: readonly LinkedBid[] }) {
   return (
-    <AutosaveForm
-      schema={costingSchema}
-      where={where}
-      version={version}
-      values={values}
-      draft={draft}
-      save={saveDocument}
-      label="Owner’s figures"
-    >
+    <CostingForm start={start} label="Owner’s figures">
       <section aria-labelledby="links">
         <h2 id="links">From technical figures to money</h2>
         <p>
@@ -49,6 +26,6 @@ export function OwnersForm({
         </p>
         <AlternativeFields bids={bids} />
       </section>
-    </AutosaveForm>
+    </CostingForm>
   );
 }

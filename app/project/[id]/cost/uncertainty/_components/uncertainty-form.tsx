@@ -1,37 +1,20 @@
 "use client";
-import { costingSchema } from "#lib/cost";
-import { AutosaveForm } from "../../../../../_components/form/autosave-form";
-import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
-import type { Draft } from "../../../../../_components/form/start-of";
-import { saveDocument } from "../../../_actions/save-document";
+import { CostingForm } from "../../../_components/price/costing-form";
+import type { CostingStart } from "../../../_components/price/costing-start";
 import { InputFields } from "./input-fields";
 import type { NamedBid } from "./target-fields";
 import type { UncertaintyValues } from "./uncertainty-values";
 
-/** What the owner says is not known for certain; the rest of the costing travels with it untouched. */
+/** What the owner says is not known for certain. */
 export function UncertaintyForm({
-  where,
-  version,
-  values,
-  draft,
+  start,
   bids,
 }: {
-  where: DocumentAddress;
-  version: number;
-  values: UncertaintyValues;
-  draft: Draft<UncertaintyValues> | null;
+  start: CostingStart<UncertaintyValues>;
   bids: readonly NamedBid[];
 }) {
   return (
-    <AutosaveForm
-      schema={costingSchema}
-      where={where}
-      version={version}
-      values={values}
-      draft={draft}
-      save={saveDocument}
-      label="Uncertainty"
-    >
+    <CostingForm start={start} label="Uncertainty">
       <section aria-labelledby="uncertain">
         <h2 id="uncertain">What is not known for certain</h2>
         <p>
@@ -40,6 +23,6 @@ export function UncertaintyForm({
         </p>
         <InputFields bids={bids} />
       </section>
-    </AutosaveForm>
+    </CostingForm>
   );
 }
