@@ -52,7 +52,7 @@ export { type BidToLevel, type LevelledBid, levelledBids } from "./levelling/lev
 export type { LevelledLine, LineOrigin } from "./levelling/levelled-line";
 export { type ScopeOutcome, type ScopeRow, scopeStandings } from "./levelling/scope";
 export { comparisonRates, type LifeCycleCost, type LifeCycleSetting, lifeCycleCost } from "./life-cycle-cost";
-export { enteredAt } from "./life-cycle-working";
+export { placeOfLine } from "./life-cycle-working";
 export { type LinkId, linkIds } from "./link-ids";
 export { linkDefaults } from "./links/defaults";
 export type { LinkRow } from "./links/linked-lines";

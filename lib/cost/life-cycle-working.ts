@@ -144,14 +144,14 @@ function lineInputs(
   const input = ({ label, amount, givenBy, schedule }: LinePrice): WorkingInput => ({
     label: givenBy === "owner-estimate" ? `${label} (owner’s estimate)` : label,
     text: `${amountText(amount, area, conventions.currency)}, ${schedule}`,
-    from: enteredAt(line.id, bid, origins?.get(line.id)),
+    from: placeOfLine(line.id, bid, origins?.get(line.id)),
   });
   const [main, ...others] = pricesOf(line, studyYearsOf(conventions));
   return [input(main), ...others.map(input)];
 }
 
 /** Where a line was entered: with the bid, or in the owner's costing. */
-export function enteredAt(line: string, bid: string, origin: LineOrigin | undefined): Origin {
+export function placeOfLine(line: string, bid: string, origin: LineOrigin | undefined): Origin {
   switch (origin?.kind) {
     case "plug":
       return { kind: "costing", field: `levelling.${bid}.${origin.item}` };

@@ -3,8 +3,8 @@ import {
   amountText,
   assumptionsOf,
   type CostEntry,
-  enteredAt,
   type PriceLine,
+  placeOfLine,
   pricesOf,
   type StudyYears,
 } from "#lib/cost";
@@ -61,7 +61,7 @@ export function PriceLines({ priced, setting }: { priced: PricedBid; setting: Pr
               key={line.id}
               line={line}
               entries={entriesShown(bid.cost.entries, line)}
-              from={enteredAt(line.id, bid.id, bid.cost.lines.find((one) => one.line.id === line.id)?.origin)}
+              from={placeOfLine(line.id, bid.id, bid.cost.lines.find((one) => one.line.id === line.id)?.origin)}
               setting={setting}
             />
           ))}
