@@ -14,8 +14,8 @@ export {
   type Outcome,
   outcomeOf,
 } from "./explain-ranking";
-export { comparisonOf, placedBids, weighingCriteria, weighingScores, weighingShares } from "./firmness/comparison";
-export { isCostCriterion, type LevelledCost, levelledCost } from "./firmness/cost-criteria";
+export { comparisonOf, placedBids, weighingCriteria, weighingShares } from "./firmness/comparison";
+export { type LevelledCost, levelledCost } from "./firmness/cost-criteria";
 export { type ComparedOn, type HeldAgainst, heldAgainst } from "./firmness/head-to-head";
 export { methodsOf } from "./firmness/methods";
 export { type ChangedThing, type SingleChange, singleChanges } from "./firmness/single-changes";
