@@ -32,6 +32,7 @@ export {
 export { weightShares } from "./weight-shares";
 export { explainStability, type WeightRoom, type WeightStability, weightStability } from "./weight-stability";
 export { groupedWeights, type WeightBranch } from "./weights/grouped-weights";
+export { type MethodWeights, methodWeights, type WeightMethod } from "./weights/method-weights";
 export type { WeightShare, WeightShares } from "./weights/model";
 export {
   consistentUpTo,

@@ -1,6 +1,6 @@
 import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
 import type { AlternativeCost, BidCost, CostConventions, Costing, MoneyFinding, PriceLine } from "#lib/cost";
-import type { BidScore, Criterion, Ranking, WeightStability } from "#lib/criteria";
+import type { BidScore, Criterion, Ranking, WeightMethod, WeightStability } from "#lib/criteria";
 import type { Answer, Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
 import type { Figure } from "#lib/figure";
@@ -32,7 +32,13 @@ export type Brief = Readonly<{
 }>;
 
 /** What every bid must meet and what counts for how much. */
-export type Requirements = Readonly<{ impact: ImpactRequirement; criteria: readonly Criterion[] }>;
+export type Requirements = Readonly<{
+  impact: ImpactRequirement;
+  /** Each with the weight that counts, by whichever method it came about. */
+  criteria: readonly Criterion[];
+  /** How the owner gives weights, with the judgements behind them. */
+  weighing: WeightMethod;
+}>;
 
 /** One component of the infill as claimed. The material is an id until the catalogue is asked. */
 export type InfillClaim = Provenance &

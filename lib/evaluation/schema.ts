@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { claimSchema, matchMethod, provenanceShape } from "#lib/claim";
 import { costConventionsSchema, costingSchema, priceLinesSchema, statedTotalSchema } from "#lib/cost";
-import { criteriaSchema } from "#lib/criteria";
+import { criteriaSchema, methodWeights, weightMethodSchema } from "#lib/criteria";
 import { answersSchema } from "#lib/crosscheck";
 import { climateSchema, fieldShapeSchema, useProfileSchema } from "#lib/field";
 import { campaignRules, campaignShape } from "#lib/fieldtest";
@@ -52,10 +52,26 @@ const impactSchema = impactRequirementSchema.superRefine(({ method }, context) =
   context.addIssue({ code: "custom", path: ["method"], message });
 });
 
-export const requirementsSchema = z.strictObject({
-  impact: impactSchema,
-  criteria: criteriaSchema(measures, evidenceLevels).max(60, "Expected at most 60 criteria."),
-});
+export const requirementsSchema = z
+  .strictObject({
+    impact: impactSchema,
+    criteria: criteriaSchema(measures, evidenceLevels).max(60, "Expected at most 60 criteria."),
+    /** Absent in what was stored before weights could come about in other ways: each criterion has its points then. */
+    weighing: weightMethodSchema.default({ kind: "direct" }),
+  })
+  .transform((read, context) => {
+    const scored = read.criteria.filter(({ valueFunction }) => valueFunction.kind !== "none");
+    const nameOf = (id: string) => scored.find((criterion) => criterion.id === id)?.label ?? id;
+    const found = methodWeights(read.weighing, scored, nameOf);
+    if (found.kind === "lacking") {
+      context.addIssue({ code: "custom", path: ["weighing"], message: found.message });
+      return z.NEVER;
+    }
+    if (read.weighing.kind === "direct") return read;
+    // as points of 100, so that they read like any others
+    const weights = new Map(found.shares.map(({ criterion, share }) => [criterion, 100 * share]));
+    return { ...read, criteria: read.criteria.map((one) => ({ ...one, weight: weights.get(one.id) ?? 0 })) };
+  });
 
 const infillSchema = infillSystemOf(z.strictObject({ ...infillComponentShape.shape, ...provenanceShape }));
 

@@ -24,6 +24,10 @@ const rankField = z.string({ error: "Write the place as a whole number from 1." 
 
 /** "3" or "1/3" → how many times as important, on the scale from 1/9 to 9. */
 const timesField = z.string({ error: "Say how many times as important the first is." }).transform((text, context) => {
+  if (text.trim() === "") {
+    context.addIssue({ code: "custom", message: "This pair is not judged yet; say which of the two matters more." });
+    return z.NEVER;
+  }
   const [, above = "", below] = /^\s*(\d(?:\.\d+)?)\s*(?:\/\s*(\d(?:\.\d+)?))?\s*$/.exec(text) ?? [];
   const times = above === "" ? Number.NaN : Number(above) / (below === undefined ? 1 : Number(below));
   if (times >= 1 / 9 - 1e-9 && times <= 9) return times;
@@ -52,7 +56,8 @@ const points = z.array(z.strictObject({ criterion, points: pointsField })).super
 export const weightMethodSchema = z.discriminatedUnion(
   "kind",
   [
-    z.strictObject({ kind: z.literal("direct"), points }),
+    // the points stand with each criterion
+    z.strictObject({ kind: z.literal("direct") }),
     z.strictObject({ kind: z.literal("swing"), points }),
     z.strictObject({
       kind: z.literal("rank-order"),

@@ -229,7 +229,7 @@ describe("weightMethodSchema", () => {
     ).toEqual({ kind: "pairwise", judgements: [{ first: "a", second: "b", times: 1 / 3 }] });
   });
   test("say what was read and what was expected", () => {
-    expect(message({ kind: "direct", points: [{ criterion: "a", points: "-3" }] })).toBe(
+    expect(message({ kind: "swing", points: [{ criterion: "a", points: "-3" }] })).toBe(
       "The points read “-3”; expected a number of 0 or more, such as 30.",
     );
     expect(message({ kind: "rank-order", ranks: [{ criterion: "a", rank: "0" }] })).toBe(
@@ -243,7 +243,7 @@ describe("weightMethodSchema", () => {
     );
     expect(
       message({
-        kind: "direct",
+        kind: "swing",
         points: [
           { criterion: "a", points: "3" },
           { criterion: "a", points: "3" },

@@ -7,7 +7,8 @@ import { CriterionFields } from "./criterion-fields";
 import { gateAsTyped } from "./criterion-kinds";
 import type { CriterionText } from "./measure-choices";
 import styles from "./requirements.module.css";
-import { typedShares } from "./typed-shares";
+import { typedWeights } from "./typed-weights";
+import type { WeighingText } from "./weighing-rows";
 
 /** One criterion: a line that sums it up, its fields behind that line, and what can be done with it beside it. */
 export function CriterionEntry({
@@ -27,6 +28,7 @@ export function CriterionEntry({
 }) {
   const { formState } = useFormContext();
   const criteria: readonly CriterionText[] = useWatch({ name: "criteria" });
+  const weighing: WeighingText | undefined = useWatch({ name: "weighing" });
   const details = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
     if (!isNew || details.current === null) return;
@@ -47,7 +49,7 @@ export function CriterionEntry({
       <details ref={details}>
         <summary>
           <strong>{name}</strong>{" "}
-          <span className={styles.sum}>{sumOf(criterion, typedShares(criteria)[index] ?? 0)}</span>
+          <span className={styles.sum}>{sumOf(criterion, typedWeights(criteria, weighing).shares[index] ?? 0)}</span>
           {troubled ? <span className={styles.problem}> something here can’t be read yet</span> : null}
         </summary>
         <CriterionFields index={index} curve={curve} />

@@ -11,7 +11,8 @@ import { anchorLabels, gateChoices, gateTemplates, type Kind, valueChoices, valu
 import { measureChoices, measureOf } from "./measure-choices";
 import styles from "./requirements.module.css";
 import { ScoredFigures } from "./scored-figures";
-import { typedShares } from "./typed-shares";
+import { typedWeights } from "./typed-weights";
+import type { WeighingText } from "./weighing-rows";
 
 const evidence = evidenceLevels.map(({ level, label }) => ({ value: level, label }));
 const shortfalls = [
@@ -138,11 +139,16 @@ function AnchorFields({ kind, at, dimension }: { kind: ValueFunctionKind; at: st
 
 function Weight({ index }: { index: number }) {
   const criteria = useWatch({ name: "criteria" });
-  const share = typedShares(criteria)[index] ?? 0;
+  const weighing: WeighingText | undefined = useWatch({ name: "weighing" });
+  const share = typedWeights(criteria, weighing).shares[index] ?? 0;
   const scored = criteria[index]?.valueFunction.kind !== "none";
   return (
     <div className={styles.weight}>
-      <TextField name={`criteria.${index}.weight`} label="Weight in points" />
+      {weighing === undefined || weighing.kind === "direct" ? (
+        <TextField name={`criteria.${index}.weight`} label="Weight in points" />
+      ) : (
+        <a href="#requirements-weights">Weight</a>
+      )}
       <output>{scored ? `${formatShare(share)} of the whole` : "not scored"}</output>
     </div>
   );

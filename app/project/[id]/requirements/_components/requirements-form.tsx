@@ -6,6 +6,7 @@ import type { Draft } from "../../../../_components/form/start-of";
 import { saveDocument } from "../../_actions/save-document";
 import { CriteriaList } from "./criteria-list";
 import { ImpactFields } from "./impact-fields";
+import { WeighingFields } from "./weighing-fields";
 import { WeightsTable } from "./weights-table";
 
 export function RequirementsForm({
@@ -60,6 +61,7 @@ export function RequirementsForm({
           A weight says what it is worth to you to go from the worst figure of a criterion to its best one, next to the
           same step in the others. Only proportions count, so the points need not add up to 100.
         </p>
+        <WeighingFields />
         <WeightsTable />
       </section>
     </AutosaveForm>

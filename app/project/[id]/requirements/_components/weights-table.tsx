@@ -5,12 +5,15 @@ import { Scroller } from "../../../../_components/scroller";
 import { gateAsTyped } from "./criterion-kinds";
 import type { CriterionText } from "./measure-choices";
 import styles from "./requirements.module.css";
-import { typedShares } from "./typed-shares";
+import { typedWeights } from "./typed-weights";
+import type { WeighingText } from "./weighing-rows";
 
 /** All criteria at a glance, as they stand in the form: what each gates and how much of the whole it makes up. */
 export function WeightsTable() {
   const criteria: readonly CriterionText[] = useWatch({ name: "criteria" });
-  const shares = typedShares(criteria);
+  const weighing: WeighingText | undefined = useWatch({ name: "weighing" });
+  const { shares } = typedWeights(criteria, weighing);
+  const isDirect = weighing === undefined || weighing.kind === "direct";
   if (criteria.length === 0) return <p>There is nothing to weigh yet. Add a criterion above.</p>;
   return (
     <Scroller label="Weights">
@@ -19,9 +22,11 @@ export function WeightsTable() {
           <tr>
             <th scope="col">Criterion</th>
             <th scope="col">Gate</th>
-            <th scope="col" className="number">
-              Points
-            </th>
+            {isDirect ? (
+              <th scope="col" className="number">
+                Points
+              </th>
+            ) : null}
             <th scope="col" className="number">
               Share of the whole
             </th>
@@ -34,7 +39,7 @@ export function WeightsTable() {
                 <a href={`#${id}`}>{label === "" ? `Criterion ${index + 1}` : label}</a>
               </th>
               <td>{gateAsTyped(gate) || "–"}</td>
-              <td className="number">{valueFunction.kind === "none" ? "–" : weight}</td>
+              {isDirect ? <td className="number">{valueFunction.kind === "none" ? "–" : weight}</td> : null}
               <td className="number">
                 {valueFunction.kind === "none" ? "not scored" : formatShare(shares[index] ?? 0)}
                 <svg aria-hidden="true" width="96" height="10" viewBox="0 0 96 10" className={styles.bar}>
@@ -44,6 +49,14 @@ export function WeightsTable() {
             </tr>
           ))}
         </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row" colSpan={isDirect ? 3 : 2}>
+              Sum
+            </th>
+            <td className="number">{formatShare(shares.reduce((sum, share) => sum + share, 0))}</td>
+          </tr>
+        </tfoot>
       </table>
     </Scroller>
   );

@@ -53,5 +53,5 @@ export function nearestWords(changes: readonly SingleChange[]): string {
   const none = "No single change of a figure, the price or a weight is enough.";
   return nearest === undefined
     ? none
-    : `${none} ${nameOf(nearest.changed).replace(/^./, (letter) => letter.toUpperCase())} at the top of its scale would still leave it ${formatPoints(nearest.need.shortAtFurthest)} points behind.`;
+    : `${none} ${nameOf(nearest.changed).replace(/^./, (letter) => letter.toUpperCase())} moved as far as helps would still leave it ${formatPoints(nearest.need.shortAtFurthest)} points behind.`;
 }

@@ -35,6 +35,6 @@ export function dominanceWords(comparison: Comparison, letterOf: NameOf): readon
   return sentences.length > 0
     ? sentences
     : [
-        "Of no two bids is one ahead for all weights, nor for all that keep the owner’s order, once open claims are taken at the low end of the scale for the one and at the top for the other.",
+        "Of no two bids is one ahead for all weights, nor for all that keep the owner’s order, once open claims are taken at their least for the one and at their most for the other.",
       ];
 }
