@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { startingChecklist } from "#lib/cost";
 import type { CostingText } from "#lib/evaluation";
 import { PageHead } from "../../../_components/page-head";
 import { draftOf } from "../../../_data/draft-of";
@@ -10,7 +9,7 @@ import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
 import type { CostedBid } from "./_components/costed-bid";
 import { LevelledTotals } from "./_components/levelled-totals";
-import { levelledValues } from "./_components/levelled-values";
+import { filledLevelling } from "./_components/levelled-values";
 import { LevellingForm } from "./_components/levelling-form";
 import { NotCounted } from "./_components/not-counted";
 import { PriceNotes } from "./_components/price-notes";
@@ -34,11 +33,7 @@ export default async function LevellingPage({ params }: PageProps<"/project/[id]
   }));
   const where = { project: id, kind: "costing", id: "costing" } as const;
   const draft = await draftOf<CostingText>(where);
-  const filled = (costing: CostingText) =>
-    levelledValues(costing, {
-      checklist: [...(costing.checklist ?? startingChecklist)],
-      bids: bids.map((bid) => bid.id),
-    });
+  const filled = (costing: CostingText) => filledLevelling(costing, bids);
   return (
     <>
       <PageHead {...page} />

@@ -13,18 +13,9 @@ import { pricedArea } from "../_components/priced-bid";
 import { DrawnResults } from "./_components/drawn-results";
 import { Swings } from "./_components/swings";
 import { UncertaintyForm } from "./_components/uncertainty-form";
-import type { UncertaintyValues } from "./_components/uncertainty-values";
+import { filledUncertainty } from "./_components/uncertainty-values";
 
 export const metadata: Metadata = { title: "Uncertainty of cost" };
-
-const filled = (costing: CostingText): UncertaintyValues => ({
-  ...costing,
-  uncertainty: {
-    seed: costing.uncertainty?.seed ?? "1",
-    samples: costing.uncertainty?.samples ?? "20,000",
-    inputs: costing.uncertainty?.inputs ?? [],
-  },
-});
 
 export default async function UncertaintyPage({ params }: PageProps<"/project/[id]/cost/uncertainty">) {
   const { id } = await params;
@@ -64,8 +55,8 @@ export default async function UncertaintyPage({ params }: PageProps<"/project/[i
           <UncertaintyForm
             where={where}
             version={documents.costing?.version ?? 0}
-            values={filled(documents.costing?.body ?? {})}
-            draft={draft && { ...draft, values: filled(draft.values) }}
+            values={filledUncertainty(documents.costing?.body ?? {})}
+            draft={draft && { ...draft, values: filledUncertainty(draft.values) }}
             bids={named}
           />
           {notes.map((note) => (

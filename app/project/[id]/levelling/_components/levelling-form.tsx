@@ -2,13 +2,14 @@
 import { useRef, useState } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
 import { costingSchema } from "#lib/cost";
+import type { CostingText } from "#lib/evaluation";
 import { AutosaveForm } from "../../../../_components/form/autosave-form";
 import type { DocumentAddress } from "../../../../_components/form/save-outcome";
 import type { Draft } from "../../../../_components/form/start-of";
 import { saveDocument } from "../../_actions/save-document";
 import { ChecklistFields } from "./checklist-fields";
 import { EntryDetails } from "./entry-details";
-import type { LevelledValues } from "./levelled-values";
+import { filledLevelling, type LevelledValues } from "./levelled-values";
 import styles from "./levelling.module.css";
 import { cellSelect, type LevelledBid, ScopeMatrix } from "./scope-matrix";
 
@@ -26,6 +27,10 @@ export function LevellingForm({
   draft: Draft<LevelledValues> | null;
   bids: readonly LevelledBid[];
 }) {
+  const [shared] = useState(() => ({
+    parts: ["levelling", "checklist"] as const,
+    filled: (body: unknown) => filledLevelling(body as CostingText, bids),
+  }));
   return (
     <AutosaveForm
       schema={costingSchema}
@@ -35,6 +40,7 @@ export function LevellingForm({
       draft={draft}
       save={saveDocument}
       label="Levelling"
+      shared={shared}
     >
       <section aria-labelledby="scope">
         <h2 id="scope">Scope, item by item</h2>

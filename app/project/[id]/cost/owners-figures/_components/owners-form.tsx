@@ -1,12 +1,14 @@
 "use client";
+import { useState } from "react";
 import { costingSchema } from "#lib/cost";
+import type { CostingText } from "#lib/evaluation";
 import { AutosaveForm } from "../../../../../_components/form/autosave-form";
 import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
 import type { Draft } from "../../../../../_components/form/start-of";
 import { saveDocument } from "../../../_actions/save-document";
 import { AlternativeFields } from "./alternative-fields";
 import { type LinkedBid, LinkFields } from "./link-fields";
-import type { OwnersValues } from "./owners-values";
+import { filledOwners, type OwnersValues } from "./owners-values";
 
 /** The owner's own figures about money; the levelling travels with them untouched. */
 export function OwnersForm({
@@ -22,6 +24,10 @@ export function OwnersForm({
   draft: Draft<OwnersValues> | null;
   bids: readonly LinkedBid[];
 }) {
+  const [shared] = useState(() => ({
+    parts: ["links", "linkParameters", "comparedWith", "baseAlternative"] as const,
+    filled: (body: unknown) => filledOwners(body as CostingText, bids),
+  }));
   return (
     <AutosaveForm
       schema={costingSchema}
@@ -31,6 +37,7 @@ export function OwnersForm({
       draft={draft}
       save={saveDocument}
       label="Owner’s figures"
+      shared={shared}
     >
       <section aria-labelledby="links">
         <h2 id="links">From technical figures to money</h2>

@@ -1,12 +1,18 @@
 "use client";
 import { costingSchema } from "#lib/cost";
+import type { CostingText } from "#lib/evaluation";
 import { AutosaveForm } from "../../../../../_components/form/autosave-form";
 import type { DocumentAddress } from "../../../../../_components/form/save-outcome";
 import type { Draft } from "../../../../../_components/form/start-of";
 import { saveDocument } from "../../../_actions/save-document";
 import { InputFields } from "./input-fields";
 import type { NamedBid } from "./target-fields";
-import type { UncertaintyValues } from "./uncertainty-values";
+import { filledUncertainty, type UncertaintyValues } from "./uncertainty-values";
+
+const shared = {
+  parts: ["uncertainty"],
+  filled: (body: unknown) => filledUncertainty(body as CostingText),
+} as const;
 
 /** What the owner says is not known for certain; the rest of the costing travels with it untouched. */
 export function UncertaintyForm({
@@ -31,6 +37,7 @@ export function UncertaintyForm({
       draft={draft}
       save={saveDocument}
       label="Uncertainty"
+      shared={shared}
     >
       <section aria-labelledby="uncertain">
         <h2 id="uncertain">What is not known for certain</h2>
