@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { expect, test } from "./fixtures";
+import { demonstration, expect, test } from "./fixtures";
 
 /** The line that says what became of the last change. */
 const saving = (page: Page) => page.locator('[role="status"][data-saving]');
@@ -50,4 +50,34 @@ test("two pages on one brief: the second opens the other’s text and can bring 
   await expect(saving(other)).toHaveText(/^Saved at /);
   await other.reload();
   await expect(other.getByLabel("Owner", { exact: true })).toHaveValue("Owner of the second page");
+});
+
+test("levelling and owner’s figures, open at once, are parts of one document: both are kept, and one part is asked for", async ({
+  browser,
+  page,
+}) => {
+  const project = await demonstration(browser);
+  const [figures, again] = [await page.context().newPage(), await page.context().newPage()];
+  await page.goto(`${project}/levelling`);
+  await again.goto(`${project}/levelling`);
+  await figures.goto(`${project}/cost/owners-figures`);
+  const bonds = (at: Page) => at.getByRole("combobox", { name: "Bonds, bid A", exact: true });
+  await bonds(page).selectOption("Excluded");
+  await expect(saving(page)).toHaveText(/^Saved at /);
+
+  await figures.getByText("Grooming: worked out for bids A and B").click();
+  await figures.getByLabel("Cost of an hour of work").fill("$52/h");
+  await expect(saving(figures)).toHaveText(/^Saved at /);
+  await figures.reload();
+  await expect(figures.getByLabel("Cost of an hour of work")).toHaveValue("$52/h");
+
+  await bonds(again).selectOption("Included");
+  const notice = again.getByRole("alert", { name: "Two versions of this page" });
+  await expect(notice.getByRole("row")).toHaveCount(2); // the head and the one standing that both set
+  await again.getByRole("button", { name: "Save mine over theirs" }).click();
+  await expect(saving(again)).toHaveText(/^Saved at /);
+  await figures.reload();
+  await expect(figures.getByLabel("Cost of an hour of work")).toHaveValue("$52/h");
+  await page.reload();
+  await expect(bonds(page)).toHaveValue("included");
 });

@@ -2,16 +2,19 @@
 import { zodResolver } from "@hookform/resolvers/zod";
 import { useRouter } from "next/navigation";
 import { useCallback, useEffect, useId, useRef, useState } from "react";
-import { type DefaultValues, type FieldValues, FormProvider, type Resolver, useForm } from "react-hook-form";
+import { type DefaultValues, type FieldValues, FormProvider, type Path, type Resolver, useForm } from "react-hook-form";
 import type { z } from "zod";
 import styles from "./autosave-form.module.css";
 import { ConflictNotice } from "./conflict-notice";
+import { differences } from "./differences";
 import { DraftNotice } from "./draft-notice";
 import { goToFirstProblem } from "./first-problem";
 import { openTarget } from "./open-target";
 import type { DocumentAddress, SaveAction } from "./save-outcome";
 import { SaveStatus } from "./save-status";
+import { isOwnUntouched, othersParts, ownParts, type SharedDocument } from "./shared-document";
 import { type Draft, startOf } from "./start-of";
+import type { UnsentText } from "./unsent-text";
 import { useAutosave } from "./use-autosave";
 
 /**
@@ -27,6 +30,7 @@ export function AutosaveForm<Values extends FieldValues>({
   draft,
   save,
   label,
+  shared = null,
   children,
 }: {
   schema: z.ZodType<unknown, Values>;
@@ -37,6 +41,8 @@ export function AutosaveForm<Values extends FieldValues>({
   draft: Draft<Values> | null;
   save: SaveAction;
   label: string;
+  /** What the page edits of a document that other pages edit as well. It must not change while the page is open. */
+  shared?: SharedDocument<Values> | null;
   children: React.ReactNode;
 }) {
   // The page is fetched anew while it is open; what the form started with is settled once.
@@ -47,9 +53,33 @@ export function AutosaveForm<Values extends FieldValues>({
     mode: "onBlur",
   });
   const router = useRouter();
-  const onSaved = useCallback(() => router.refresh(), [router]);
-  const autosave = useAutosave({ form, where, version, save, start: begun.start, onSaved });
+  const known = useRef({ version, values }); // the document as it was last heard of
+  const onSaved = useCallback(
+    (saved: UnsentText) => {
+      known.current = { version: saved.version, values: saved.values as Values };
+      router.refresh();
+    },
+    [router],
+  );
+  const putTheirs = useCallback(
+    (theirs: unknown) => {
+      if (shared === null) return;
+      for (const [part, value] of othersParts(theirs, shared)) form.setValue(part as Path<Values>, value);
+    },
+    [form, shared],
+  );
+  const takeTheirs = useCallback(
+    ({ version: over, theirs }: Readonly<{ version: number; theirs: unknown }>) => {
+      if (shared === null || known.current.version !== over) return false;
+      if (!isOwnUntouched({ known: known.current.values, theirs }, shared)) return false;
+      putTheirs(theirs);
+      return true;
+    },
+    [putTheirs, shared],
+  );
+  const autosave = useAutosave({ form, where, version, save, start: begun.start, onSaved, takeTheirs });
   const { state, saveNow, replaceAll, keepMine, openTheirs } = autosave;
+  const ofPage = (all: Values): Partial<Values> => (shared === null ? all : ownParts(all, shared));
   const element = useRef<HTMLFormElement>(null);
   const statusId = useId();
   useEffect(() => {
@@ -73,10 +103,23 @@ export function AutosaveForm<Values extends FieldValues>({
         }}
       >
         {state.kind === "conflict" ? (
-          <ConflictNotice conflict={state} mine={form.getValues()} keepMine={keepMine} openTheirs={openTheirs} />
+          <ConflictNotice
+            conflict={shared === null ? state : { ...state, theirs: ownParts(shared.filled(state.theirs), shared) }}
+            mine={ofPage(form.getValues())}
+            keepMine={() => {
+              putTheirs(state.theirs);
+              keepMine();
+            }}
+            openTheirs={openTheirs}
+          />
         ) : null}
-        {begun.olderDraft === null ? null : (
-          <DraftNotice where={where} draft={begun.olderDraft} stored={values} bringBack={replaceAll} />
+        {begun.olderDraft === null || differences(ofPage(begun.olderDraft), ofPage(values)).length === 0 ? null : (
+          <DraftNotice
+            where={where}
+            draft={ofPage(begun.olderDraft)}
+            stored={ofPage(values)}
+            bringBack={(draft) => replaceAll({ ...form.getValues(), ...draft })}
+          />
         )}
         {children}
         <SaveStatus id={statusId} state={state} goToProblem={() => goToFirstProblem(element.current)} />

@@ -47,10 +47,15 @@ export function useAutosave<Values extends FieldValues>(options: {
   start: Readonly<{ kind: "document" } | { kind: "draft"; problems: readonly FieldProblem[] }>;
   /** Called after each save, for what else the page shows of the document. */
   onSaved: (saved: UnsentText) => void;
+  /**
+   * Called where somebody else saved meanwhile: puts what they changed beside the text here and answers true, or false
+   * where both changed the same.
+   */
+  takeTheirs?: (here: Readonly<{ version: number; theirs: unknown }>) => boolean;
   /** Called after each text that the server holds as a draft because it does not read yet. */
   onKeptAsDraft?: (draft: UnsentText) => void;
 }): Autosave<Values> {
-  const { form, save, onSaved, onKeptAsDraft } = options;
+  const { form, save, onSaved, takeTheirs, onKeptAsDraft } = options;
   const [where] = useState(options.where);
   const [start] = useState(options.start);
   const [state, setState] = useState<SaveState>(
@@ -108,6 +113,12 @@ export function useAutosave<Values extends FieldValues>(options: {
             acknowledge({ version: outcome.version, at: outcome.savedAt });
             break;
           }
+          if (takeTheirs?.({ version: version.current, theirs: outcome.theirs })) {
+            version.current = outcome.version;
+            changed.current = true; // both texts together are on no server yet
+            setState({ kind: "typing" });
+            break;
+          }
           waitsForPerson.current = true;
           setState(outcome);
           break;
@@ -124,8 +135,10 @@ export function useAutosave<Values extends FieldValues>(options: {
     } finally {
       inFlight.current = false;
     }
-    if (changed.current) timer.current = setTimeout(() => void send(), pauseBeforeSaving);
-  }, [form, save, where, onSaved, onKeptAsDraft, showProblems]);
+    if (!changed.current) return;
+    clearTimeout(timer.current); // one may run already, from a change while this was under way
+    timer.current = setTimeout(() => void send(), pauseBeforeSaving);
+  }, [form, save, where, onSaved, takeTheirs, onKeptAsDraft, showProblems]);
 
   const noteChange = useCallback(() => {
     keepUnsent(where, { version: version.current, values: form.getValues() });

@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { startingChecklist } from "#lib/cost";
 import type { CostingText } from "#lib/evaluation";
 import { PageHead } from "../../../_components/page-head";
 import { costingStart } from "../../../_data/costing-start";
@@ -10,7 +9,7 @@ import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
 import type { CostedBid } from "./_components/costed-bid";
 import { LevelledTotals } from "./_components/levelled-totals";
-import { levelledValues } from "./_components/levelled-values";
+import { filledLevelling } from "./_components/levelled-values";
 import { LevellingForm } from "./_components/levelling-form";
 import { NotCounted } from "./_components/not-counted";
 import { PriceNotes } from "./_components/price-notes";
@@ -32,11 +31,7 @@ export default async function LevellingPage({ params }: PageProps<"/project/[id]
     letter: bid.letter,
     lines: bid.prices.filter(({ givenBy }) => givenBy === "bid").map((line) => ({ id: line.id, label: line.label })),
   }));
-  const filled = (costing: CostingText) =>
-    levelledValues(costing, {
-      checklist: [...(costing.checklist ?? startingChecklist)],
-      bids: bids.map((bid) => bid.id),
-    });
+  const filled = (costing: CostingText) => filledLevelling(costing, bids);
   return (
     <>
       <PageHead {...page} />

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { type AgainstBase, type LinkRow, linkDefaults, linkIds, technicalLinks } from "#lib/cost";
+import type { AgainstBase, LinkRow } from "#lib/cost";
 import type { CostingText, Evaluation } from "#lib/evaluation";
 import type { Figure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
@@ -15,13 +15,9 @@ import { readersUnits } from "../../../../_units";
 import { CostPages } from "../_components/cost-pages";
 import styles from "../_components/tables.module.css";
 import { OwnersForm } from "./_components/owners-form";
-import { ownersValues } from "./_components/owners-values";
+import { filledOwners } from "./_components/owners-values";
 
 export const metadata: Metadata = { title: "Owner’s figures" };
-
-const everyParameter = Object.fromEntries(
-  linkIds.flatMap((link) => technicalLinks[link].parameters.map((parameter) => [parameter, ""] as const)),
-);
 
 export default async function OwnersFiguresPage({ params }: PageProps<"/project/[id]/cost/owners-figures">) {
   const { id } = await params;
@@ -34,11 +30,7 @@ export default async function OwnersFiguresPage({ params }: PageProps<"/project/
     letter,
     now: Object.fromEntries(cost.links.map((row) => [row.link, nowInWords(row)])),
   }));
-  const filled = (costing: CostingText) =>
-    ownersValues(costing, {
-      bids: bids.map((bid) => bid.id),
-      parameters: { ...everyParameter, ...linkDefaults },
-    });
+  const filled = (costing: CostingText) => filledOwners(costing, bids);
   return (
     <>
       <PageHead

@@ -3,7 +3,6 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { costSwings, linesModel, uncertainInputs } from "#lib/cost";
 import { lackingSentences } from "#lib/document";
-import type { CostingText } from "#lib/evaluation";
 import { intervalOfFigure } from "#lib/figure";
 import { PageHead } from "../../../../_components/page-head";
 import { costingStart } from "../../../../_data/costing-start";
@@ -13,18 +12,9 @@ import { pricedArea } from "../_components/priced-bid";
 import { DrawnResults } from "./_components/drawn-results";
 import { Swings } from "./_components/swings";
 import { UncertaintyForm } from "./_components/uncertainty-form";
-import type { UncertaintyValues } from "./_components/uncertainty-values";
+import { filledUncertainty } from "./_components/uncertainty-values";
 
 export const metadata: Metadata = { title: "Uncertainty of cost" };
-
-const filled = (costing: CostingText): UncertaintyValues => ({
-  ...costing,
-  uncertainty: {
-    seed: costing.uncertainty?.seed ?? "1",
-    samples: costing.uncertainty?.samples ?? "20,000",
-    inputs: costing.uncertainty?.inputs ?? [],
-  },
-});
 
 export default async function UncertaintyPage({ params }: PageProps<"/project/[id]/cost/uncertainty">) {
   const { id } = await params;
@@ -59,7 +49,7 @@ export default async function UncertaintyPage({ params }: PageProps<"/project/[i
         </p>
       ) : (
         <>
-          <UncertaintyForm start={await costingStart(id, documents.costing, filled)} bids={named} />
+          <UncertaintyForm start={await costingStart(id, documents.costing, filledUncertainty)} bids={named} />
           {notes.map((note) => (
             <p key={note}>{note}</p>
           ))}

@@ -1,3 +1,4 @@
+import { startingChecklist } from "#lib/cost";
 import type { CostingText } from "#lib/evaluation";
 
 type EntryText = NonNullable<CostingText["levelling"]>[number];
@@ -39,3 +40,10 @@ export function levelledValues(
     ],
   };
 }
+
+/** The same with the checklist that stands in the costing, or the one to start with. */
+export const filledLevelling = (costing: CostingText, bids: readonly Readonly<{ id: string }>[]): LevelledValues =>
+  levelledValues(costing, {
+    checklist: [...(costing.checklist ?? startingChecklist)],
+    bids: bids.map(({ id }) => id),
+  });

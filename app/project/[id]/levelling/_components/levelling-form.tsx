@@ -1,18 +1,23 @@
 "use client";
 import { useRef, useState } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
+import type { CostingText } from "#lib/evaluation";
 import { CostingForm } from "../../_components/price/costing-form";
 import type { CostingStart } from "../../_components/price/costing-start";
 import { ChecklistFields } from "./checklist-fields";
 import { EntryDetails } from "./entry-details";
-import type { LevelledValues } from "./levelled-values";
+import { filledLevelling, type LevelledValues } from "./levelled-values";
 import styles from "./levelling.module.css";
 import { cellSelect, type LevelledBid, ScopeMatrix } from "./scope-matrix";
 
 /** The owner's levelling of all bids. */
 export function LevellingForm({ start, bids }: { start: CostingStart<LevelledValues>; bids: readonly LevelledBid[] }) {
+  const [shared] = useState(() => ({
+    parts: ["levelling", "checklist"] as const,
+    filled: (body: unknown) => filledLevelling(body as CostingText, bids),
+  }));
   return (
-    <CostingForm start={start} label="Levelling">
+    <CostingForm start={start} shared={shared} label="Levelling">
       <section aria-labelledby="scope">
         <h2 id="scope">Scope, item by item</h2>
         <p className="screen-only">

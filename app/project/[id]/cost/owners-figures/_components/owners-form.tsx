@@ -1,14 +1,20 @@
 "use client";
+import { useState } from "react";
+import type { CostingText } from "#lib/evaluation";
 import { CostingForm } from "../../../_components/price/costing-form";
 import type { CostingStart } from "../../../_components/price/costing-start";
 import { AlternativeFields } from "./alternative-fields";
 import { type LinkedBid, LinkFields } from "./link-fields";
-import type { OwnersValues } from "./owners-values";
+import { filledOwners, type OwnersValues } from "./owners-values";
 
 /** The owner's own figures about money. */
 export function OwnersForm({ start, bids }: { start: CostingStart<OwnersValues>; bids: readonly LinkedBid[] }) {
+  const [shared] = useState(() => ({
+    parts: ["links", "linkParameters", "comparedWith", "baseAlternative"] as const,
+    filled: (body: unknown) => filledOwners(body as CostingText, bids),
+  }));
   return (
-    <CostingForm start={start} label="Owner’s figures">
+    <CostingForm start={start} shared={shared} label="Owner’s figures">
       <section aria-labelledby="links">
         <h2 id="links">From technical figures to money</h2>
         <p>

@@ -1,4 +1,4 @@
-import { type LinkId, linkIds } from "#lib/cost";
+import { type LinkId, linkDefaults, linkIds, technicalLinks } from "#lib/cost";
 import type { CostingText } from "#lib/evaluation";
 
 type LinkText = NonNullable<CostingText["links"]>[number];
@@ -32,3 +32,11 @@ export function ownersValues(
     comparedWith: costing.comparedWith ?? { kind: "nothing" },
   };
 }
+
+const everyParameter = Object.fromEntries(
+  linkIds.flatMap((link) => technicalLinks[link].parameters.map((parameter) => [parameter, ""] as const)),
+);
+
+/** The same with the parameters to start with. */
+export const filledOwners = (costing: CostingText, bids: readonly Readonly<{ id: string }>[]): OwnersValues =>
+  ownersValues(costing, { bids: bids.map(({ id }) => id), parameters: { ...everyParameter, ...linkDefaults } });

@@ -18,8 +18,10 @@ type State = Readonly<
   | { kind: "drawing"; progress: DrawingProgress }
   | { kind: "cancelled" }
   | { kind: "failed"; message: string }
-  | { kind: "done"; outcome: CostOutcome; order: CostDrawingOrder }
+  | { kind: "done" }
 >;
+
+type Drawn = Readonly<{ outcome: CostOutcome; order: CostDrawingOrder }>;
 
 /** Draws the costs in a worker of the browser, tells how far it is, and shows what came out. */
 export function DrawnResults({
@@ -32,6 +34,7 @@ export function DrawnResults({
   currency: string;
 }) {
   const [state, setState] = useState<State>({ kind: "ready" });
+  const [last, setLast] = useState<Drawn | null>(null); // stays in view while it is drawn anew
   const stop = useRef<AbortController | null>(null);
   useEffect(() => () => stop.current?.abort(), []);
   const draw = async () => {
@@ -41,7 +44,8 @@ export function DrawnResults({
     try {
       const tell = (progress: DrawingProgress) => setState({ kind: "drawing", progress });
       const outcome = await drawnCosts(order, { tell, signal: control.signal });
-      setState({ kind: "done", outcome, order });
+      setLast({ outcome, order });
+      setState({ kind: "done" });
     } catch (problem) {
       if (control.signal.aborted) setState({ kind: "cancelled" });
       else setState({ kind: "failed", message: problem instanceof Error ? problem.message : String(problem) });
@@ -60,38 +64,38 @@ export function DrawnResults({
           </button>
         )}
       </p>
-      <Told state={state} />
-      {state.kind === "done" ? (
+      <Told state={state} last={last} />
+      {last === null ? null : (
         <>
-          {isSameOrder(state.order, order) ? null : (
+          {isSameOrder(last.order, order) ? null : (
             <p role="status">
               <strong>Out of date.</strong> Something has changed since these were drawn. Draw again to see what it
               moves.
             </p>
           )}
-          {outcomeWords(state.outcome, bids, currency).map((sentence) => (
+          {outcomeWords(last.outcome, bids, currency).map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
           <ChartFrame
             title="How far each cost may lie from the entered one"
             summary="The broad bar holds 9 draws in 10, the dark bar every second one, and the thick rule is the middle. The dashed rule is the cost as entered."
-            draw={(size) => <RangeChart outcome={state.outcome} bids={bids} currency={currency} size={size} />}
-            table={<OutcomeTable outcome={state.outcome} bids={bids} currency={currency} />}
+            draw={(size) => <RangeChart outcome={last.outcome} bids={bids} currency={currency} size={size} />}
+            table={<OutcomeTable outcome={last.outcome} bids={bids} currency={currency} />}
           />
           <ChartFrame
             title="How sure a sum of money is to be enough"
             summary="Each curve rises from the sums that hardly any draw stays under to those that nearly all do. Where it crosses 90, nine draws in ten cost no more."
-            draw={(size) => <ChanceChart outcome={state.outcome} bids={bids} currency={currency} size={size} />}
-            table={<ChanceTable outcome={state.outcome} bids={bids} currency={currency} />}
+            draw={(size) => <ChanceChart outcome={last.outcome} bids={bids} currency={currency} size={size} />}
+            table={<ChanceTable outcome={last.outcome} bids={bids} currency={currency} />}
           />
         </>
-      ) : null}
+      )}
     </>
   );
 }
 
 /** One polite line on how the drawing goes. */
-function Told({ state }: { state: State }) {
+function Told({ state, last }: { state: State; last: Drawn | null }) {
   switch (state.kind) {
     case "ready":
       return <p className={styles.note}>Nothing is drawn yet.</p>;
@@ -105,13 +109,17 @@ function Told({ state }: { state: State }) {
       );
     }
     case "cancelled":
-      return <p role="status">Cancelled. Nothing was kept.</p>;
+      return (
+        <p role="status">
+          Cancelled. {last === null ? "Nothing was kept." : "What stands below is from the drawing before."}
+        </p>
+      );
     case "failed":
       return <p role="alert">The costs could not be drawn: {state.message}</p>;
     case "done":
-      return (
+      return last === null ? null : (
         <p role="status" className={styles.note}>
-          Drawn {state.outcome.samples.toLocaleString("en-US")} times with seed {state.outcome.seed}. The same seed and
+          Drawn {last.outcome.samples.toLocaleString("en-US")} times with seed {last.outcome.seed}. The same seed and
           figures give the same results.
         </p>
       );

@@ -1,9 +1,15 @@
 "use client";
+import type { CostingText } from "#lib/evaluation";
 import { CostingForm } from "../../../_components/price/costing-form";
 import type { CostingStart } from "../../../_components/price/costing-start";
 import { InputFields } from "./input-fields";
 import type { NamedBid } from "./target-fields";
-import type { UncertaintyValues } from "./uncertainty-values";
+import { filledUncertainty, type UncertaintyValues } from "./uncertainty-values";
+
+const shared = {
+  parts: ["uncertainty"],
+  filled: (body: unknown) => filledUncertainty(body as CostingText),
+} as const;
 
 /** What the owner says is not known for certain. */
 export function UncertaintyForm({
@@ -14,7 +20,7 @@ export function UncertaintyForm({
   bids: readonly NamedBid[];
 }) {
   return (
-    <CostingForm start={start} label="Uncertainty">
+    <CostingForm start={start} shared={shared} label="Uncertainty">
       <section aria-labelledby="uncertain">
         <h2 id="uncertain">What is not known for certain</h2>
         <p>

@@ -8,3 +8,13 @@ export type UncertaintyValues = CostingText & {
     inputs: NonNullable<NonNullable<CostingText["uncertainty"]>["inputs"]>;
   };
 };
+
+/** Fills in what a costing does not say of uncertainty yet. */
+export const filledUncertainty = (costing: CostingText): UncertaintyValues => ({
+  ...costing,
+  uncertainty: {
+    seed: costing.uncertainty?.seed ?? "1",
+    samples: costing.uncertainty?.samples ?? "20,000",
+    inputs: costing.uncertainty?.inputs ?? [],
+  },
+});
