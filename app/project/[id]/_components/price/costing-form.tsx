@@ -1,4 +1,5 @@
 "use client";
+import type { z } from "zod";
 import { costingSchema } from "#lib/cost";
 import type { CostingText } from "#lib/evaluation";
 import { AutosaveForm } from "../../../../_components/form/autosave-form";
@@ -19,8 +20,10 @@ export function CostingForm<Values extends CostingText>({
   label: string;
   children: React.ReactNode;
 }) {
+  // a form holds text in every field; the schema takes less as well, which the compiler can't tell of an open type
+  const schema = costingSchema as unknown as z.ZodType<unknown, Values>;
   return (
-    <AutosaveForm schema={costingSchema} {...start} save={saveDocument} label={label} shared={shared}>
+    <AutosaveForm schema={schema} {...start} save={saveDocument} label={label} shared={shared}>
       {children}
     </AutosaveForm>
   );
