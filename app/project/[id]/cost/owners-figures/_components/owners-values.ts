@@ -13,13 +13,14 @@ export type OwnersValues = CostingText & {
 const settingOf = (bid: string, link: LinkId): LinkText => ({ bid, link, choice: { kind: "off" }, own: {} });
 const keyOf = ({ bid, link }: Pick<LinkText, "bid" | "link">) => `${bid} ${link}`;
 
+const everyParameter = Object.fromEntries(
+  linkIds.flatMap((link) => technicalLinks[link].parameters.map((parameter) => [parameter, ""] as const)),
+);
+
 /** Fills in what a costing does not say yet; settings on bids that are gone stay behind the others. */
-export function ownersValues(
-  costing: CostingText,
-  { bids, parameters }: Readonly<{ bids: readonly string[]; parameters: Readonly<Record<string, string>> }>,
-): OwnersValues {
+export function filledOwners(costing: CostingText, bids: readonly Readonly<{ id: string }>[]): OwnersValues {
   const known = new Map((costing.links ?? []).map((setting) => [keyOf(setting), setting]));
-  const wanted = linkIds.flatMap((link) => bids.map((bid) => settingOf(bid, link)));
+  const wanted = linkIds.flatMap((link) => bids.map(({ id }) => settingOf(id, link)));
   const places = new Set(wanted.map(keyOf));
   const written = Object.entries(costing.linkParameters ?? {}).filter(([, text]) => text !== null);
   return {
@@ -28,15 +29,11 @@ export function ownersValues(
       ...wanted.map((blank) => ({ ...blank, ...known.get(keyOf(blank)) })),
       ...(costing.links ?? []).filter((setting) => !places.has(keyOf(setting))),
     ],
-    linkParameters: { ...parameters, ...(Object.fromEntries(written) as Record<string, string>) },
+    linkParameters: {
+      ...everyParameter,
+      ...linkDefaults,
+      ...(Object.fromEntries(written) as Record<string, string>),
+    },
     comparedWith: costing.comparedWith ?? { kind: "nothing" },
   };
 }
-
-const everyParameter = Object.fromEntries(
-  linkIds.flatMap((link) => technicalLinks[link].parameters.map((parameter) => [parameter, ""] as const)),
-);
-
-/** The same with the parameters to start with. */
-export const filledOwners = (costing: CostingText, bids: readonly Readonly<{ id: string }>[]): OwnersValues =>
-  ownersValues(costing, { bids: bids.map(({ id }) => id), parameters: { ...everyParameter, ...linkDefaults } });
