@@ -14,7 +14,7 @@ const settingOf = (bid: string, link: LinkId): LinkText => ({ bid, link, choice:
 const keyOf = ({ bid, link }: Pick<LinkText, "bid" | "link">) => `${bid} ${link}`;
 
 /** Fills in what a costing does not say yet; settings on bids that are gone stay behind the others. */
-export function ownersValues(
+function ownersValues(
   costing: CostingText,
   { bids, parameters }: Readonly<{ bids: readonly string[]; parameters: Readonly<Record<string, string>> }>,
 ): OwnersValues {
