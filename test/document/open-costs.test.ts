@@ -33,7 +33,9 @@ describe("what the owner puts in", () => {
 
   test("stands on the recommendation beside the cost, which is a least where an item is open", () => {
     const [, lineOfB] = recommendation(project, evaluation, "us").bids;
-    expect(lineOfB?.line).toMatch(/at least \$1,228,454 over the whole study\. Of this, \$28,900 is put in by the owner for /);
+    expect(lineOfB?.line).toMatch(
+      /at least \$1,228,454 over the whole study\. Of this, \$28,900 is put in by the owner for /,
+    );
   });
 
   test("is no sentence where nothing is plugged", () =>

@@ -95,8 +95,8 @@ for (const name of pages) {
   });
 }
 
-test("axe finds what is wrong where something is", async ({ page }) => {
-  await page.goto("/no-such-page");
+test("axe finds what is wrong where something is", async ({ page, complaints }) => {
+  await open(page, "/no-such-page", complaints);
   await page.evaluate(() => document.querySelector("main")?.append(document.createElement("img")));
   expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual(["image-alt: img"]);
 });
