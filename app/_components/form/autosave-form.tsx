@@ -10,7 +10,7 @@ import { differences } from "./differences";
 import { DraftNotice } from "./draft-notice";
 import { goToFirstProblem } from "./first-problem";
 import { openTarget } from "./open-target";
-import type { DocumentAddress, SaveAction } from "./save-outcome";
+import type { DocumentAddress, FieldProblem, SaveAction } from "./save-outcome";
 import { SaveStatus } from "./save-status";
 import { isOwnUntouched, othersParts, ownParts, type SharedDocument } from "./shared-document";
 import { type Draft, startOf } from "./start-of";
@@ -122,11 +122,21 @@ export function AutosaveForm<Values extends FieldValues>({
           />
         )}
         {children}
+        {shared !== null && state.kind === "kept-as-draft" && elsewhere(state.problems, shared.parts) ? (
+          <p role="status">
+            <strong>Not here, but on another page:</strong> an entry of the same document can’t be read yet. Until it is
+            mended there, what you change here is kept and does not count.
+          </p>
+        ) : null}
         <SaveStatus id={statusId} state={state} goToProblem={() => goToFirstProblem(element.current)} />
       </form>
     </FormProvider>
   );
 }
+
+/** Whether something that can't be read stands in no part of this page. */
+const elsewhere = (problems: readonly FieldProblem[], parts: readonly string[]): boolean =>
+  problems.some(({ field }) => !parts.includes(field.split(".")[0] ?? ""));
 
 /**
  * Leaving a field may show a sentence under it that moves the button being pressed away before it is released. So a
