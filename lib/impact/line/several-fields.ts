@@ -52,8 +52,9 @@ export function severalFieldsLine(points: readonly FieldPoint[]): SeveralFields 
   if (fields < fieldsNeeded || points.length < fields + 2 || places < 2) {
     return { kind: "not-enough-fields", fields, reason: tooFew(fields, points.length, places) };
   }
-  const ratio = likeliestRatio(groups);
-  const solved = solvedFor(ratio, groups);
+  const moments = groups.map(momentsOf);
+  const ratio = likeliestRatio(moments, points.length);
+  const solved = solvedFor(ratio, moments);
   const within = solved.residual / (points.length - 2);
   const [intercept, slope] = solved.line;
   const { a, b, c } = solved.information;
@@ -85,7 +86,9 @@ function weightsOf(
   const determinant = a * c - b * b;
   const of = new Map<FieldPoint, Readonly<{ intercept: number; slope: number }>>();
   for (const group of groups) {
-    const { pulled, w, x } = pullOf(group, ratio);
+    const moments = momentsOf(group);
+    const { w, x } = moments;
+    const { pulled } = pullOf(moments, ratio);
     for (const point of group) {
       const [one, along] = [point.fields * (1 - pulled * w), point.fields * (point.x - pulled * x)];
       of.set(point, { intercept: (c * one - b * along) / determinant, slope: (a * along - b * one) / determinant });
@@ -94,12 +97,37 @@ function weightsOf(
   return points.map((point) => of.get(point) ?? { intercept: 0, slope: 0 });
 }
 
-/** How far the results of one field are pulled together by what they share, with their weights summed. */
-function pullOf(group: readonly FieldPoint[], ratio: number) {
+/** Weighted sums over the results of one field; they hold for every ratio, of which many are tried. */
+type Moments = Readonly<{
+  w: number;
+  x: number;
+  y: number;
+  xx: number;
+  xy: number;
+  yy: number;
+  largestWeight: number;
+  logWeights: number;
+}>;
+
+function momentsOf(group: readonly FieldPoint[]): Moments {
   const weights = group.map(({ fields }) => fields);
-  const shared = ratio / Math.max(...weights); // a mean over m fields has an m-th of the variance between fields
-  const [w, x] = [sum(weights), sum(group.map((point) => point.fields * point.x))];
-  return { weights, shared, w, x, pulled: shared / (1 + shared * w) };
+  const moment = (of: (point: FieldPoint) => number) => sum(group.map((point) => point.fields * of(point)));
+  return {
+    w: sum(weights),
+    x: moment(({ x }) => x),
+    y: moment(({ y }) => y),
+    xx: moment(({ x }) => x ** 2),
+    xy: moment(({ x, y }) => x * y),
+    yy: moment(({ y }) => y ** 2),
+    largestWeight: Math.max(...weights),
+    logWeights: sum(weights.map(Math.log)),
+  };
+}
+
+/** How far the results of one field are pulled together by what they share. */
+function pullOf({ w, largestWeight }: Moments, ratio: number) {
+  const shared = ratio / largestWeight; // a mean over m fields has an m-th of the variance between fields
+  return { shared, pulled: shared / (1 + shared * w) };
 }
 
 /** Where one result on a new field of the system lies at `x` with the given chance. */
@@ -136,19 +164,18 @@ type Solved = Readonly<{
 }>;
 
 /** Generalised least squares for one ratio of the variance between fields to the variance within. */
-function solvedFor(ratio: number, groups: readonly (readonly FieldPoint[])[]): Solved {
+function solvedFor(ratio: number, groups: readonly Moments[]): Solved {
   const total = { a: 0, b: 0, c: 0, y: 0, xy: 0, yy: 0, logVariance: 0 };
-  for (const group of groups) {
-    const { weights, shared, w, x, pulled } = pullOf(group, ratio);
-    const moment = (of: (point: FieldPoint) => number) => sum(group.map((point) => point.fields * of(point)));
-    const y = moment((point) => point.y);
+  for (const moments of groups) {
+    const { w, x, y } = moments;
+    const { shared, pulled } = pullOf(moments, ratio);
     total.a += w - pulled * w * w;
     total.b += x - pulled * w * x;
-    total.c += moment((point) => point.x ** 2) - pulled * x * x;
+    total.c += moments.xx - pulled * x * x;
     total.y += y - pulled * w * y;
-    total.xy += moment((point) => point.x * point.y) - pulled * x * y;
-    total.yy += moment((point) => point.y ** 2) - pulled * y * y;
-    total.logVariance += Math.log1p(shared * w) - sum(weights.map(Math.log));
+    total.xy += moments.xy - pulled * x * y;
+    total.yy += moments.yy - pulled * y * y;
+    total.logVariance += Math.log1p(shared * w) - moments.logWeights;
   }
   const { a, b, c, y, xy, yy, logVariance } = total;
   const determinant = a * c - b * b;
@@ -159,17 +186,17 @@ function solvedFor(ratio: number, groups: readonly (readonly FieldPoint[])[]): S
 }
 
 /** −2 × the restricted log likelihood, up to a constant. */
-function unlikeliness(ratio: number, groups: readonly (readonly FieldPoint[])[]): number {
+function unlikeliness(ratio: number, groups: readonly Moments[], count: number): number {
   const { information, residual, logVariance } = solvedFor(ratio, groups);
   const { a, b, c } = information;
-  const count = sum(groups.map(({ length }) => length));
   return logVariance + Math.log(a * c - b * b) + (count - 2) * Math.log(residual);
 }
 
 /** Ratios of e^−14 to e^14 are looked through; below that the spread between fields is 0. */
-function likeliestRatio(groups: readonly (readonly FieldPoint[])[]): number {
-  const best = Math.exp(lowestOf((logarithm) => unlikeliness(Math.exp(logarithm), groups), -14, 14));
-  return unlikeliness(0, groups) <= unlikeliness(best, groups) ? 0 : best;
+function likeliestRatio(groups: readonly Moments[], count: number): number {
+  const at = (ratio: number) => unlikeliness(ratio, groups, count);
+  const best = Math.exp(lowestOf((logarithm) => at(Math.exp(logarithm)), -14, 14));
+  return at(0) <= at(best) ? 0 : best;
 }
 
 /** Satterthwaite's degrees of freedom of variance between + variance within, from the mean squares of both. */
