@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { costBridge } from "#lib/cost";
+import { lackingSentences } from "#lib/document";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { PageHead } from "../../../../_components/page-head";
 import { loadEvaluation } from "../../../../_data/load-project";
@@ -79,7 +80,13 @@ function Pair({
       </h2>
       <ChartFrame
         title="What makes the difference"
-        summary={bridgeWords(bridge, { ...letters, currency })}
+        summary={[
+          bridgeWords(bridge, {
+            ...{ ...letters, currency },
+            open: [first, second].filter(({ isLeast }) => isLeast).map(({ bid }) => bid.letter),
+          }),
+          ...[first, second].flatMap(({ bid }) => lackingSentences(bid)),
+        ].join(" ")}
         draw={(size) => <BridgeChart bridge={bridge} {...ends} currency={currency} size={size} />}
         table={<BridgeTable bridge={bridge} {...letters} currency={currency} />}
       />
