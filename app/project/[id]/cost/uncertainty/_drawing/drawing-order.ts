@@ -18,13 +18,6 @@ export type CostDrawingOrder = Readonly<{
   samples: number;
 }>;
 
-/** What a worker sends back. After `done` or `failed` nothing follows. */
-export type CostDrawingAnswer = Readonly<
-  | { kind: "progress"; progress: DrawingProgress }
-  | { kind: "done"; outcome: CostOutcome }
-  | { kind: "failed"; message: string }
->;
-
 /** Runs an order and tells how far it is. Between two reports others get their turn, so that it can be stopped there. */
 export async function answerOrder(
   { bids, inputs, setting, seed, samples }: CostDrawingOrder,
