@@ -10,7 +10,7 @@ const steadyHeaders = [
 
 /** @type {import("next").NextConfig} */
 export default {
-  serverExternalPackages: ["better-sqlite3", "pg"],
+  serverExternalPackages: ["better-sqlite3", "pg", "docx", "fontkit", "pdfkit"],
   turbopack: { root: import.meta.dirname },
   poweredByHeader: false,
   typescript: { ignoreBuildErrors: true }, // `npm test` checks the types; a first start need not do it again

@@ -99,9 +99,14 @@ async function unit() {
     ...(findPostgres()
       ? []
       : ["the store over PostgreSQL was not run: no server was found, and none could be installed"]),
-    ...(findLibreOffice()
+    ...(findLibreOffice("calc")
       ? []
       : ["the audit workbook was not recalculated: no LibreOffice was found, and none could be installed"]),
+    ...(findLibreOffice("writer")
+      ? []
+      : [
+          "no document was opened in a word processor: no LibreOffice for texts was found, and none could be installed",
+        ]),
   ];
   if (lacking.length === 0) return outcome;
   return { ...outcome, ok: outcome.ok && mayLack, note: [outcome.note, ...lacking].filter(Boolean).join("; ") };

@@ -2,8 +2,8 @@
 // installs them from the system's packages where this account may do that.
 // @ts-check
 import { spawnSync } from "node:child_process";
-import { existsSync, readdirSync } from "node:fs";
-import { delimiter, join } from "node:path";
+import { existsSync, readdirSync, realpathSync } from "node:fs";
+import { delimiter, dirname, join } from "node:path";
 
 /** @param {string} name @returns {string | undefined} */
 function onPath(name) {
@@ -41,9 +41,15 @@ export function findPostgres() {
   return folders.find((folder) => ["initdb", "pg_ctl", "postgres"].every((name) => existsSync(join(folder, name))));
 }
 
-/** @returns {string | undefined} the LibreOffice that works out workbooks */
-export function findLibreOffice() {
-  return process.env.EVENFIELD_LIBREOFFICE || ["soffice", "libreoffice", "localc"].map(onPath).find(Boolean);
+/**
+ * @param {"calc" | "writer"} part works out workbooks, or opens text documents
+ * @returns {string | undefined} a LibreOffice with that part
+ */
+export function findLibreOffice(part) {
+  const program = process.env.EVENFIELD_LIBREOFFICE || ["soffice", "libreoffice", "localc"].map(onPath).find(Boolean);
+  if (program === undefined || part === "calc") return program;
+  const beside = readdirSync(dirname(realpathSync(program))); // the suite may come without the part for texts
+  return beside.some((name) => name.includes("swlo")) ? program : undefined;
 }
 
 const mayInstall = () => process.getuid?.() === 0 && onPath("apt-get") !== undefined;
@@ -75,7 +81,8 @@ export async function provideTools(wanted) {
   const packages = [];
   if (wanted.browser && (await findChromium()).kind === "missing") packages.push("chromium");
   if (wanted.postgres && !findPostgres()) packages.push("postgresql");
-  if (wanted.libreOffice && !findLibreOffice()) packages.push("libreoffice-calc-nogui");
+  if (wanted.libreOffice && !findLibreOffice("calc")) packages.push("libreoffice-calc-nogui");
+  if (wanted.libreOffice && !findLibreOffice("writer")) packages.push("libreoffice-writer-nogui");
   if (packages.length === 0) return;
   if (mayInstall()) {
     console.log(`Installing ${packages.join(" and ")} from the system's packages.`);

@@ -8,6 +8,21 @@ export { explainForm, type FormProblem } from "./bid-form/problem";
 export { claimsCsv, claimsOfBidsCsv } from "./claims-csv";
 export { boundedGap, lackingSentences } from "./cost-sentences";
 export { pluggedPart, pluggedSentences } from "./plugs";
+export type {
+  NumberPlace,
+  PrintedBlock,
+  PrintedColumn,
+  PrintedDocument,
+  PrintedTable,
+  PrintedText,
+  Run,
+  RunStyle,
+} from "./printed/model";
+export { writtenNumbers } from "./printed/numbering";
+export type { PrintedFonts } from "./printed/pdf/fonts";
+export { printedAsPdf } from "./printed/pdf/printed-as-pdf";
+export { printedAsText } from "./printed/plain-text";
+export { printedAsWord } from "./printed/word/printed-as-word";
 export {
   explainProjectFile,
   type ProjectFileProblem,
