@@ -61,7 +61,6 @@ function fieldsInWords({ fieldsApart, residualDeviation }: FittedDrift): readonl
   return [
     `All fields age by the same slope, each with an offset of its own: spread between fields ${inGrams(betweenFields)}, scatter on one field ${inGrams(residualDeviation)}. This field is one more of them.`,
     ...(unnamed === 0 ? [] : [`Levels on no named field count as a field of their own: ${unnamed}.`]),
-    ...(named === 2 ? ["Two named fields show their spread by one difference only, so it is not well known."] : []),
   ];
 }
 

@@ -152,8 +152,9 @@ describe("several fields of one system", () => {
     expect(line.withinField).toBeCloseTo(1.431592, 6);
     expect(Math.sqrt(line.covariance.intercept)).toBeCloseTo(0.8023952, 6);
     expect(Math.sqrt(line.covariance.slope)).toBeCloseTo(0.0616059, 6);
-    // Satterthwaite by hand from the printed deviations: (4.98443 + 1.53709)² ÷ (4.98443² ÷ 26 + 1.53709² ÷ 80)
-    expect(line.degreesOfFreedom).toBeCloseTo(43.1739, 3);
+    // Satterthwaite by hand from the printed deviations, for a new field and the error of the mean of 27:
+    // 4.98443 × 28 ÷ 27 = 5.16904; (5.16904 + 1.53709)² ÷ (5.16904² ÷ 26 + 1.53709² ÷ 80)
+    expect(line.degreesOfFreedom).toBeCloseTo(42.5395, 3);
   });
 
   // closed form where every field has the same ages: mean squares of the analysis of variance
@@ -492,26 +493,35 @@ describe("calibration: stated 95 % intervals hold what they say", () => {
     expect(held / fields).toBeLessThan(0.97);
   });
 
-  test("so does the interval of a new field of a system known from several fields", () => {
+  const newFieldHeld = (fieldsTested: number, ages: (field: number) => readonly number[]) => {
     const samples = samplesFrom(2027);
     let held = 0;
     for (let trial = 0; trial < fields; trial += 1) {
       const [start, change] = [90 + 40 * samples.uniform(), 5 * samples.uniform()];
       const [between, within] = [2 + 8 * samples.uniform(), 1 + 4 * samples.uniform()];
-      const points = Array.from({ length: 8 }, (_, field) => ({ field, offset: between * samples.normal() })).flatMap(
-        ({ field, offset }) =>
-          [field % 3, 3, 6, 8 - (field % 2)].map((x) => ({
-            ...{ x, field: String(field), fields: 1 },
-            y: start + change * x + offset + within * samples.normal(),
-          })),
+      const points = Array.from({ length: fieldsTested }, (_, field) => ({ field, offset: between * samples.normal() }));
+      const results = points.flatMap(({ field, offset }) =>
+        ages(field).map((x) => ({
+          ...{ x, field: String(field), fields: 1 },
+          y: start + change * x + offset + within * samples.normal(),
+        })),
       );
       const age = 10 * samples.uniform();
-      const { low, high } = newFieldOnLine(fitted(points), age, 0.95);
+      const { low, high } = newFieldOnLine(fitted(results), age, 0.95);
       const found = start + change * age + between * samples.normal() + within * samples.normal();
       held += Number(low <= found && found <= high);
     }
-    expect(held / fields).toBeGreaterThan(0.93);
-    expect(held / fields).toBeLessThan(0.97);
+    return held / fields;
+  };
+
+  test.each([
+    ["eight fields", 8, (field: number) => [field % 3, 3, 6, 8 - (field % 2)]],
+    ["the fewest fields that carry one", 3, (field: number) => [field, 3 + field, 6 + field]],
+    ["few results on each", 4, (field: number) => [field, 5 + field]],
+  ] as const)("so does the interval of a new field of a system known from several: %s", (_, fieldsTested, ages) => {
+    const share = newFieldHeld(fieldsTested, ages);
+    expect(share).toBeGreaterThan(0.93);
+    expect(share).toBeLessThan(0.97);
   });
 
   test("fields in which all locations meet the limit are as many as was said", () => {

@@ -86,13 +86,15 @@ describe("levels on named fields", () => {
     on("south", "new", "116 g"),
     on("south", "year 4", "125 g"),
     on("south", "year 7", "137 g"),
+    on("east", "year 2", "112 g"),
+    on("east", "year 5", "124 g"),
   ];
 
   test("carry a line that tells the fields apart, the level as new of each among them", () => {
     const { outlook, asNew } = hardnessOf(...levels);
     if (outlook.kind !== "outlook" || outlook.drift.kind !== "fitted") throw new Error("a line was expected");
-    expect(outlook.drift.points).toHaveLength(6);
-    expect(outlook.drift.fieldsApart).toMatchObject({ kind: "several-fields", named: 2 });
+    expect(outlook.drift.points).toHaveLength(8);
+    expect(outlook.drift.fieldsApart).toMatchObject({ kind: "several-fields", named: 3 });
     expect(asNew).toMatchObject({ value: 116 }); // the less favourable figure stands as the level as new
   });
 

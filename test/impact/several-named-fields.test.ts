@@ -82,10 +82,15 @@ describe("levels on several named fields", () => {
   test.each([
     ["no field is named", threeFields.map((point) => ({ ...point, field: null })), /^No figure names the field/],
     ["one field is named", [on("north", 0, 104), on("north", 3, 112), on("north", 5, 113)], /^Only one field is named/],
+    [
+      "two fields only are named",
+      threeFields.filter(({ field }) => field !== "east"),
+      /needs at least 3 fields of the system; results stand for 2\. All count alike/,
+    ],
     ["the named fields have too few results", [on("a", 0, 104), on("b", 3, 112), on("c", 5, 113)], /too few to tell/],
     [
       "each field lies exactly on one slope",
-      [0, 2, 4].flatMap((years) => [on("a", years, 100 + 2 * years), on("b", years, 110 + 2 * years)]),
+      [0, 2, 4].flatMap((years) => [100, 110, 118].map((start) => on(`field of ${start}`, years, start + 2 * years))),
       /exactly on one slope/,
     ],
   ])("count alike, with the reason, where %s", (_, points, reason) => {

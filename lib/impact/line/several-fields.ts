@@ -37,8 +37,8 @@ export type SeveralFields = Readonly<
   { kind: "fitted"; line: SeveralFieldsLine } | { kind: "not-enough-fields"; fields: number; reason: string }
 >;
 
-/** Without two fields nothing tells a field from another. */
-const fieldsNeeded = 2;
+/** Two fields show one difference only, and the range for a third then holds less often than it says. */
+const fieldsNeeded = 3;
 
 /**
  * Random-intercept line by restricted maximum likelihood; for fields with the same ages this is the estimate of the
@@ -199,12 +199,15 @@ function likeliestRatio(groups: readonly Moments[], count: number): number {
   return at(0) <= at(best) ? 0 : best;
 }
 
-/** Satterthwaite's degrees of freedom of variance between + variance within, from the mean squares of both. */
+/**
+ * Satterthwaite's degrees of freedom of the error of a new field where the line is surest, from the mean squares of both
+ * kinds: the mean of all fields adds its share to the variance between.
+ */
 function newFieldFreedom(between: number, within: number, groups: readonly (readonly FieldPoint[])[]): number {
   const count = sum(groups.map(({ length }) => length));
   const fields = groups.length;
   const perField = fields / sum(groups.map(({ length }) => 1 / length)); // harmonic mean
-  const fromFields = between + within / perField;
+  const fromFields = (between + within / perField) * (1 + 1 / fields);
   const fromWithin = within * (1 - 1 / perField);
   const freedom =
     (fromFields + fromWithin) ** 2 / (fromFields ** 2 / (fields - 1) + fromWithin ** 2 / (count - fields - 1));

@@ -13,7 +13,8 @@ const namedNeeded = 2;
 
 /**
  * The line through the middles of values by age; values that are open on one side carry no middle and are left out.
- * Where the values name two fields or more, each field has an offset of its own; otherwise all count alike.
+ * Where the values name two fields or more and stand for three, each field has an offset of its own; otherwise all count
+ * alike.
  * @source derived: least squares, as in NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1, or restricted maximum
  * likelihood for several fields
  */
@@ -29,7 +30,9 @@ export function lineOverAge(
   const named = new Set(closed.flatMap(({ field }) => field ?? [])).size;
   if (named < namedNeeded) return { kind: "fitted", line: pooledLine(closed, places, tooFewNamed(named, closed)) };
   const several = severalFieldsLine(places);
-  if (several.kind === "not-enough-fields") return { kind: "fitted", line: pooledLine(closed, places, several.reason) };
+  if (several.kind === "not-enough-fields") {
+    return { kind: "fitted", line: pooledLine(closed, places, `${several.reason} ${pooledInWords}`) };
+  }
   if (isWithoutScatter(several.line)) return { kind: "fitted", line: pooledLine(closed, places, noScatter) };
   return { kind: "fitted", line: lineOfFields(closed, several.line, named) };
 }
@@ -39,6 +42,8 @@ const leastScatter = { share: 1 / 500, amount: 1e-9 };
 
 const isWithoutScatter = ({ withinField, betweenFields }: SeveralFieldsLine): boolean =>
   !(withinField > Math.max(leastScatter.amount, leastScatter.share * betweenFields));
+
+const pooledInWords = "All count alike; where several come from one field, the range is too narrow.";
 
 const noScatter =
   "The figures of each field lie exactly on one slope, so nothing shows how results scatter and all count alike; ask for the single results.";
@@ -82,9 +87,9 @@ function lineOfFields(closed: readonly AgedValue[], line: SeveralFieldsLine, nam
 }
 
 function tooFewNamed(named: number, values: readonly AgedValue[]): string {
-  const who = named === 0 ? "No figure names the field that it was measured on" : "Only one field is named";
+  const who = named === 0 ? "No figure names the field that it was measured on." : "Only one field is named.";
   const means = values.some(({ fields }) => (fields ?? 1) > 1) ? " A mean over fields counts as one figure too." : "";
-  return `${who}, so all count alike; where several come from one field, the range is too narrow.${means}`;
+  return `${who} ${pooledInWords}${means}`;
 }
 
 /** How a new result at an age comes about: the line, its standard error and what stated ranges add to either side. */

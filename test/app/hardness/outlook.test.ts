@@ -70,7 +70,7 @@ describe("outlookRuns", () => {
 });
 
 const unnamed =
-  "No figure names the field that it was measured on, so all count alike; where several come from one field, the range is too narrow.";
+  "No figure names the field that it was measured on. All count alike; where several come from one field, the range is too narrow.";
 
 describe("standingBehind", () => {
   test("says that levels on a straight line show no certainty", () => {

@@ -52,16 +52,14 @@ describe("agedLines", () => {
       if (amount.kind !== "fitted") throw new Error(amount.reason);
       return amount.severalFields.kind === "fitted" ? "" : amount.severalFields.reason;
     };
-    expect(reasonOf([0, 2, 4].map((years) => result(years, 110 + years, "one")))).toBe(
-      "The spread from field to field needs at least 2 fields of the system; results stand for 1.",
+    const onFields = (...names: readonly string[]) =>
+      names.flatMap((field, at) => [0, 3, 5].map((years) => result(years, 110 + years + at, field)));
+    expect(reasonOf(onFields("a", "b"))).toBe(
+      "The spread from field to field needs at least 3 fields of the system; results stand for 2.",
     );
     expect(reasonOf([0, 2, 4, 6].map((years) => result(years, 110 + years)))).toBe(
       "4 results on 4 fields are too few to tell the change with age from the spread between fields.",
     );
-    expect(
-      reasonOf(
-        ["a", "b", "c"].flatMap((field, at) => [0, 3, 5].map((years) => result(years, 110 + years + at, field))),
-      ),
-    ).toBe("");
+    expect(reasonOf(onFields("a", "b", "c"))).toBe("");
   });
 });
