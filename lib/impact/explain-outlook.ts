@@ -1,7 +1,7 @@
 import { explainShortfall } from "#lib/figure";
 import { formatValue, measured } from "#lib/quantity";
 import { ageInWords } from "./age-in-words";
-import type { FittedDrift, HardnessOutlook, YearFound } from "./model";
+import type { FittedDrift, HardnessOutlook, YearOrOpen } from "./model";
 
 type Known = Extract<HardnessOutlook, { kind: "outlook" }>;
 
@@ -12,12 +12,17 @@ export function explainOutlook(outlook: HardnessOutlook): readonly string[] {
   const window = `the target window, ${formatValue("impactLevel", outlook.softest, "us")},`;
   return [
     premiseSentence(outlook),
-    limitSentence(outlook.firstYearLikelyAbove, "The likely level", limit),
-    limitSentence(outlook.firstYearPossiblyAbove, "The hard side of the range", limit),
-    windowSentence(outlook.firstYearLikelyTooSoft, "The likely level", window),
-    windowSentence(outlook.firstYearPossiblyTooSoft, "The soft side of the range", window),
+    ...limitSentence(outlook.firstYearLikelyAbove, "The likely level", limit),
+    ...limitSentence(outlook.firstYearPossiblyAbove, "The hard side of the range", limit),
+    ...windowSentence(outlook.firstYearLikelyTooSoft, "The likely level", window),
+    ...windowSentence(outlook.firstYearPossiblyTooSoft, "The soft side of the range", window),
+    ...(outlook.firstYearPossiblyAbove.kind === "open-side" ? [openSentence("upper", "hard")] : []),
+    ...(outlook.firstYearPossiblyTooSoft.kind === "open-side" ? [openSentence("lower", "soft")] : []),
   ];
 }
+
+const openSentence = (side: string, how: string): string =>
+  `Not every level is stated with its ${side} side, so nothing says how ${how} it may be.`;
 
 function premiseSentence({ drift, ages }: Known): string {
   switch (drift.kind) {
@@ -34,24 +39,34 @@ function onFields({ fieldsApart }: FittedDrift): string {
   return `, ${fieldsApart.named} fields named (spread from field to field ${between})`;
 }
 
-function limitSentence(found: YearFound, subject: string, limit: string): string {
+/** Nothing where the side is open. */
+function limitSentence(found: YearOrOpen, subject: string, limit: string): readonly string[] {
   switch (found.kind) {
     case "known":
-      return found.year === 0
-        ? `${subject} is at or above ${limit} as new.`
-        : `${subject} first reaches ${limit} in year ${found.year}.`;
+      return [
+        found.year === 0
+          ? `${subject} is at or above ${limit} as new.`
+          : `${subject} first reaches ${limit} in year ${found.year}.`,
+      ];
     case "not-within-horizon":
-      return `${subject} stays below ${limit} through year ${found.horizon}.`;
+      return [`${subject} stays below ${limit} through year ${found.horizon}.`];
+    case "open-side":
+      return [];
   }
 }
 
-function windowSentence(found: YearFound, subject: string, window: string): string {
+/** Nothing where the side is open. */
+function windowSentence(found: YearOrOpen, subject: string, window: string): readonly string[] {
   switch (found.kind) {
     case "known":
-      return found.year === 0
-        ? `${subject} falls below ${window} as new.`
-        : `${subject} first falls below ${window} in year ${found.year}.`;
+      return [
+        found.year === 0
+          ? `${subject} falls below ${window} as new.`
+          : `${subject} first falls below ${window} in year ${found.year}.`,
+      ];
     case "not-within-horizon":
-      return `${subject} does not fall below ${window} through year ${found.horizon}.`;
+      return [`${subject} does not fall below ${window} through year ${found.horizon}.`];
+    case "open-side":
+      return [];
   }
 }

@@ -4,6 +4,7 @@ import { type DepthGrid, type GridSpread, gridSpread, type NoGrid } from "./grid
 import type { AgedLevel, ImpactRequirement } from "./model";
 import { outlookChoices, wantedChance } from "./outlook-choices";
 import { type ChanceOutlook, chanceOutlook, type SpreadBasis } from "./property/chances";
+import type { StatedOneSided } from "./property/explain-chances";
 import { isClosedValue, lineOverAge } from "./property/line-over-age";
 import type { AgedValue, ValueBasis } from "./property/model";
 import { depthDeviations, infillClass } from "./spread/depth-spread";
@@ -29,7 +30,7 @@ export type HardnessChancesQuestion = Readonly<{
  * no greater where they are stated as at least.
  * @source derived: a lower level keeps a limit from above more surely, in every year and at every spot
  */
-export type ChanceBound = Readonly<{ stated: "at-most" | "at-least"; outlook: ChanceOutlook }>;
+export type ChanceBound = Readonly<{ stated: StatedOneSided; outlook: ChanceOutlook }>;
 
 /** The chances with what they rest on, in sentences. */
 export type HardnessChances = Readonly<{

@@ -22,7 +22,12 @@ export { effectiveYears, effectiveYearsAfterReset, type Reset } from "./effectiv
 export { explainChances, explainChanceYear } from "./explain-chances";
 export { explainOutlook } from "./explain-outlook";
 export { type DepthGrid, gridSpread } from "./grid-spread";
-export { type HardnessChances, type HardnessChancesQuestion, hardnessChances } from "./hardness-chances";
+export {
+  type ChanceBound,
+  type HardnessChances,
+  type HardnessChancesQuestion,
+  hardnessChances,
+} from "./hardness-chances";
 export { type AgedLines, type AgedResult, agedLines, ageInYears, pulledBySingleResults } from "./line/aged-lines";
 export { type LeastSquaresLine, leastSquaresLine } from "./line/least-squares";
 export { meanOnLine, newResultOnLine, slopeInterval } from "./line/line-intervals";
@@ -45,6 +50,7 @@ export type {
   SpreadChoice,
   StatedLevel,
   YearFound,
+  YearOrOpen,
 } from "./model";
 export { hardnessOutlook } from "./outlook";
 export { type OutlookChoices, outlookChoices, startingOutlookText, wantedChance } from "./outlook-choices";
@@ -75,3 +81,4 @@ export {
 export { type Grooming, groomings } from "./spread/grooming";
 export { spreadValidity } from "./spread/spread-of-level";
 export { studentFactor } from "./student-factor";
+export { yearInWords } from "./year-in-words";

@@ -87,6 +87,9 @@ export type AgedLevel = StatedLevel & Readonly<{ years: number }>;
 /** The first year in which something holds, or that it does not up to the horizon. */
 export type YearFound = Readonly<{ kind: "known"; year: number } | { kind: "not-within-horizon"; horizon: number }>;
 
+/** A first year, or that none can be told because what is stated leaves that side open ("at most", "at least"). */
+export type YearOrOpen = YearFound | Readonly<{ kind: "open-side" }>;
+
 /** A level with its age; all that the line needs. */
 export type PointInTime = Readonly<{ years: number; level: Interval<"g"> }> & OnField;
 
@@ -148,12 +151,12 @@ export type HardnessOutlook = Readonly<
       /** Index is the year: 0 to the horizon. */
       years: readonly OutlookYear[];
       /** The first year in which the likely level is at or above the limit. */
-      firstYearLikelyAbove: YearFound;
+      firstYearLikelyAbove: YearOrOpen;
       /** The first year in which the hard side of the range is at or above the limit. */
-      firstYearPossiblyAbove: YearFound;
+      firstYearPossiblyAbove: YearOrOpen;
       /** The first year in which the likely level is below the target window. */
-      firstYearLikelyTooSoft: YearFound;
-      firstYearPossiblyTooSoft: YearFound;
+      firstYearLikelyTooSoft: YearOrOpen;
+      firstYearPossiblyTooSoft: YearOrOpen;
     }
   | { kind: "unknown"; because: Shortfall }
 >;

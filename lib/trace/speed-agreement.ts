@@ -55,5 +55,12 @@ export function speedAgreement(
     };
   if (stated < speeds.low * (1 - speedTolerance))
     return { kind: "trace-too-strong", why: `${asks}, which is more. Check the calibration and the drop height.` };
-  return { kind: "agrees", why: `${asks}: they agree within ${speedTolerance * 100} %.` };
+  const tolerance = `${speedTolerance * 100} %`;
+  return {
+    kind: "agrees",
+    why:
+      fall === null
+        ? `${asks}, as the rebound is not measured: the stated one lies there, give or take ${tolerance}.`
+        : `${asks}: they agree within ${tolerance}.`,
+  };
 }

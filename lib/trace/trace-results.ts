@@ -47,7 +47,7 @@ export function traceResults(recorded: Trace, question: TraceQuestion): TraceRes
     peakLevel: peakFigure(trace, pulse, shared),
     headInjuryCriterion: criterionFigure(criterion, question.criterionWindow, shared),
     ...motionFigures(trace, pulse, found, question.dropHeight, shared),
-    notes: [...shared.slice(1), ...pulseNotes(trace, pulse)],
+    notes: [...shared, ...pulseNotes(trace, pulse)],
   };
 }
 

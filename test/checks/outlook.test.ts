@@ -499,7 +499,10 @@ describe("calibration: stated 95 % intervals hold what they say", () => {
     for (let trial = 0; trial < fields; trial += 1) {
       const [start, change] = [90 + 40 * samples.uniform(), 5 * samples.uniform()];
       const [between, within] = [2 + 8 * samples.uniform(), 1 + 4 * samples.uniform()];
-      const points = Array.from({ length: fieldsTested }, (_, field) => ({ field, offset: between * samples.normal() }));
+      const points = Array.from({ length: fieldsTested }, (_, field) => ({
+        field,
+        offset: between * samples.normal(),
+      }));
       const results = points.flatMap(({ field, offset }) =>
         ages(field).map((x) => ({
           ...{ x, field: String(field), fields: 1 },

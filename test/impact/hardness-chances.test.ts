@@ -140,6 +140,10 @@ describe("hardnessChances", () => {
     if (exact.outlook.kind !== "chances" || lower.kind !== "chances") throw new Error("levels were stated");
     for (const [year, { decisive }] of exact.outlook.years.entries())
       expect(lower.years[year]?.decisive).toBeGreaterThanOrEqual(decisive - 1e-9);
+    if (most.bound === null) throw new Error("a bound was expected");
+    expect(explainChanceYear(most.bound.outlook, 0, "B", most.bound.stated)[0]).toMatch(
+      / if the owner's assumptions hold\. That is the most it can be, as its levels are stated as at most only\.$/,
+    );
     const least = open(140, Number.POSITIVE_INFINITY);
     expect(least.bound?.stated).toBe("at-least");
     expect(explainChances(least, "B")[0]).toContain("no greater");

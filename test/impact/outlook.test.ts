@@ -61,8 +61,19 @@ describe("hardnessOutlook on the owner's scenario", () => {
   test("keeps an open side open", () => {
     const found = outlook({ newLevel: stated(Number.NEGATIVE_INFINITY, 120) });
     expect(at(found, 5).level).toMatchObject({ kind: "at-most", high: 135 });
-    expect(at(found, 5).likely).toBe(125);
-    expect(found.firstYearPossiblyTooSoft).toEqual({ kind: "known", year: 0 });
+    expect(found.firstYearPossiblyTooSoft).toEqual({ kind: "open-side" });
+    expect(found.firstYearLikelyTooSoft).toEqual({ kind: "open-side" });
+    expect(found.firstYearPossiblyAbove).toEqual({ kind: "not-within-horizon", horizon: 12 });
+    expect(explainOutlook(found).slice(1)).toEqual([
+      "The hard side of the range stays below the limit of 165 g through year 12.",
+      "Not every level is stated with its lower side, so nothing says how soft it may be.",
+    ]);
+    const least = outlook({ newLevel: stated(120, Number.POSITIVE_INFINITY) });
+    expect(least.firstYearPossiblyAbove).toEqual({ kind: "open-side" });
+    expect(explainOutlook(least).slice(1)).toEqual([
+      "The soft side of the range does not fall below the target window, 90 g, through year 12.",
+      "Not every level is stated with its upper side, so nothing says how hard it may be.",
+    ]);
   });
 
   test("leaves a one-sided level out beside a full one, and says so", () => {

@@ -13,7 +13,21 @@ export type Told = Readonly<{
   dimension: DimensionName;
   /** Below the wished window: "softer than" for hardness. */
   belowWindow: string;
+  /** How all values are stated where the chances, of a limit from above, are bounds. */
+  stated?: StatedOneSided | null;
 }>;
+
+/** All values stated as at most, or all as at least. */
+export type StatedOneSided = "at-most" | "at-least";
+
+export const statedInWords = { "at-most": "at most", "at-least": "at least" } as const;
+
+/** What the share told is to the true one, where values are stated with one side only. */
+function boundNote({ stated }: Told, share: "above" | "below"): string {
+  if (stated === undefined || stated === null) return "";
+  const isMost = (stated === "at-most") === (share === "above");
+  return ` That is the ${isMost ? "most" : "least"} it can be, as its levels are stated as ${statedInWords[stated]} only.`;
+}
 
 /**
  * The chances of a bid in sentences: when they first fall below the owner's level, and what the last year looks like.
@@ -43,7 +57,7 @@ function requiredSentence(outlook: Known, { year, locations, decisive }: ChanceY
   const missed = missing(limits.required, told.dimension);
   const would =
     locations === null ? `be ${missed} as a whole` : `have at least one of ${count} test locations ${missed}`;
-  return `${when(year)}, ${naturalFrequency(1 - decisive)} fields like bid ${told.letter} would ${would}, ${premise(outlook)}.`;
+  return `${when(year)}, ${naturalFrequency(1 - decisive)} fields like bid ${told.letter} would ${would}, ${premise(outlook)}.${boundNote(told, "above")}`;
 }
 
 /** Fewer than one location in a hundred below the window is not worth a sentence. */
@@ -53,7 +67,7 @@ function windowSentence(outlook: Known, { year, locations }: ChanceYear, told: T
   const { low } = outlook.question.limits.wished;
   if (low === null || locations === null || locations.locationBelowWindow < worthSaying) return [];
   return [
-    `${when(year)}, ${naturalFrequency(locations.locationBelowWindow)} locations on fields like bid ${told.letter} would be ${told.belowWindow} ${inUnits(low, told.dimension)}, ${premise(outlook)}.`,
+    `${when(year)}, ${naturalFrequency(locations.locationBelowWindow)} locations on fields like bid ${told.letter} would be ${told.belowWindow} ${inUnits(low, told.dimension)}, ${premise(outlook)}.${boundNote(told, "below")}`,
   ];
 }
 

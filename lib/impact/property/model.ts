@@ -3,7 +3,7 @@ import type { DimensionName, In, Interval, SiUnit } from "#lib/quantity";
 import type { Change } from "../chance/field-value";
 import type { Reset } from "../effective-age";
 import type { FieldsApart, OnField } from "../fields-apart";
-import type { AgeSpan, OutlookPremise, YearFound } from "../model";
+import type { AgeSpan, OutlookPremise, YearOrOpen } from "../model";
 
 /** A property after some years of use, in the SI unit of its dimension. A side that was left open is ±Infinity. */
 export type AgedValue = Readonly<{ years: number; low: number; high: number }> & OnField;
@@ -67,10 +67,10 @@ export type PropertyYear<D extends DimensionName> = PropertySpan<D> &
 
 /** First years in which the likely value, or the near side of the range, leaves the limits. */
 export type FirstYears = Readonly<{
-  likelyAbove: YearFound;
-  possiblyAbove: YearFound;
-  likelyBelow: YearFound;
-  possiblyBelow: YearFound;
+  likelyAbove: YearOrOpen;
+  possiblyAbove: YearOrOpen;
+  likelyBelow: YearOrOpen;
+  possiblyBelow: YearOrOpen;
 }>;
 
 export type PropertyOutlook<D extends DimensionName> = Readonly<

@@ -1,7 +1,7 @@
 import { type DimensionName, type In, measured, type SiUnit } from "#lib/quantity";
 import { effectiveYears, effectiveYearsAfterReset, type Reset } from "../effective-age";
 import { firstYear } from "../first-year";
-import type { AgeSpan } from "../model";
+import type { AgeSpan, YearOrOpen } from "../model";
 import { isClosedValue, lineOverAge, rangesOnLine } from "./line-over-age";
 import type {
   AgedValue,
@@ -102,13 +102,17 @@ function firstYears<D extends DimensionName>(
   years: readonly PropertyYear<D>[],
   { low, high }: Readonly<{ low: In<SiUnit<D>> | null; high: In<SiUnit<D>> | null }>,
 ): FirstYears {
+  const isOpen = (side: "low" | "high") => years.some((year) => !Number.isFinite(year[side]));
+  const unless = (open: boolean, holds: (year: PropertyYear<D>) => boolean): YearOrOpen =>
+    open ? { kind: "open-side" } : firstYear(years, holds);
+  const isEitherOpen = isOpen("low") || isOpen("high");
   const isAbove = (value: number) => high !== null && !(value < high);
   const isBelow = (value: number) => low !== null && value < low;
   return {
-    likelyAbove: firstYear(years, ({ likely }) => isAbove(likely)),
-    possiblyAbove: firstYear(years, (year) => isAbove(year.high)),
-    likelyBelow: firstYear(years, ({ likely }) => isBelow(likely)),
-    possiblyBelow: firstYear(years, (year) => isBelow(year.low)),
+    likelyAbove: unless(isEitherOpen, ({ likely }) => isAbove(likely)),
+    possiblyAbove: unless(isOpen("high"), (year) => isAbove(year.high)),
+    likelyBelow: unless(isEitherOpen, ({ likely }) => isBelow(likely)),
+    possiblyBelow: unless(isOpen("low"), (year) => isBelow(year.low)),
   };
 }
 

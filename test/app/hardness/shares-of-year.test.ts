@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { ChanceYear } from "#lib/impact";
-import { chanceText, overAllSpots } from "../../../app/project/[id]/hardness/_components/chance-line";
+import { boundText, chanceText, overAllSpots } from "../../../app/project/[id]/hardness/_components/chance-line";
 import { sharesOf } from "../../../app/project/[id]/hardness/_components/shares-of-year";
 
 const yearWith = (below: number, above: number, meets: number): ChanceYear => ({
@@ -51,4 +51,13 @@ test("a chance is never written as none or all", () => {
   expect([0, 0.004, 0.01, 0.5, 0.99, 0.996, 1].map(chanceText)).toEqual([
     ...["under 1 %", "under 1 %", "1 %", "50 %", "99 %", "over 99 %", "over 99 %"],
   ]);
+});
+
+test("a bound of a chance is rounded to the side that it is sure of", () => {
+  expect(boundText(0.936, "at-most")).toBe("at least 93 %");
+  expect(boundText(0.931, "at-least")).toBe("at most 94 %");
+  expect(boundText(0.999, "at-most")).toBe("over 99 %");
+  expect(boundText(0.999, "at-least")).toBe("at most 100 %");
+  expect(boundText(0.001, "at-least")).toBe("under 1 %");
+  expect(boundText(0.936, null)).toBe("94 %");
 });

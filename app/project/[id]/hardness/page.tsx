@@ -117,7 +117,7 @@ export default async function HardnessPage({ params }: PageProps<"/project/[id]/
           <p className="small soft">
             Lines are the likely level, bands reach from the low to the high side. Thin dotted lines and pale bands are
             extrapolated: no level in the bid backs them. Marks are levels that the bid states; an arrow shows the side
-            that a bound such as “at most” leaves open.
+            that a bound such as “at most” leaves open. Where a bid states nothing else, its line is that bound.
           </p>
         </>
       )}

@@ -117,7 +117,7 @@ function DrawnPlan({ plan, units }: { plan: TestPlan; units: UnitSystem }) {
           ))}
       </ul>
       <p className="soft small">Source of the plan: {source}.</p>
-      <details>
+      <details className="printed-open">
         <summary>How many locations methods ask for</summary>
         <ul>
           {testProtocols.map(({ id, label, editions, minutesBetweenDrops, source: from }) => (

@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import { line } from "d3-shape";
+import { area, line } from "d3-shape";
 import type { ChanceYear } from "#lib/impact";
 import { bidStroke } from "../../../../_components/bid-letter";
 import { HorizontalAxis, LimitRule, VerticalAxis } from "../../../../_components/chart/axes";
@@ -13,7 +13,10 @@ const margin = { top: 34, right: 28, bottom: 48, left: 46 };
 /** Dashes of its own for each bid, so that colour carries nothing alone. */
 const dashes = ["", "9 4", "2 4", "12 4 2 4", "5 3", "14 3"] as const;
 
-/** The chance by year that all test locations stay below the limit, with the level that the owner asks for. */
+/**
+ * The chance by year that all test locations stay below the limit, with the level that the owner asks for. A bound of a
+ * chance is a line with a band on the side where the chance may lie.
+ */
 export function ChanceChart({
   label,
   lines,
@@ -35,6 +38,12 @@ export function ChanceChart({
     (d) => x(d.year),
     (d) => y(d.decisive * 100),
   );
+  const open = (from: number) =>
+    area<ChanceYear>(
+      (d) => x(d.year),
+      (d) => y(d.decisive * 100),
+      () => y(from),
+    );
   const labels = spreadLabels(
     lines.map(({ outlook }) => y((outlook.years.at(-1)?.decisive ?? 0) * 100)),
     18,
@@ -44,8 +53,15 @@ export function ChanceChart({
     <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={label}>
       <VerticalAxis scale={y} from={margin.left} to={right} name="Chance, %" ticks={size.levelTicks} />
       <HorizontalAxis scale={x} y={bottom} name="years in use" ticks={Math.min(horizon, size.yearTicks)} />
-      {lines.map(({ letter, index, outlook }, position) => (
+      {lines.map(({ letter, index, outlook, stated }, position) => (
         <g key={letter}>
+          {stated === null ? null : (
+            <path
+              d={open(stated === "at-most" ? 100 : 0)(outlook.years) ?? ""}
+              fill={bidStroke(index)}
+              className={styles.farBand}
+            />
+          )}
           <path
             d={chance(outlook.years) ?? ""}
             stroke={bidStroke(index)}

@@ -1,10 +1,10 @@
-import type { BidEvaluation } from "#lib/evaluation";
+import { type BidEvaluation, bidsInWords } from "#lib/evaluation";
 import { explainChanceYear, type ImpactRequirement, wantedChance } from "#lib/impact";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { Scroller } from "../../../../_components/scroller";
 import { ChanceChart } from "./chance-chart";
-import { type ChanceLine, chanceLines, chanceText, overAllSpots } from "./chance-line";
+import { boundText, type ChanceLine, chanceLines, chanceText, overAllSpots } from "./chance-line";
 import styles from "./chances-section.module.css";
 import { fullChart, narrowChart } from "./outlook-chart";
 import { SharesChart, SharesKey } from "./shares-chart";
@@ -36,6 +36,12 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
     bid.hardness.chanceSentences.slice(0, 1).map((sentence) => `Bid ${bid.letter}: ${sentence}`),
   );
   const spread = overAllSpots(lines);
+  const [bounds, exact] = [
+    lines.filter(({ stated }) => stated !== null),
+    lines.filter(({ stated }) => stated === null),
+  ];
+  const ofBounds = bidsInWords(bounds.map(({ letter }) => letter));
+  const spreadOfExact = overAllSpots(exact);
   return (
     <>
       <h2>How sure it is</h2>
@@ -69,26 +75,37 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
                 caption="Chance that all test locations stay below the limit, by year"
                 lines={spread}
                 horizon={horizon}
-                cell={({ outlook }, year) => chanceText(outlook.years[year]?.decisive ?? 0)}
+                cell={({ outlook, stated }, year) => boundText(outlook.years[year]?.decisive ?? 0, stated)}
               />
             }
           />
+          {bounds.length === 0 ? null : (
+            <p className="small soft">
+              A line with a pale band is a bound: all levels of {ofBounds} are stated with one side only, so the chance
+              lies on the line or in the band.
+            </p>
+          )}
           <h3>In one year</h3>
           <YearByYear
             start={startingYear(lines, horizon)}
             years={Array.from({ length: horizon + 1 }, (_, year) =>
-              lines.flatMap(({ letter, outlook }) => explainChanceYear(outlook, year, letter)),
+              lines.flatMap(({ letter, outlook, stated }) => explainChanceYear(outlook, year, letter, stated)),
             )}
           />
         </>
       )}
-      {spread.length === 0 ? null : (
+      {spreadOfExact.length === 0 ? null : (
         <>
           <h3>Over the field</h3>
-          <p>Which part of the spots of a field like the bid’s lies where, year by year.</p>
+          <p>
+            Which part of the spots of a field like the bid’s lies where, year by year.
+            {bounds.length === 0
+              ? ""
+              : ` Left out, here and below, is what levels stated with one side only do not say: ${ofBounds}.`}
+          </p>
           <SharesKey />
           <section className={styles.multiples} aria-label="Spread over the field, each bid by itself">
-            {spread.map((line) => (
+            {spreadOfExact.map((line) => (
               <figure key={line.letter}>
                 <figcaption>
                   <BidLetter letter={line.letter} index={line.index} /> {line.bidder}
@@ -101,13 +118,13 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
               </figure>
             ))}
           </section>
-          <details>
+          <details className="printed-open">
             <summary>Chances by year that the mean keeps the limit, and that one spot lies in the window</summary>
             {perSpot.map(({ caption, of }) => (
               <Scroller key={caption} label={caption}>
                 <YearTable
                   caption={caption}
-                  lines={spread}
+                  lines={spreadOfExact}
                   horizon={horizon}
                   cell={({ outlook }, year) => chanceText(outlook.years[year]?.locations?.[of] ?? 0)}
                 />
@@ -118,9 +135,13 @@ export function ChancesSection({ bids, requirement }: { bids: readonly ShownBid[
       )}
       {lines.length === 0 ? null : (
         <>
-          <h3>What moves it most</h3>
-          <WhatMovesTable lines={lines} />
-          <details>
+          {exact.length === 0 ? null : (
+            <>
+              <h3>What moves it most</h3>
+              <WhatMovesTable lines={exact} />
+            </>
+          )}
+          <details className="printed-open">
             <summary>What the chances rest on</summary>
             <ul>
               {lines.map(({ letter, index, assumptions }) => (

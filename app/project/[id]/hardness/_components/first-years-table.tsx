@@ -1,4 +1,4 @@
-import type { HardnessOutlook, YearFound } from "#lib/impact";
+import { type HardnessOutlook, type YearOrOpen, yearInWords } from "#lib/impact";
 import type { UnitSystem } from "#lib/quantity";
 import { formatValue } from "#lib/quantity";
 import { BidColumns, RowHead } from "../../../../_components/bid-columns";
@@ -7,7 +7,7 @@ import type { OutlookLine } from "./outlook-line";
 
 type Known = Extract<HardnessOutlook, { kind: "outlook" }>;
 
-const rows: readonly Readonly<{ what: string; bound: "limit" | "softest"; found: (outlook: Known) => YearFound }>[] = [
+const rows: readonly Readonly<{ what: string; bound: "limit" | "softest"; found: (outlook: Known) => YearOrOpen }>[] = [
   { what: "the hard side of the range is at or above", bound: "limit", found: (o) => o.firstYearPossiblyAbove },
   { what: "the likely level is at or above", bound: "limit", found: (o) => o.firstYearLikelyAbove },
   { what: "the soft side of the range is below", bound: "softest", found: (o) => o.firstYearPossiblyTooSoft },
@@ -15,11 +15,6 @@ const rows: readonly Readonly<{ what: string; bound: "limit" | "softest"; found:
 ];
 
 const boundWords = { limit: "the limit", softest: "the target window" } as const;
-
-function yearInWords(found: YearFound): string {
-  if (found.kind === "not-within-horizon") return `not through year ${found.horizon}`;
-  return found.year === 0 ? "as new" : `year ${found.year}`;
-}
 
 /** The first year in which each bid could leave, or is likely to leave, what the owner asks. */
 export function FirstYearsTable({

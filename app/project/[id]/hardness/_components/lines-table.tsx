@@ -62,11 +62,11 @@ export function LinesTable({
   ];
   const isPulled = pulledBySingleResults(amount.ordinary, amount.robust);
   return (
-    <details>
+    <details className="printed-open">
       <summary>Other lines through the levels of bid {letter}</summary>
       <Scroller label={`Lines through the levels of bid ${letter}`}>
         <table>
-          <caption>Ranges hold with a chance of {chance.asEntered}; the outlook above uses first line</caption>
+          <caption>Ranges hold with a chance of {chance.asEntered}; the outlook above uses the first line</caption>
           <thead>
             <tr>
               <th scope="col">Line</th>

@@ -10,13 +10,13 @@ import {
   symbolTriangle,
   symbolWye,
 } from "d3-shape";
-import type { ImpactRequirement, OutlookYear } from "#lib/impact";
+import type { ImpactRequirement, LevelSpan, OutlookYear } from "#lib/impact";
 import { formatValue, type Interval, type UnitSystem, unitFor } from "#lib/quantity";
 import { bidStroke } from "../../../../_components/bid-letter";
 import { HorizontalAxis, LimitRule, VerticalAxis } from "../../../../_components/chart/axes";
 import { spreadLabels } from "../../../../_components/chart/spread-labels";
 import styles from "./outlook-chart.module.css";
-import type { LevelDomain, OutlookLine } from "./outlook-line";
+import { isClosed, type LevelDomain, type OutlookLine } from "./outlook-line";
 import { outlookRuns } from "./outlook-runs";
 
 /** How large a drawing is and how many ticks it has room for. */
@@ -76,10 +76,10 @@ export function OutlookChart({
   );
   const likely = line<OutlookYear>(
     (d) => x(d.year),
-    (d) => height(d.likely),
+    (d) => height(drawnLevel(d)),
   );
   const labels = spreadLabels(
-    lines.map(({ outlook }) => height(outlook.years.at(-1)?.likely ?? lowest)),
+    lines.map(({ outlook: { years } }) => height(drawnLevel(years.at(-1)))),
     18,
     { from: margin.top, to: bottom },
   );
@@ -165,6 +165,13 @@ export function OutlookChart({
   );
 }
 
+/** The likely level, or the known edge of a range that is open on the other side. */
+function drawnLevel(year: LevelSpan | undefined): number {
+  if (year === undefined) return 0;
+  if (isClosed(year)) return year.likely;
+  return Number.isFinite(year.high) ? year.high : year.low;
+}
+
 const arrow = 16;
 
 /** A stated level: a mark at its middle with its range, or at its bound with an arrow to the side it leaves open. */
@@ -179,7 +186,7 @@ function StatedMark({
   y: (level: number) => number;
   level: Interval<"g">;
 }) {
-  const closed = Number.isFinite(low) && Number.isFinite(high);
+  const closed = isClosed({ low, high });
   const at = closed ? (low + high) / 2 : Number.isFinite(low) ? low : high;
   const whisker = closed
     ? `M${x} ${y(low)}V${y(high)}`

@@ -10,6 +10,9 @@ export type OutlookLine = Readonly<{
   stated: readonly Readonly<{ years: number; level: Interval<"g"> }>[];
 }>;
 
+/** Both sides are known; where one is open there is no likely level between them. */
+export const isClosed = ({ low, high }: Interval<"g">): boolean => Number.isFinite(low) && Number.isFinite(high);
+
 /** Levels that a drawing has room for. */
 export type LevelDomain = readonly [lowest: number, highest: number];
 

@@ -17,24 +17,31 @@ function likelyToo(first: readonly Followed[]): string {
   const [only, ...rest] = first;
   if (only === undefined || rest.length > 0) return "";
   const { firstYearLikelyAbove: likely } = only.outlook;
-  return likely.kind === "known"
-    ? `; its likely level gets there ${inYear(likely.year)}`
-    : `; its likely level stays below through year ${likely.horizon}`;
+  switch (likely.kind) {
+    case "known":
+      return `; its likely level gets there ${inYear(likely.year)}`;
+    case "not-within-horizon":
+      return `; its likely level stays below through year ${likely.horizon}`;
+    case "open-side":
+      return "";
+  }
 }
 
-function atTheLimit(followed: readonly Followed[], units: UnitSystem): string {
+function atTheLimit(followed: readonly Followed[], units: UnitSystem): readonly string[] {
   const [any] = followed;
-  if (any === undefined) return "No bid gives a level by the required method, so none can be followed over the years.";
+  if (any === undefined) return [];
   const limit = `the limit of ${formatValue("impactLevel", any.outlook.limit, units)}`;
   const earliest = Math.min(...followed.map(possibleYear));
   if (Number.isFinite(earliest)) {
     const first = followed.filter((bid) => possibleYear(bid) === earliest);
     const who = capitalised(bidsInWords(first.map(({ letter }) => letter)));
-    return `${who} could reach ${limit} first, ${inYear(earliest)} on the hard side of the range${likelyToo(first)}.`;
+    return [`${who} could reach ${limit} first, ${inYear(earliest)} on the hard side of the range${likelyToo(first)}.`];
   }
   const who = capitalised(bidsInWords(followed.map(({ letter }) => letter)));
   const horizon = any.outlook.years.length - 1;
-  return `${who} ${followed.length === 1 ? "stays" : "stay"} below ${limit} through year ${horizon}, on the hard side of the range too.`;
+  return [
+    `${who} ${followed.length === 1 ? "stays" : "stay"} below ${limit} through year ${horizon}, on the hard side of the range too.`,
+  ];
 }
 
 const sentenceIfAny = (letters: readonly string[], sentence: (who: string) => string): readonly string[] =>
@@ -48,14 +55,22 @@ export function outlookSummary(bids: readonly SummedUp[], units: UnitSystem): st
   const lettersOf = (some: readonly Readonly<{ letter: string }>[]) => some.map(({ letter }) => letter);
   const assumed = lettersOf(followed.filter(({ outlook }) => outlook.premise === "owner-scenario"));
   const others = lettersOf(bids.filter(({ hardness }) => hardness.outlook.kind === "unknown"));
+  const isOpen = ({ outlook }: Followed) => outlook.firstYearPossiblyAbove.kind === "open-side";
+  if (followed.length === 0)
+    return "No bid gives a level by the required method, so none can be followed over the years.";
   return [
-    atTheLimit(followed, units),
+    ...atTheLimit(
+      followed.filter((bid) => !isOpen(bid)),
+      units,
+    ),
+    ...sentenceIfAny(
+      lettersOf(followed.filter(isOpen)),
+      (who) => `How hard ${who} may become is not stated: a level says “at least” only.`,
+    ),
     ...sentenceIfAny(assumed, (who) => `The yearly change of ${who} is the owner’s assumption.`),
-    ...(followed.length === 0
-      ? []
-      : sentenceIfAny(
-          others,
-          (who) => `${capitalised(who)} can’t be followed and ${others.length === 1 ? "is" : "are"} not drawn.`,
-        )),
+    ...sentenceIfAny(
+      others,
+      (who) => `${capitalised(who)} can’t be followed and ${others.length === 1 ? "is" : "are"} not drawn.`,
+    ),
   ].join(" ");
 }

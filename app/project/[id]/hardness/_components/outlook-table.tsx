@@ -1,6 +1,6 @@
 import type { OutlookYear } from "#lib/impact";
 import { formatInterval, formatValue, type UnitSystem } from "#lib/quantity";
-import type { OutlookLine } from "./outlook-line";
+import { isClosed, type OutlookLine } from "./outlook-line";
 import styles from "./outlook-table.module.css";
 import { YearTable } from "./year-table";
 
@@ -9,7 +9,7 @@ function Level({ of, units }: { of: OutlookYear | undefined; units: UnitSystem }
   if (of === undefined) return "–";
   return (
     <>
-      {Number.isFinite(of.likely) ? formatValue("impactLevel", of.likely, units) : "–"}
+      {isClosed(of) ? formatValue("impactLevel", of.likely, units) : "–"}
       {of.extrapolated ? " *" : ""}
       <div className={styles.range}>{formatInterval("impactLevel", of, units)}</div>
     </>

@@ -1,17 +1,12 @@
-import { type InputEffect, whatMovesIt, type YearFound } from "#lib/impact";
+import { type InputEffect, whatMovesIt, yearInWords } from "#lib/impact";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
 import { type ChanceLine, chanceText } from "./chance-line";
 
-const yearWords = (found: YearFound): string => {
-  if (found.kind === "not-within-horizon") return `not through year ${found.horizon}`;
-  return found.year === 0 ? "as new" : `year ${found.year}`;
-};
-
 function End({ end }: { end: InputEffect["low"] }) {
   return (
     <>
-      {yearWords(end.firstYearBelowLevel)}
+      {yearInWords(end.firstYearBelowLevel)}
       <div className="small soft">
         {end.at}; {chanceText(end.chanceInThatYear)}
       </div>

@@ -1,6 +1,7 @@
 import { pluggedPart } from "#lib/document";
 import { type BidEvaluation, derivedMeasures, type Project } from "#lib/evaluation";
 import { explainShortfall, type Figure, formatFigure, listed } from "#lib/figure";
+import { yearInWords } from "#lib/impact";
 import { formatMoney, formatReading, type UnitSystem } from "#lib/quantity";
 import { earlierFacts, levelOf, provenanceFacts } from "./claimed-rows";
 import { marksOnFigure } from "./finding-marks";
@@ -149,9 +150,7 @@ function yearAtLimitCell({ id, hardness: { outlook, sentences } }: BidEvaluation
       status: outlook.because.kind === "not-comparable" ? "not comparable" : "not shown",
       lines: sentences,
     };
-  const found = outlook.firstYearLikelyAbove;
-  const text = found.kind === "known" ? `year ${found.year}` : `not within ${found.horizon} years`;
-  return { ...textCell(id, text), lines: sentences };
+  return { ...textCell(id, yearInWords(outlook.firstYearLikelyAbove)), lines: sentences };
 }
 
 function pluggedCell({ id, cost }: BidEvaluation): Cell {

@@ -85,7 +85,7 @@ export function DepthsTable({ units }: { units: UnitSystem }) {
       {fields.length === 0 ? (
         <p>No depth is entered yet.</p>
       ) : (
-        <details className={styles.long} open={fields.length <= 12 || undefined}>
+        <details className={`${styles.long} printed-open`} open={fields.length <= 12 || undefined}>
           <summary>{fields.length === 1 ? "The depth" : `The ${fields.length} depths`}</summary>
           <EntryTable
             list="depths"

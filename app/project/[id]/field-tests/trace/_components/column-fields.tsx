@@ -118,8 +118,8 @@ export function ColumnFields({
               choose({ ...choice, sign: target.value === "turned-over" ? "turned-over" : "as-recorded" })
             }
           >
-            <option value="as-recorded">As recorded: the impact is positive</option>
-            <option value="turned-over">Turned over: the impact is negative</option>
+            <option value="as-recorded">The impact is positive</option>
+            <option value="turned-over">The impact is negative</option>
           </select>
         </div>
       </div>

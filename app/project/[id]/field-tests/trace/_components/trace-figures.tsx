@@ -25,7 +25,7 @@ export function TraceFigures({
     {
       name: "Head injury criterion",
       figure: results.headInjuryCriterion,
-      shown: units,
+      shown: { unit: "", decimals: 0 },
       more: `from ${milliseconds(interval.from)} to ${milliseconds(interval.to)}`,
     },
     { name: "Duration of the pulse", figure: results.pulseDuration, shown: impactTimeShown },
@@ -40,7 +40,7 @@ export function TraceFigures({
       <h2 id="figures">What the trace tells</h2>
       <ChartFrame
         title={title}
-        summary={`The curve around the impact, its highest sample marked; shaded is the interval of the criterion, ${milliseconds(interval.from)} to ${milliseconds(interval.to)}.`}
+        summary={`The curve around the impact, with its highest sample and the interval of the criterion marked, ${milliseconds(interval.from)} to ${milliseconds(interval.to)}.`}
         draw={(width) => (
           <TraceChart results={results} width={width} label={`${title}, ${results.trace.levels.length} samples`} />
         )}
