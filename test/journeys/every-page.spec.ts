@@ -1,8 +1,6 @@
-import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
+import { axeFindings, standards } from "./axe-findings";
 import { demonstration, expect, test } from "./fixtures";
-
-const standards = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 /** Every page of the app; those of a project under its address. A new page is a line here. */
 const pages = [
@@ -53,14 +51,6 @@ async function open(page: Page, name: (typeof pages)[number], complaints: string
   // the answer 404 is what this page is about, and Chromium notes it as an error
   if (name === "/no-such-page")
     complaints.splice(0, complaints.length, ...complaints.filter((text) => !/404/.test(text)));
-}
-
-/** No page has a frame, so axe need not gather from frames in a page of its own; only what it finds fault with is told. */
-async function axeFindings(page: Page, choose: (axe: AxeBuilder) => AxeBuilder): Promise<readonly string[]> {
-  expect(await page.locator("iframe, frame").count()).toBe(0);
-  const axe = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ["violations"] });
-  const { violations } = await choose(axe).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`);
 }
 
 /** Everything is walked and looked at where WALK=whole says so; else what a day's run has the time for. */

@@ -110,3 +110,14 @@ test("paper takes the wide drawing, however narrow the window was", async ({ pag
   await page.emulateMedia({ media: "print" });
   expect(await boxes()).toEqual(["760"]);
 });
+
+test("paper shows the list of measured depths as a table, though it is closed on the screen", async ({ page }) => {
+  await page.goto(`${project}/field-tests/yearly-2030`, { waitUntil: "networkidle" });
+  const last = page.locator('input[name="depths.29.depth"]'); // on paper the column heads are the labels
+  await expect(last).toBeHidden();
+  await page.emulateMedia({ media: "print" });
+  await expect(last).toBeVisible();
+  await expect(page.getByRole("button", { name: "Remove depth 30" })).toBeHidden();
+  await page.setViewportSize({ width: 640, height: 800 }); // narrower than the width at which a screen shows blocks
+  await expect(page.getByRole("columnheader", { name: "Depth of infill" })).toBeVisible();
+});

@@ -84,7 +84,9 @@ function Trend({
 function promiseInWords({ claimed, guaranteed }: PromisedLevels, units: UnitSystem): string {
   const grams = (level: In<"g">) => formatValue("impactLevel", level, units);
   return [
-    claimed === null ? "The bid claims no level as new that compares." : `The bid claims ${grams(claimed)} as new.`,
+    claimed === null
+      ? "The bid claims no highest level as new that compares."
+      : `The bid claims no more than ${grams(claimed)} as new.`,
     guaranteed === null
       ? "It guarantees no level; the limit is the owner’s own."
       : `It guarantees less than ${grams(guaranteed.level)}${guaranteed.years === null ? "" : ` for ${guaranteed.years} years`}.`,
