@@ -85,7 +85,7 @@ function promiseInWords({ claimed, guaranteed }: PromisedLevels, units: UnitSyst
   const grams = (level: In<"g">) => formatValue("impactLevel", level, units);
   return [
     claimed === null
-      ? "The bid claims no highest level as new that compares."
+      ? "The bid claims no upper level as new that compares."
       : `The bid claims no more than ${grams(claimed)} as new.`,
     guaranteed === null
       ? "It guarantees no level; the limit is the owner’s own."
