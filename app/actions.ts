@@ -12,7 +12,7 @@ import demonstration from "./_demo/demonstration-project.json";
 /** Stores a file as a new project and returns its address, or the sentence that says why not. */
 async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address: string } | { problem: string }> {
   const store = await projectStore();
-  const { brief, requirements, bids, campaigns = [], costing } = file;
+  const { brief, requirements, bids, campaigns = [], costing, recommendation } = file;
   const outcome = await store.projects.import(
     {
       name: brief.name,
@@ -24,6 +24,7 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
         ...bids.map(({ id, ...body }) => ({ kind: "bid", id, body }) as const),
         ...campaigns.map(({ id, ...body }) => ({ kind: "campaign", id, body }) as const),
         ...(costing === undefined ? [] : [{ kind: "costing", body: costing } as const]),
+        ...(recommendation === undefined ? [] : [{ kind: "recommendation", body: recommendation } as const]),
       ],
     },
     await currentEditor(),

@@ -1,6 +1,7 @@
 import { cache } from "react";
 import { startingCosting } from "#lib/cost";
 import { evaluate, type Project, withoutNames } from "#lib/evaluation";
+import { nothingWritten } from "#lib/recommendation";
 import { readersNames } from "../_names";
 import { projectStore } from "./store";
 
@@ -14,6 +15,7 @@ export const loadProject = cache(async (id: string) => {
   const [brief] = stored.documents.brief;
   const [requirements] = stored.documents.requirements;
   const [costing] = stored.documents.costing;
+  const [recommendation] = stored.documents.recommendation;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
   const project: Project = {
@@ -24,9 +26,9 @@ export const loadProject = cache(async (id: string) => {
     campaigns: stored.documents.campaign.map((campaign) => ({ id: campaign.id, ...campaign.model })),
   };
   const { bid: bids, campaign: campaigns } = stored.documents;
-  const documents = { brief, requirements, bids, campaigns, costing: costing ?? null };
+  const documents = { brief, requirements, bids, campaigns, costing: costing ?? null, recommendation: recommendation ?? null };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
-  return { summary: stored.summary, project: shown, documents };
+  return { summary: stored.summary, project: shown, documents, ownersWords: recommendation?.model ?? nothingWritten };
 });
 
 /** The evaluation of a stored project, worked out once a request. */

@@ -34,6 +34,9 @@ export {
 } from "./project-file";
 export type { Question } from "./questions";
 export { letterText, type QuestionsLetter, questionsLetter } from "./questions-letter";
-export { type DecidingFigure, type Recommendation, recommendation } from "./recommendation";
-export type { Support } from "./support";
+export { type BoardPaper, type BoardPart, boardPaper } from "./board-paper/board-paper";
+export { readingGrade, widestGrade } from "./board-paper/reading-grade";
+export { type PaperFacts, printedPaper } from "./board-paper/printed-paper";
+export { type DecidingFigure, type Recommendation, recommendation } from "./board-paper/recommendation";
+export type { Support } from "./board-paper/support";
 export { formFileBytes } from "./workbook/limits";

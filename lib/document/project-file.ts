@@ -4,6 +4,7 @@ import {
   type BriefText,
   type CampaignText,
   type CostingText,
+  type OwnersWordsText,
   type Project,
   type ProjectFile,
   projectFileSchema,
@@ -72,10 +73,11 @@ export type ProjectTexts = Readonly<{
   campaigns: readonly Readonly<{ id: string; text: CampaignText }>[];
   /** Null where the project has none yet. */
   costing: CostingText | null;
+  recommendation: OwnersWordsText | null;
 }>;
 
 /** The file that a project is exported as. Reading it back gives the same project. */
-export function projectFileOf({ brief, requirements, bids, campaigns, costing }: ProjectTexts): ProjectFile {
+export function projectFileOf({ brief, requirements, bids, campaigns, costing, recommendation }: ProjectTexts): ProjectFile {
   return {
     format: "evenfield-project",
     version: 1,
@@ -84,6 +86,7 @@ export function projectFileOf({ brief, requirements, bids, campaigns, costing }:
     bids: bids.map(({ id, text }) => ({ id, ...text })),
     campaigns: campaigns.map(({ id, text }) => ({ id, ...text })),
     ...(costing === null ? {} : { costing }),
+    ...(recommendation === null ? {} : { recommendation }),
   };
 }
 

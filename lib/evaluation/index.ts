@@ -47,6 +47,7 @@ export {
   type CampaignText,
   type CostingText,
   documentSchemas,
+  type OwnersWordsText,
   type ProjectFile,
   projectFileSchema,
   type RequirementsText,

@@ -8,6 +8,7 @@ import { campaignRules, campaignShape } from "#lib/fieldtest";
 import { impactRequirementSchema } from "#lib/impact";
 import { infillComponentShape, infillSystemOf } from "#lib/infill";
 import { ownMaterialSchema } from "#lib/material";
+import { ownersWordsSchema } from "#lib/recommendation";
 import { evidenceLevels, measures } from "./measures";
 import type { Project } from "./model";
 
@@ -115,6 +116,7 @@ export const documentSchemas = {
   bid: bidSchema,
   campaign: campaignSchema,
   costing: costingSchema,
+  recommendation: ownersWordsSchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
@@ -166,6 +168,8 @@ export const projectFileSchema = z.strictObject({
     .default([]),
   /** Absent in files from before levelling was recorded: nothing is decided then. */
   costing: costingSchema.default(() => costingSchema.parse({})),
+  /** Absent in files from before people could write into the board's paper: all of it is generated then. */
+  recommendation: ownersWordsSchema.prefault({}),
 }) satisfies z.ZodType<Project, unknown>;
 
 /** A project as text: what forms, the database and files hold. */
@@ -174,4 +178,5 @@ export type BriefText = z.input<typeof briefSchema>;
 export type RequirementsText = z.input<typeof requirementsSchema>;
 export type BidText = z.input<typeof bidSchema>;
 export type CostingText = z.input<typeof costingSchema>;
+export type OwnersWordsText = z.input<typeof ownersWordsSchema>;
 export type CampaignText = z.input<typeof campaignSchema>;

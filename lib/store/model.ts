@@ -1,13 +1,13 @@
 import type { z } from "zod";
 
 /** What a project is made of. */
-export const documentKinds = ["brief", "requirements", "bid", "campaign", "costing"] as const;
+export const documentKinds = ["brief", "requirements", "bid", "campaign", "costing", "recommendation"] as const;
 
 export type DocumentKind = (typeof documentKinds)[number];
 
 /** Kinds that stand once in a project, under their kind as id. */
 export const standsOnce = (kind: DocumentKind): boolean =>
-  kind === "brief" || kind === "requirements" || kind === "costing";
+  kind === "brief" || kind === "requirements" || kind === "costing" || kind === "recommendation";
 
 /** One schema for each kind: its input is the text form that is stored, its output what the rooms compute with. */
 export type Schemas = Readonly<Record<DocumentKind, z.ZodType>>;

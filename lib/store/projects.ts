@@ -126,6 +126,7 @@ export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: 
         bid: all("bid"),
         campaign: all("campaign"),
         costing: all("costing"),
+        recommendation: all("recommendation"),
       };
       return { summary: summaryFrom(found.row), documents };
     },
@@ -156,7 +157,7 @@ const tooMany = (documents: number): Refusal | null =>
 
 /** Rows in the order given, positions counted for each kind. */
 function documentRows(project: string, documents: readonly WrittenDocument[], editor: Editor, at: string) {
-  const places = { brief: 0, requirements: 0, bid: 0, campaign: 0, costing: 0 };
+  const places = { brief: 0, requirements: 0, bid: 0, campaign: 0, costing: 0, recommendation: 0 };
   return documents.map(({ kind, id, written }) =>
     newDocumentRow({ project, kind, id }, written, places[kind]++, { editor, at }),
   );

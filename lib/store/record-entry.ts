@@ -14,7 +14,7 @@ import type { RecordRow } from "./tables";
  *   at            when, ISO 8601 in UTC ("2026-11-25T10:30:00.000Z")                                           at
  *   who           name of the editor                                                                         who
  *   action        "create", "import", "replace", "rename", "remove" or "restore"                             action
- *   kind          "project", "brief", "requirements", "bid", "campaign" or "costing"                         kind
+ *   kind          "project", "brief", "requirements", "bid", "campaign", "costing" or "recommendation"       kind
  *   id            id of what was changed; of the project itself for kind "project"                           id
  *   before        how it stood before, or null if it did not stand                                           before
  *   after         how it stands after, or null if it was removed                                             after

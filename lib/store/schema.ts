@@ -8,4 +8,5 @@ export const unreadBodies = {
   bid: z.unknown(),
   campaign: z.unknown(),
   costing: z.unknown(),
+  recommendation: z.unknown(),
 } satisfies Schemas;

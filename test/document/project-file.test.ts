@@ -32,6 +32,7 @@ describe("readProjectFile", () => {
       bids: bids.map(({ id, ...text }) => ({ id, text })),
       campaigns: [{ id: "acceptance", text: campaign }],
       costing: demo.costing ?? null,
+      recommendation: demo.recommendation ?? null,
     });
     const read = readProjectFile(JSON.stringify(file));
     expect(read.ok && read.value.file).toEqual({ ...demo, campaigns: [{ id: "acceptance", ...campaign }] });

@@ -26,6 +26,7 @@ const pages = [
   "project/evaluation",
   "project/evaluation/robustness",
   "project/recommendation",
+  "project/recommendation/words",
   "project/field-tests",
   "project/field-tests/yearly-2030",
   "project/field-tests/yearly-2030/on-the-field",

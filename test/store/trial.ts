@@ -14,6 +14,7 @@ export const schemas = {
   bid: z.strictObject({ bidder: z.string(), claims: z.array(z.strictObject({ words: z.string(), count })) }),
   campaign: z.strictObject({ date: z.string() }),
   costing: z.strictObject({ currency: z.string() }),
+  recommendation: z.strictObject({ words: z.string() }),
 };
 
 export type TrialStore = Store<typeof schemas>;

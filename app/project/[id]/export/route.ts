@@ -6,13 +6,14 @@ import { download, fileName, notHere } from "../_file-name";
 export async function GET(_request: Request, { params }: RouteContext<"/project/[id]/export">): Promise<Response> {
   const loaded = await loadProject((await params).id);
   if (loaded === null) return notHere("project");
-  const { brief, requirements, bids, campaigns, costing } = loaded.documents;
+  const { brief, requirements, bids, campaigns, costing, recommendation } = loaded.documents;
   const file = projectFileOf({
     brief: brief.body,
     requirements: requirements.body,
     bids: bids.map(({ id, body }) => ({ id, text: body })),
     campaigns: campaigns.map(({ id, body }) => ({ id, text: body })),
     costing: costing?.body ?? null,
+    recommendation: recommendation?.body ?? null,
   });
   return download(
     `${JSON.stringify(file, null, 2)}\n`,

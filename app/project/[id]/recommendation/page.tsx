@@ -1,14 +1,20 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { recommendation } from "#lib/document";
+import { boardPaper } from "#lib/document";
+import type { PaperPart } from "#lib/recommendation";
 import { BidLetter } from "../../../_components/bid-letter";
 import { Caution } from "../../../_components/caution";
 import { PageHead } from "../../../_components/page-head";
-import { Scroller } from "../../../_components/scroller";
 import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
+import { DecidingTable } from "./_components/deciding-table";
+import { Dissents } from "./_components/dissents";
+import { gradeWords } from "./_components/grade-words";
+import { LetteredList } from "./_components/lettered-list";
+import { QuestionsByBid } from "./_components/questions-by-bid";
+import { Written } from "./_components/written";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Recommendation" };
@@ -17,8 +23,8 @@ export default async function RecommendationPage({ params }: PageProps<"/project
   const { id } = await params;
   const [loaded, units] = await Promise.all([loadEvaluation(id), readersUnits()]);
   if (loaded === null) notFound();
-  const { project, evaluation } = loaded;
-  const text = recommendation(project, evaluation, units);
+  const { project, evaluation, ownersWords } = loaded;
+  const { text, parts, dissents, grade } = boardPaper(project, evaluation, ownersWords, units);
   const indexOf = (letter: string) => evaluation.bids.findIndex((bid) => bid.letter === letter);
   const plate = (letter: string) => <BidLetter letter={letter} index={indexOf(letter)} />;
   const lacks = evaluation.bids.length === 0 ? "bids" : project.requirements.criteria.length === 0 ? "criteria" : null;
@@ -26,11 +32,30 @@ export default async function RecommendationPage({ params }: PageProps<"/project
     <>
       <PageHead {...pageOf("recommendation")} />
       <section className={styles.support} aria-labelledby="support">
-        <h2 id="support">{text.support.headline}</h2>
-        <p>{lacks === null ? text.support.sentences.join(" ") : <NothingToSupport project={id} lacks={lacks} />}</p>
+        <h2 id="support">{parts.support.written.showsGenerated ? text.support.headline : parts.support.heading}</h2>
+        {lacks === null ? (
+          <Written part={parts.support}>
+            <p>{text.support.sentences.join(" ")}</p>
+          </Written>
+        ) : (
+          <p>
+            <NothingToSupport project={id} lacks={lacks} />
+          </p>
+        )}
       </section>
     </>
   );
+  /** A part with its heading; nothing where neither the evaluation nor the owner has anything to say. */
+  const section = (part: PaperPart, generated: React.ReactNode) => {
+    const { heading, lines, written } = parts[part];
+    if (lines.length === 0 && written.words.length === 0) return null;
+    return (
+      <>
+        <h2>{heading}</h2>
+        <Written part={parts[part]}>{generated}</Written>
+      </>
+    );
+  };
   if (lacks !== null) return <article className={styles.report}>{head}</article>;
   return (
     <article className={styles.report}>
@@ -38,100 +63,44 @@ export default async function RecommendationPage({ params }: PageProps<"/project
       {text.cautions.map((caution) => (
         <Caution key={caution}>{caution}</Caution>
       ))}
-      <h2>The question</h2>
-      <p>{text.question.join(" ")}</p>
-      <h2>The bids</h2>
-      <ul className={styles.lettered}>
-        {text.bids.map(({ letter, line }) => (
-          <li key={letter}>
-            {plate(letter)} <span>{line}</span>
-          </li>
-        ))}
-      </ul>
-      <h2>The gates</h2>
-      <p>{text.gates.join(" ")}</p>
-      {text.deciding.length === 0 ? null : (
-        <>
-          <h2>The figures that weigh most</h2>
-          <Scroller label="The figures that weigh most">
-            <table className={styles.deciding}>
-              <thead>
-                <tr>
-                  <th scope="col">What counts, and why</th>
-                  {text.bids.map(({ letter }) => (
-                    <th key={letter} scope="col">
-                      <span className="visually-hidden">Bid </span>
-                      {plate(letter)}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {text.deciding.map(({ label, reason, bids }) => (
-                  <tr key={label}>
-                    <th scope="row">
-                      {label}
-                      <span className={styles.reason}>{reason}</span>
-                    </th>
-                    {bids.map(({ letter, text: figure }) => (
-                      <td key={letter}>{figure}</td>
-                    ))}
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </Scroller>
-          <p className="soft screen-only">
-            Every figure with its working: <Link href={`/project/${id}/side-by-side`}>Side by side</Link>,{" "}
-            <Link href={`/project/${id}/evaluation`}>Evaluation</Link>.
-          </p>
-        </>
-      )}
+      <PaperWays project={id} grade={grade} />
+      {section("question", <p>{text.question.join(" ")}</p>)}
+      {section("bids", <LetteredList lines={text.bids} plate={plate} />)}
+      {section("gates", <p>{text.gates.join(" ")}</p>)}
+      {section("deciding", <DecidingTable project={id} text={text} plate={plate} />)}
       <div className={styles.secondSheet}>
-        {text.firmness.length === 0 ? null : (
-          <>
-            <h2>How firm this is</h2>
-            <p>{text.firmness.join(" ")}</p>
-          </>
+        {section("firmness", <p>{text.firmness.join(" ")}</p>)}
+        {section(
+          "unknown",
+          text.notKnown.length === 0 ? (
+            <p>Every figure that counts is shown with the proof asked for.</p>
+          ) : (
+            <LetteredList lines={text.notKnown} plate={plate} />
+          ),
         )}
-        <h2>What is not known</h2>
-        {text.notKnown.length === 0 ? (
-          <p>Every figure that counts is shown with the proof asked for.</p>
-        ) : (
-          <ul className={styles.lettered}>
-            {text.notKnown.map(({ letter, line }) => (
-              <li key={letter}>
-                {plate(letter)} <span>{line}</span>
-              </li>
-            ))}
-          </ul>
-        )}
-        {text.ask.length === 0 ? null : (
-          <>
-            <h2>What to ask before signing</h2>
-            {text.ask.map(({ letter, questions }) => (
-              <section key={letter} className={styles.asked} aria-labelledby={`ask-${letter}`}>
-                <h3 id={`ask-${letter}`}>
-                  <span className="visually-hidden">Bid </span>
-                  {plate(letter)}
-                </h3>
-                <ul>
-                  {questions.map((question) => (
-                    <li key={question}>{question}</li>
-                  ))}
-                </ul>
-              </section>
-            ))}
-          </>
-        )}
-        <h2>How the figures are counted</h2>
-        <p>{text.conventions}</p>
+        <Dissents dissents={dissents} />
+        {section("counting", <p>{text.conventions}</p>)}
+        {section("asking", <QuestionsByBid ask={text.ask} plate={plate} />)}
         <div className={styles.signatures} aria-hidden="true">
           <p>For the owner</p>
           <p>Date</p>
         </div>
       </div>
     </article>
+  );
+}
+
+/** The ways to take the paper along and to write into it, and how hard it is to read. */
+function PaperWays({ project, grade }: { project: string; grade: number | null }) {
+  return (
+    <p className="soft screen-only">
+      Take it along as <a href={`/project/${project}/recommendation/paper?as=pdf`}>PDF</a> or{" "}
+      <a href={`/project/${project}/recommendation/paper?as=docx`}>DOCX</a>, or{" "}
+      <Link href={`/project/${project}/recommendation/words`} prefetch={false}>
+        write in your own words
+      </Link>
+      .{grade === null ? null : ` The paper ${gradeWords(grade)}`}
+    </p>
   );
 }
 

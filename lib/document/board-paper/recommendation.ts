@@ -7,17 +7,18 @@ import {
   formatPointSpan,
   gateSentences,
   measuredFigure,
+  methodsOf,
   type OpenFigure,
   openFigures,
   outcomeOf,
   type Project,
 } from "#lib/evaluation";
-import { type Figure, formatFigure } from "#lib/figure";
+import { type Figure, formatFigure, listed } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
-import { conventionsInWords } from "./conventions-in-words";
-import { costSentences } from "./cost-sentences";
-import { pluggedSentences } from "./plugs";
-import { questionsTo } from "./questions";
+import { conventionsInWords } from "../conventions-in-words";
+import { costSentences } from "../cost-sentences";
+import { pluggedSentences } from "../plugs";
+import { questionsTo } from "../questions";
 import { type Support, supportOf } from "./support";
 
 /** The figures of all bids on one criterion, in the order of the bids. */
@@ -87,11 +88,13 @@ const standingWords = {
 } as const;
 
 function bidLine({ bidder, system, score, cost }: BidEvaluation, units: UnitSystem): string {
-  const points = score.total === null ? "" : ` ${formatPointSpan(score.total)} of 100 points.`;
+  const points = score.total === null ? "" : ` It has ${formatPointSpan(score.total)} of 100 points.`;
   const price =
     cost.presentValue.kind === "unknown"
       ? " No price yet."
-      : [` ${formatFigure(cost.presentValue, units)} over the whole study.`, ...pluggedSentences(cost)].join(" ");
+      : [` It costs ${formatFigure(cost.presentValue, units)} over the whole study.`, ...pluggedSentences(cost)].join(
+          " ",
+        );
   const gate = score.criteria.some(({ criterion }) => criterion.gate.kind !== "none")
     ? ` ${standingWords[score.standing]}`
     : "";
@@ -140,7 +143,19 @@ function firmnessOf(project: Project, evaluation: Evaluation): readonly string[]
   return [
     ...(stability === null || stability.kind !== "led" ? [] : [explainStability(stability, nameOf)]),
     ...costSentences(outcome.leader, evaluation.bids, project.brief.money),
+    ...otherWaysToDecide(outcome.leader.id, evaluation, nameOf),
   ];
+}
+
+/** Which bid would come first if the owner decided in another way, where that is another bid than the one in front. */
+function otherWaysToDecide(leader: string, evaluation: Evaluation, nameOf: (id: string) => string): readonly string[] {
+  const outcomes = (methodsOf(evaluation)?.outcomes ?? []).filter(({ leaders }) => leaders.length > 0);
+  const others = outcomes.filter(({ method }) => method !== "owners-score");
+  if (others.length === 0) return [];
+  const unlike = others.filter(({ leaders }) => !leaders.includes(leader));
+  if (unlike.length === 0)
+    return [`Other ways to decide put ${nameOf(leader)} first too: ${listed(others.map(({ label }) => label))}.`];
+  return unlike.map(({ label, leaders }) => `Decided by ${label}, ${listed(leaders.map(nameOf))} would come first.`);
 }
 
 const whyOpen = ({ because }: OpenFigure): string => {

@@ -1,0 +1,11 @@
+import { readingGrade } from "../lib/recommendation/reading-grade";
+console.log(readingGrade(["The cat sat on the mat."]));
+console.log(readingGrade(["Four score and seven years ago our fathers brought forth on this continent, a new nation, conceived in Liberty, and dedicated to the proposition that all men are created equal."]));
+import { recommendation } from "#lib/document";
+import { evaluate, projectFileSchema } from "#lib/evaluation";
+import demo from "../app/_demo/demonstration-project.json";
+const p = projectFileSchema.parse(demo); const e = evaluate(p); const r = recommendation(p, e, "us");
+console.log(readingGrade([...r.question, r.support.headline, ...r.support.sentences]), readingGrade(r.bids.map(b=>b.line)), readingGrade(r.gates), readingGrade(r.firmness), readingGrade([r.conventions]), readingGrade(r.cautions), readingGrade(r.ask.flatMap(a=>a.questions)), readingGrade(r.notKnown.map(n=>n.line)));
+import { comparisonOf, methodsOf } from "#lib/evaluation";
+import { explainMethods, dominances } from "#lib/robustness";
+console.log(explainMethods(methodsOf(e)!, (x)=>"Bid "+x), dominances(comparisonOf(e)!));
