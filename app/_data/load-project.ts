@@ -26,7 +26,14 @@ export const loadProject = cache(async (id: string) => {
     campaigns: stored.documents.campaign.map((campaign) => ({ id: campaign.id, ...campaign.model })),
   };
   const { bid: bids, campaign: campaigns } = stored.documents;
-  const documents = { brief, requirements, bids, campaigns, costing: costing ?? null, recommendation: recommendation ?? null };
+  const documents = {
+    brief,
+    requirements,
+    bids,
+    campaigns,
+    costing: costing ?? null,
+    recommendation: recommendation ?? null,
+  };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
   return { summary: stored.summary, project: shown, documents, ownersWords: recommendation?.model ?? nothingWritten };
 });

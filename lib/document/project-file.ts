@@ -77,7 +77,14 @@ export type ProjectTexts = Readonly<{
 }>;
 
 /** The file that a project is exported as. Reading it back gives the same project. */
-export function projectFileOf({ brief, requirements, bids, campaigns, costing, recommendation }: ProjectTexts): ProjectFile {
+export function projectFileOf({
+  brief,
+  requirements,
+  bids,
+  campaigns,
+  costing,
+  recommendation,
+}: ProjectTexts): ProjectFile {
   return {
     format: "evenfield-project",
     version: 1,

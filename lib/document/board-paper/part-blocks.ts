@@ -34,16 +34,11 @@ function decidingTable({ deciding, bids }: Recommendation): readonly PrintedBloc
       kind: "table",
       caption: "The figures of all bids on the criteria of most weight",
       columns: [
-        { heading: "What counts, and why", share: 3, align: "start" },
+        { heading: "What counts", share: 1.5, align: "start" },
+        { heading: "Why", share: 2.2, align: "start" },
         ...bids.map(({ letter }) => ({ heading: `Bid ${letter}`, share: 1.2, align: "start" as const })),
       ],
-      rows: deciding.map(({ label, reason, bids: figures }) => [
-        [
-          { text: label, style: "strong" },
-          { text: reason === "" ? "" : ` ${reason}`, style: "plain" },
-        ],
-        ...figures.map(({ text }) => text),
-      ]),
+      rows: deciding.map(({ label, reason, bids: figures }) => [label, reason, ...figures.map(({ text }) => text)]),
       hasRowHeads: true,
     },
   ];

@@ -10,7 +10,7 @@ const ownerNote = (words: string): PrintedBlock => ({
   kind: "note",
   label: "In the owner’s words",
   text: words,
-  level: 0,
+  depth: 0,
 });
 
 function written(paper: BoardPaper, part: PaperPart, generated: readonly PrintedBlock[]): readonly PrintedBlock[] {
@@ -25,7 +25,7 @@ function written(paper: BoardPaper, part: PaperPart, generated: readonly Printed
             kind: "note",
             label: "The figures have moved",
             text: "The words above were written beside other figures than those of today.",
-            level: 0,
+            depth: 0,
           } as const,
         ]),
   ];
@@ -51,7 +51,7 @@ function sectionOf(paper: BoardPaper, part: PaperPart): readonly PrintedBlock[] 
 
 /** Cautions are never the owner's to take out. */
 const cautionBlocks = ({ text }: BoardPaper): readonly PrintedBlock[] =>
-  text.cautions.map((caution) => ({ kind: "note", label: "Caution", text: caution, level: 0 }));
+  text.cautions.map((caution) => ({ kind: "note", label: "Caution", text: caution, depth: 0 }));
 
 const dissentBlocks = ({ dissents }: BoardPaper): readonly PrintedBlock[] =>
   dissents.length === 0

@@ -38,7 +38,7 @@ describe("boardPaper", () => {
         return rest.slice(0, end < 0 ? undefined : end);
       };
       const partHeading = paperOf().parts[part].heading;
-      const note = { kind: "note", label: "In the owner’s words", text: "The board has thought of this.", level: 0 };
+      const note = { kind: "note", label: "In the owner’s words", text: "The board has thought of this.", depth: 0 };
       const cautions = part === "support" ? below().slice(-1) : [];
       const generated = part === "support" ? below().slice(0, -1) : below();
       expect(generated.length).toBeGreaterThan(0);

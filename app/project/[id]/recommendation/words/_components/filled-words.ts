@@ -4,7 +4,7 @@ import { type PaperPart, paperParts } from "#lib/recommendation";
 type PartText = NonNullable<NonNullable<OwnersWordsText["parts"]>[PaperPart]>;
 
 /** Owner's words with every field that the form has. */
-export type WordsValues = Required<OwnersWordsText> & { parts: Record<PaperPart, PartText> };
+export type WordsValues = { parts: Record<PaperPart, PartText>; dissents: NonNullable<OwnersWordsText["dissents"]> };
 
 /** A stored text says nothing of parts that are as generated; the form has a choice for each. */
 export function filledWords({ parts = {}, dissents = [] }: OwnersWordsText): WordsValues {
