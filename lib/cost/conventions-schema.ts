@@ -1,12 +1,18 @@
 import { z } from "zod";
 import { type CurrencyCode, currencyCodes, type ExactQuantity, measured, plainDateField } from "#lib/quantity";
-import type { CostConventions } from "./model";
+import type { CostConventions, RateTable } from "./model";
 import { fisherRateWithout } from "./nominal-rate";
 import { parseInflation, parseNominalRate, parseRealRate } from "./parse-rate";
 import { parseYears } from "./parse-years";
-import { mayLack, optional, read, years } from "./text-fields";
+import { parseRateTable, rateForTerm } from "./rate-table";
+import { mayLack, optional, read, remark, years } from "./text-fields";
 
 const percent = (share: number) => `${Number((share * 100).toPrecision(12))} %`.replace("-", "−");
+
+const inWords = (asEntered: string, value: number): ExactQuantity<"fraction"> => ({
+  ...{ dimension: "fraction", unit: "%", asEntered },
+  value: measured("fraction", value),
+});
 
 /** The real rate that a nominal rate holds beside inflation, with the words for how it came about. */
 function realRateFrom(
@@ -15,12 +21,21 @@ function realRateFrom(
 ): ExactQuantity<"fraction"> {
   const rate = fisherRateWithout(nominal.value, inflation.value);
   const asEntered = `${percent(Number(rate.toPrecision(6)))} (from ${nominal.asEntered} nominal and ${inflation.asEntered} inflation)`;
-  return { dimension: "fraction", unit: "%", asEntered, value: measured("fraction", rate) };
+  return inWords(asEntered, rate);
+}
+
+/** The real rate that a table has for the study, with the entries it comes from. */
+function realRateOf(table: RateTable, studyYears: number): ExactQuantity<"fraction"> {
+  const { rate, between } = rateForTerm(table, studyYears);
+  const entries = between.map((entry) => `${entry.rate.asEntered} for ${entry.years} years`);
+  const from = entries.length === 1 ? `the table’s ${entries[0]}` : `between ${entries.join(" and ")}`;
+  return inWords(`${percent(Number(rate.toPrecision(6)))} (${from})`, rate);
 }
 
 /**
- * How a project costs its bids, from text. Exactly one rate is given, real or nominal; the other follows from inflation
- * by Fisher's identity, so that constant money never meets a nominal rate nor current money a real one.
+ * How a project costs its bids, from text. Exactly one rate is given: real, nominal or by a table of real rates, which is
+ * read for the study period. Between real and nominal Fisher's identity stands, so that constant money never meets a
+ * nominal rate nor current money a real one.
  */
 export const costConventionsSchema = z
   .strictObject({
@@ -40,6 +55,9 @@ export const costConventionsSchema = z
     /** Empty where a nominal rate is written. */
     realRate: mayLack(parseRealRate, "Write the real rate per year, for example “3 %”."),
     nominalRate: optional(parseNominalRate),
+    /** Both absent in files from before a rate could come from a published table. */
+    rateTable: optional(parseRateTable, 2000),
+    rateSource: remark(300),
     inflation: optional(parseInflation),
     timing: z.enum(["end-of-year", "mid-year"], {
       error: "Choose end-of-year or mid-year for what recurs every year.",
@@ -48,7 +66,7 @@ export const costConventionsSchema = z
       error: "Choose constant money, without inflation, or current money, with inflation in it.",
     }),
   })
-  .transform(({ realRate, nominalRate, ...rest }, context): CostConventions => {
+  .transform(({ realRate, nominalRate, rateTable, ...rest }, context): CostConventions => {
     const issue = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
     const { inflation, serviceStart, studyPeriod, money } = rest;
     if (serviceStart.years >= studyPeriod.years) {
@@ -68,8 +86,13 @@ export const costConventionsSchema = z
       );
       return z.NEVER;
     }
+    if (rateTable !== null && (realRate !== null || nominalRate !== null)) {
+      issue("rateTable", "A rate is written as well as a table of rates; expected one of them.");
+      return z.NEVER;
+    }
+    const given = rateTable === null ? realRate : realRateOf(rateTable, studyPeriod.years);
     if (nominalRate === null) {
-      if (realRate !== null) return { ...rest, realRate, nominalRate };
+      if (given !== null) return { ...rest, realRate: given, nominalRate, rateTable };
       issue("realRate", "Write the real rate per year, for example “3 %”.");
       return z.NEVER;
     }
@@ -77,5 +100,5 @@ export const costConventionsSchema = z
       issue("inflation", "A nominal rate holds general inflation; write the inflation, for example “2.5 %”.");
       return z.NEVER;
     }
-    return { ...rest, realRate: realRateFrom(nominalRate, inflation), nominalRate };
+    return { ...rest, realRate: realRateFrom(nominalRate, inflation), nominalRate, rateTable };
   });

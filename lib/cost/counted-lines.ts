@@ -1,4 +1,4 @@
-import type { ExactQuantity } from "#lib/quantity";
+import { type ExactQuantity, measured } from "#lib/quantity";
 import type { Amount, CostConventions, PriceLine } from "./model";
 import { standingOf } from "./roles";
 
@@ -30,7 +30,11 @@ function asCounted(line: PriceLine): PriceLine {
   }
   if (role.kind !== "alternate-deduct") return line;
   if (line.kind !== "replacement-chain") return { ...line, amount: deducted(amount) };
-  return { ...line, amount: deducted(amount), removal: line.removal === null ? null : deducted(line.removal) };
+  const { removal, statedResidual } = line;
+  return {
+    ...{ ...line, amount: deducted(amount), removal: removal === null ? null : deducted(removal) },
+    statedResidual: statedResidual && { ...statedResidual, value: measured("money", -statedResidual.value) },
+  };
 }
 
 /** The amount as a credit, whichever sign it was written with. */

@@ -1,6 +1,7 @@
 import { oncePer } from "#lib/once";
 import { type CurrencyCode, isForeignPrice } from "#lib/quantity";
 import type { Amount, PriceLine } from "./model";
+import { statedResidualOf } from "./replacement-chain";
 
 /** A price that is written in another currency than the project's. */
 export type ForeignPrice = Readonly<{ line: string; label: string; text: string }>;
@@ -19,8 +20,8 @@ function textsOf(amount: Amount | null): readonly string[] {
 
 /** Every price of a line as entered. Kept, because a bid is costed more than once. */
 const writtenPrices = oncePer((line: PriceLine): readonly string[] => {
-  const removal = line.kind === "replacement-chain" ? line.removal : null;
-  const stated = line.statedExtension === null ? [] : [line.statedExtension.asEntered];
+  const [removal, left] = line.kind === "replacement-chain" ? [line.removal, statedResidualOf(line)] : [null, null];
+  const stated = [line.statedExtension, left].flatMap((one) => (one === null ? [] : [one.asEntered]));
   return [...textsOf(line.amount), ...textsOf(removal), ...stated];
 });
 

@@ -86,6 +86,12 @@ export { fisherNominalRate, fisherRateWithout } from "./nominal-rate";
 export { parseRealRate } from "./parse-rate";
 export { type Discounting, flowPresentValue, presentValue } from "./present-value";
 export { priceFields, priceLineSchema, priceLinesSchema, statedTotalSchema } from "./price-line-schema";
+export {
+  federalEnergyRate,
+  parseRateTable,
+  rateForTerm,
+  withinFederalEnergyRate,
+} from "./rate-table";
 export { resolvedLines } from "./resolved-lines";
 export { priceRoles, type Standing, standingOf } from "./roles";
 export { shownCents } from "./shown-cents";
@@ -105,13 +111,21 @@ export {
   type DrawingOrder,
   drawCosts,
 } from "./uncertainty/draw-costs";
-export { costsAlong, type ExploredIn, type ExploredTie, exploredTies } from "./uncertainty/explored-ties";
+export {
+  costsAlong,
+  type ExploredIn,
+  type ExploredTie,
+  exploredTies,
+  tieBrackets,
+  tieWithin,
+} from "./uncertainty/explored-ties";
 export { type BidLines, type LineInput, linesModel } from "./uncertainty/lines-model";
 export type { CostModel, CostOfBid, InputActs, InputValues, SharedDriver, UncertainInput } from "./uncertainty/model";
 export { sampledModel } from "./uncertainty/sampled-model";
 export type { StatedInput, StatedTarget, StatedUncertainty } from "./uncertainty/stated-model";
 export { actsOf, type InputTarget, type LineMove, type LinePart, type LineRef } from "./uncertainty/targets";
 export {
+  type Bracket,
   explainTies,
   gridSteps,
   rootBetween,

@@ -8,6 +8,12 @@ export type Timing = "end-of-year" | "mid-year";
 /** A whole number of years, or the number of a year counted from the base date, beside the text as entered. */
 export type Years = Readonly<{ asEntered: string; years: number }>;
 
+/** A rate per year for money that is tied up so many years. */
+export type TermRate = Readonly<{ years: number; rate: ExactQuantity<"fraction"> }>;
+
+/** Rates by term as a public body prints them, the shortest term first; never empty. */
+export type RateTable = Readonly<{ asEntered: string; rates: readonly [TermRate, ...TermRate[]] }>;
+
 /** The rules by which every bid of a project is costed. */
 export type CostConventions = Readonly<{
   currency: CurrencyCode;
@@ -17,10 +23,14 @@ export type CostConventions = Readonly<{
   serviceStart: Years;
   /** Counted from the base date, the years before service among them. */
   studyPeriod: Years;
-  /** Over general inflation, per year; worked out by Fisher's identity where the owner gives a nominal rate. */
+  /** Over general inflation, per year; worked out by Fisher's identity from a nominal rate, or read off a table. */
   realRate: ExactQuantity<"fraction">;
   /** The nominal rate as the owner gives it; null where a real rate is given. */
   nominalRate: ExactQuantity<"fraction"> | null;
+  /** Published real rates by term from which the rate was read; null where the owner gives a rate. */
+  rateTable: RateTable | null;
+  /** Which document the rate comes from and of what day; empty where the owner has not said. */
+  rateSource: string;
   /** General inflation per year; null only where neither the kind of money nor the rate needs it. */
   inflation: ExactQuantity<"fraction"> | null;
   timing: Timing;
@@ -96,8 +106,10 @@ export type PriceTerms = Readonly<{
     removalGivenBy: GivenBy;
     /** At the end of the study: the share of the life that is used up, the whole, or nothing. */
     removalAtStudyEnd: "used-life-share" | "full" | "none";
-    /** At the end of the study: cost × remaining life ÷ life of the last generation, or nothing. */
-    residual: "straight-line" | "none";
+    /** At the end of the study: cost × remaining life ÷ life of the last generation, a sum that is stated, or nothing. */
+    residual: "straight-line" | "stated" | "none";
+    /** What the part is worth then, in money of the base date; below zero where it costs. Null where it is not stated. */
+    statedResidual: ExactQuantity<"money"> | null;
     escalation: Escalation;
   };
 }>;

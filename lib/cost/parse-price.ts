@@ -7,8 +7,6 @@ import {
   parseExact,
   type Result,
   succeeded,
-  withCurrencySign,
-  writtenCurrency,
 } from "#lib/quantity";
 import { type CountedIn, type UnitPriceDimension, unitPriceDimensions } from "./model";
 
@@ -17,11 +15,8 @@ const largest = { price: 100_000_000_000, perArea: 100_000_000 };
 
 /** Reads a price in any currency that a project can have. Whether it is the project's is asked where both are known. */
 function parseMoney<D extends DimensionName>(dimension: D, text: string): Result<ExactQuantity<D>, string> {
-  const { code, plain } = writtenCurrency(text);
-  const parsed = parseExact(dimension, plain);
-  if (parsed.ok) return succeeded({ ...parsed.value, asEntered: text.trim() });
-  const sentence = explainQuantity(parsed.problem);
-  return failed(code === null ? sentence : withCurrencySign(sentence, code));
+  const parsed = parseExact(dimension, text);
+  return parsed.ok ? parsed : failed(explainQuantity(parsed.problem));
 }
 
 /** "$18,500" → whole cents, or the sentence that helps. */
@@ -71,6 +66,8 @@ export function parsePricedQuantity(
   quantityText: string,
   unitPriceText: string,
 ): Result<PricedQuantity, PricedQuantityProblem> {
+  if (quantityText.trim() === "")
+    return failed({ field: "quantity", message: "Write the quantity with its unit, for example “4,000 lb”." });
   const quantity = parseCounted(quantityText);
   if (!quantity.ok) return failed({ field: "quantity", message: quantity.problem });
   const unitPrice = parseMoney(unitPriceDimensions[quantity.value.dimension], unitPriceText);

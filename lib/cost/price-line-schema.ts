@@ -105,10 +105,12 @@ const terms = {
       })
       .default("used-life-share"),
     residual: z
-      .enum(["straight-line", "none"], {
-        error: "Choose the value left at the end of the study: straight-line or none.",
+      .enum(["straight-line", "stated", "none"], {
+        error: "Choose the value left at the end of the study: straight-line, stated or none.",
       })
       .default("straight-line"),
+    /** Absent in what was stored before such a value could be stated. */
+    statedResidual: optional(parseLumpSum),
     escalation,
   }),
 } as const satisfies Record<PriceLineKind, z.ZodType>;
@@ -128,6 +130,12 @@ export const priceFields: Readonly<Record<PriceLineKind, readonly string[]>> = {
 function* contradictions(line: PriceLine): Generator<readonly [path: readonly string[], message: string]> {
   if (line.kind !== "replacement-chain" && line.category === "owners-addition" && line.givenBy === "bid") {
     yield [["givenBy"], "An owner’s addition is not the bidder’s price; mark it as the owner’s estimate."];
+  }
+  if (line.kind === "replacement-chain" && line.residual === "stated" && line.statedResidual === null) {
+    yield [
+      ["statedResidual"],
+      "Write what the part is worth at the end of the study, for example “$20,000”. A minus sign means that it costs something then.",
+    ];
   }
   const { role } = line;
   if (role.kind === "owner-furnished" && line.givenBy === "bid") {

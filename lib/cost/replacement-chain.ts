@@ -17,10 +17,20 @@ const removalWords = {
   none: "not counted",
 } as const;
 
-const residualWords = {
-  "straight-line": "what was last paid for it × remaining life ÷ life",
-  none: "not counted",
-} as const;
+function residualText({ residual, statedResidual }: Chain): string {
+  switch (residual) {
+    case "straight-line":
+      return "what was last paid for it × remaining life ÷ life";
+    case "stated":
+      return `${statedResidual?.asEntered ?? ""}, as stated`;
+    case "none":
+      return "not counted";
+  }
+}
+
+/** The value at the end of the study where the line states one. */
+export const statedResidualOf = ({ residual, statedResidual }: Chain): Chain["statedResidual"] =>
+  residual === "stated" ? statedResidual : null;
 
 /** A part that is renewed each time its life is over. A life that ends with the study is not renewed once more. */
 export const replacementChain: CostLineKind<"replacement-chain"> = {
@@ -35,17 +45,7 @@ export const replacementChain: CostLineKind<"replacement-chain"> = {
     return [main, { label: `${label}, removal`, amount: removal, givenBy: removalGivenBy, schedule: removalSchedule }];
   },
   lastYear: () => null,
-  assumptions: ({ label, life, lifeGivenBy, reuse, replacedShare, removal, removalAtStudyEnd, residual }) => [
-    ...(lifeGivenBy === "owner-estimate" && reuse === null
-      ? [`The ${life.years}-year life of “${label}” is the owner’s estimate.`]
-      : []),
-    ...(reuse === null ? [] : [`“${label}” stays through ${life.asEntered}.`]),
-    ...(replacedShare === null
-      ? []
-      : [`Each renewal of “${label}” replaces ${replacedShare.asEntered} of it, the oldest part first.`]),
-    ...(removal === null ? [] : [`Removal of “${label}” at the end of the study: ${removalWords[removalAtStudyEnd]}.`]),
-    `Value of “${label}” left at the end of the study: ${residualWords[residual]}.`,
-  ],
+  assumptions: (line) => chainAssumptions(line),
   flows: (line, setting) => {
     const { area, studyYears } = setting;
     const firstCost = amountCents(line.amount, area);
@@ -78,12 +78,27 @@ export const replacementChain: CostLineKind<"replacement-chain"> = {
       part("removal-at-study-end", "removal-and-disposal", [
         paidInYear(removal * removalShare(line, usedShare))(studyYears),
       ]),
-      part("residual", "residual", [[studyYears, line.residual === "none" ? 0 : residual]]),
+      part("residual", "residual", [[studyYears, residualCredit(line, residual)]]),
     ];
   },
 };
 
 type Chain = PriceLine<"replacement-chain">;
+
+function chainAssumptions(line: Chain): readonly string[] {
+  const { label, life, lifeGivenBy, reuse, replacedShare, removal, removalAtStudyEnd } = line;
+  return [
+    ...(lifeGivenBy === "owner-estimate" && reuse === null
+      ? [`The ${life.years}-year life of “${label}” is the owner’s estimate.`]
+      : []),
+    ...(reuse === null ? [] : [`“${label}” stays through ${life.asEntered}.`]),
+    ...(replacedShare === null
+      ? []
+      : [`Each renewal of “${label}” replaces ${replacedShare.asEntered} of it, the oldest part first.`]),
+    ...(removal === null ? [] : [`Removal of “${label}” at the end of the study: ${removalWords[removalAtStudyEnd]}.`]),
+    `Value of “${label}” left at the end of the study: ${residualText(line)}.`,
+  ];
+}
 
 /** ", renewed every 10 years at a saving of 8 %", with a first renewal and a share replaced where they differ. */
 function renewalText(line: Chain, years: StudyYears): string {
@@ -130,6 +145,18 @@ function withoutOldest<T extends Readonly<{ size: number }>>(lying: readonly T[]
     toTake -= taken;
     return one.size - taken > nothing ? [{ ...one, size: one.size - taken }] : [];
   });
+}
+
+/** What is left at the end of the study, as a payment: a value is a credit. */
+function residualCredit(line: Chain, straightLine: number): number {
+  switch (line.residual) {
+    case "straight-line":
+      return straightLine;
+    case "stated":
+      return -(line.statedResidual?.value ?? 0);
+    case "none":
+      return 0;
+  }
 }
 
 /** The share of one removal that the study bears at its end: the following owner of the part bears the rest. */

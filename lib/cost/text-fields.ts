@@ -26,10 +26,10 @@ export const read =
   };
 
 /** The same for text that may be left out or left empty: null then. */
-export const optional = <T>(parse: (asEntered: string) => Result<T, string>) =>
+export const optional = <T>(parse: (asEntered: string) => Result<T, string>, most = 200) =>
   z
     .string()
-    .max(...shorterThan(200))
+    .max(...shorterThan(most))
     .nullable()
     .default(null)
     .transform((asEntered, context) =>

@@ -1,4 +1,5 @@
 import { siOf, unitDefinition } from "./convert";
+import { writtenCurrency } from "./currency";
 import { type DimensionDefinition, type DimensionName, dimensions, type SiUnit } from "./dimensions";
 import { type Qualifier, qualifierAfter, qualifierBefore } from "./limits";
 import { inPlainCharacters } from "./plain-characters";
@@ -19,11 +20,16 @@ export function parseQuantity<D extends DimensionName>(
   const asEntered = text.trim();
   if (asEntered === "") return failed({ kind: "nothing-written", dimension });
   if (asEntered.length > longestQuantity) return failed({ kind: "too-long", dimension, length: asEntered.length });
-  const plain = inPlainCharacters(asEntered)
+  const typed = inPlainCharacters(asEntered)
     .replaceAll(/ {2,}/g, " ")
     .replaceAll(/\+ ?\/? ?-/g, "±");
+  // whether a currency is the project's is asked where both are known
+  const { code, plain } = dimension.startsWith("money") ? writtenCurrency(typed) : { code: null, plain: typed };
   const statement = statementIn(dimension, plain);
-  if (!statement.ok) return failed(asTyped(statement.problem, plain, asEntered));
+  if (!statement.ok) {
+    const problem = asTyped(statement.problem, plain, asEntered);
+    return failed(code === null ? problem : { ...problem, currency: code });
+  }
   const { unit, reading } = statement.value;
   // The numbers were converted to the SI unit of the dimension just before.
   return succeeded({ asEntered, dimension, unit, reading: reading as Reading<SiUnit<D>> });

@@ -1,10 +1,16 @@
+import { type CurrencyCode, withCurrencySign } from "./currency";
 import { type DimensionDefinition, type DimensionName, dimensions } from "./dimensions";
 
 /** The longest text that is read as a quantity, in characters. */
 export const longestQuantity = 200;
 
-/** Why a text could not be read as a quantity. Facts only; the words are in `explainQuantity`. */
-export type QuantityProblem = Readonly<
+/**
+ * Why a text could not be read as a quantity. Facts only; the words are in `explainQuantity`. Money has the currency that
+ * the text names, where it names one.
+ */
+export type QuantityProblem = Readonly<{ currency?: CurrencyCode }> & QuantityTrouble;
+
+type QuantityTrouble = Readonly<
   | { kind: "nothing-written"; dimension: DimensionName }
   | { kind: "too-long"; dimension: DimensionName; length: number }
   | { kind: "number-missing"; dimension: DimensionName; read: string }
@@ -25,7 +31,10 @@ export type QuantityProblem = Readonly<
 >;
 
 /** Says what was read and what was expected, in whole sentences. */
-export function explainQuantity(problem: QuantityProblem): string {
+export const explainQuantity = (problem: QuantityProblem): string =>
+  problem.currency === undefined ? explained(problem) : withCurrencySign(explained(problem), problem.currency);
+
+function explained(problem: QuantityTrouble): string {
   const { dimension } = problem;
   const label = dimensions[dimension].label;
   switch (problem.kind) {

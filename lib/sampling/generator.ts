@@ -16,6 +16,12 @@ export type Generator = Readonly<{
 
 const cell = 2 ** -52;
 
+/** A number between 0 and 1 from two words. Half a cell is added so that neither end comes up: a quantile there can be infinite. */
+const shareOf = (upper: number, lower: number): number => ((upper >>> 6) * 0x4000000 + (lower >>> 6) + 0.5) * cell;
+
+/** Words on their way to shares; nothing stays in it. */
+const words = new Uint32Array(1024);
+
 /**
  * xoshiro128**: 128 bits of state, period 2¹²⁸ − 1, whole-number arithmetic only, so that every machine draws alike.
  * @param start four words of 32 bits, not all 0
@@ -38,10 +44,33 @@ export function generatorFrom(start: readonly [number, number, number, number]):
     s3 = (s3 << 11) | (s3 >>> 21);
     return result;
   };
-  // half a cell is added so that neither 0 nor 1 comes up: a quantile there can be infinite
   const nextShare = (): number => {
-    const upper = nextBits() >>> 6;
-    return (upper * 0x4000000 + (nextBits() >>> 6) + 0.5) * cell;
+    const upper = nextBits();
+    return shareOf(upper, nextBits());
+  };
+  // the same steps as above, on words that stay in registers: a million draws are made this way
+  const fillBits = (into: Uint32Array, count = into.length): void => {
+    let [a, b, c, d] = [s0, s1, s2, s3];
+    for (let index = 0; index < count; index += 1) {
+      const five = Math.imul(b, 5);
+      into[index] = Math.imul((five << 7) | (five >>> 25), 9);
+      const shifted = b << 9;
+      c ^= a;
+      d ^= b;
+      b ^= c;
+      a ^= d;
+      c ^= shifted;
+      d = (d << 11) | (d >>> 21);
+    }
+    [s0, s1, s2, s3] = [a, b, c, d];
+  };
+  const fillShares = (into: Float64Array): void => {
+    for (let from = 0; from < into.length; from += words.length / 2) {
+      const count = Math.min(words.length / 2, into.length - from);
+      fillBits(words, 2 * count);
+      for (let index = 0; index < count; index += 1)
+        into[from + index] = shareOf(words[2 * index] as number, words[2 * index + 1] as number);
+    }
   };
   const jump = (): void => {
     let [j0, j1, j2, j3] = [0, 0, 0, 0];
@@ -61,43 +90,8 @@ export function generatorFrom(start: readonly [number, number, number, number]):
   return {
     nextBits,
     nextShare,
-    // both fill by the same steps as above, on words that stay in registers: a million draws are made this way
-    fillShares: (into) => {
-      let [a, b, c, d] = [s0, s1, s2, s3];
-      for (let index = 0; index < into.length; index += 1) {
-        let upper = 0;
-        let result = 0;
-        for (let word = 0; word < 2; word += 1) {
-          upper = result;
-          const five = Math.imul(b, 5);
-          result = Math.imul((five << 7) | (five >>> 25), 9) >>> 6;
-          const shifted = b << 9;
-          c ^= a;
-          d ^= b;
-          b ^= c;
-          a ^= d;
-          c ^= shifted;
-          d = (d << 11) | (d >>> 21);
-        }
-        into[index] = (upper * 0x4000000 + result + 0.5) * cell;
-      }
-      [s0, s1, s2, s3] = [a, b, c, d];
-    },
-    fillBits: (into) => {
-      let [a, b, c, d] = [s0, s1, s2, s3];
-      for (let index = 0; index < into.length; index += 1) {
-        const five = Math.imul(b, 5);
-        into[index] = Math.imul((five << 7) | (five >>> 25), 9);
-        const shifted = b << 9;
-        c ^= a;
-        d ^= b;
-        b ^= c;
-        a ^= d;
-        c ^= shifted;
-        d = (d << 11) | (d >>> 21);
-      }
-      [s0, s1, s2, s3] = [a, b, c, d];
-    },
+    fillShares,
+    fillBits: (into) => fillBits(into),
     jump,
     state: () => [s0 >>> 0, s1 >>> 0, s2 >>> 0, s3 >>> 0],
   };

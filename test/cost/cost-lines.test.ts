@@ -127,6 +127,15 @@ describe("a part with a life", () => {
     expect(paid(carpet({ residual: "none" }), 20).residual).toBeUndefined();
   });
   // by hand: a renewal costs 92; half of that is left at 20
+  test("keeps the value that its line states, and costs where that is below zero", () => {
+    const stated = carpet({ residual: "stated", statedResidual: "$20" });
+    expect(paid(stated, 20).residual).toEqual({ 20: -20 });
+    expect(paid(carpet({ residual: "stated", statedResidual: "-$7.50" }), 20).residual).toEqual({ 20: 7.5 });
+    expect(assumptionsOf(stated, within(20)).at(-1)).toBe(
+      "Value of “Line” left at the end of the study: $20, as stated.",
+    );
+  });
+
   test("saves a share at renewal, and its rest is a share of what was paid", () => {
     const { renewal, residual } = paid(carpet({ renewalSaving: "8 %" }), 20);
     expect([renewal, residual]).toEqual([{ 8: 92, 16: 92 }, { 20: -46 }]);

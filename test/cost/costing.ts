@@ -8,7 +8,8 @@ import {
 } from "#lib/cost";
 import { known } from "#lib/figure";
 import { measured } from "#lib/quantity";
-import { conventionsText, lumpSum } from "./lines";
+import { conventionsText } from "../checks/cost-example";
+import { lumpSum } from "./lines";
 
 export const area = measured("area", 80_000, "ft²");
 

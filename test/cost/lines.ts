@@ -7,16 +7,7 @@ import {
   priceLinesSchema,
 } from "#lib/cost";
 import { measured } from "#lib/quantity";
-
-/** Conventions as a form holds them: 20 years at 3 %, end of year. */
-export const conventionsText = {
-  currency: "USD",
-  baseDate: "2026-07-01",
-  studyPeriod: "20 years",
-  realRate: "3 %",
-  timing: "end-of-year",
-  money: "constant",
-} as const;
+import { conventionsText } from "../checks/cost-example";
 
 const conventionsWith = (changes: Readonly<Record<string, string>> = {}): CostConventions =>
   costConventionsSchema.parse({ ...conventionsText, ...changes });
@@ -90,7 +81,8 @@ const anyLine = fc.oneof(
     renewalSaving: fc.constantFrom("", "8 %"),
     removal: fc.option(anyAmount),
     removalAtStudyEnd: fc.constantFrom("used-life-share", "full", "none"),
-    residual: fc.constantFrom("straight-line", "none"),
+    residual: fc.constantFrom("straight-line", "stated", "none"),
+    statedResidual: fc.integer({ min: -90_000, max: 90_000 }).map((amount) => `$${amount}`.replace("$-", "-$")),
     escalation: anyGrowth,
   }),
 );

@@ -12,8 +12,9 @@ import {
   resolvedLines,
   shownCents,
 } from "#lib/cost";
+import { conventionsText } from "../checks/cost-example";
 import { area, costsOf, figurePlug, linkFacts, price } from "./costing";
-import { anyLines, conventionsText, lineWith, lumpSum, setting } from "./lines";
+import { anyLines, lineWith, lumpSum, setting } from "./lines";
 
 const cents = (lines: Parameters<typeof lifeCycleCost>[0], changes: Readonly<Record<string, string>> = {}) => {
   const { presentValue } = lifeCycleCost(lines, setting(changes));

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { costConventionsSchema, countedLines, priceLinesSchema, priceRoles, standingOf } from "#lib/cost";
+import { conventionsText } from "../checks/cost-example";
 import { costsOf, price } from "./costing";
-import { conventionsText } from "./lines";
 
 const conventions = costConventionsSchema.parse(conventionsText);
 const standing = (role: object, changes: object = {}) => {

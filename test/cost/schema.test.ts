@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { costConventionsSchema, costLines, priceLineSchema, priceLinesSchema } from "#lib/cost";
-import { conventionsText, lineTexts, lumpSum } from "./lines";
+import { conventionsText } from "../checks/cost-example";
+import { lineTexts, lumpSum } from "./lines";
 
 const issues = (schema: z.ZodType, text: unknown) => {
   const parsed = schema.safeParse(text);
@@ -18,6 +19,7 @@ describe("costConventionsSchema", () => {
     expect(rest).toEqual({
       ...{ currency: "USD", baseDate: "2026-07-01", timing: "end-of-year", money: "constant" },
       ...{ serviceStart: { asEntered: "0 years", years: 0 }, nominalRate: null, inflation: null },
+      ...{ rateTable: null, rateSource: "" },
     });
   });
 
@@ -260,7 +262,12 @@ describe("priceLineSchema", () => {
     [
       "replacement-chain",
       { residual: "all" },
-      "residual: Choose the value left at the end of the study: straight-line or none.",
+      "residual: Choose the value left at the end of the study: straight-line, stated or none.",
+    ],
+    [
+      "replacement-chain",
+      { residual: "stated" },
+      "statedResidual: Write what the part is worth at the end of the study, for example “$20,000”. A minus sign means that it costs something then.",
     ],
   ] as const)("says what it expected in a %s line instead of %j", (kind, changes, sentence) => {
     expect(lineIssues(kind, changes)).toEqual([sentence]);

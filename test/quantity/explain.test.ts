@@ -55,7 +55,12 @@ const refusals: readonly [DimensionName, text: string, sentence: string][] = [
   ["infiltrationRate", "10 in/j", "The unit “in/j” is not known here. Did you mean in/h?"],
   ["arealDensity", "3 stone per furlong", `The unit “stone per furlong” is not known here. Expected ${perArea}.`],
   ["money", "$388k", "The unit “$ k” is not known here. Expected money, for instance in $."],
-  ["money", "€388,000", "The unit “€” is not known here. Expected money, for instance in $."],
+  ["money", "¥388,000", "The unit “¥” is not known here. Expected money, for instance in $."],
+  [
+    "moneyPerArea",
+    "€4.85",
+    "“€” is a unit of money. Expected money per area, for instance in €/ft², €/m², €/yd² or cent/ft².",
+  ],
   ["mass", "240 T", "The unit “T” can be read as t or as short ton. Write the one you mean."],
   ["arealDensity", "3 kg", `“kg” is a unit of mass. Expected ${perArea}.`],
   ["arealDensity", "40 oz", `“oz” is a unit of mass. Expected ${perArea}.`],

@@ -9,7 +9,7 @@ export const coolingWater: TechnicalLink = {
   label: "Water for cooling",
   does: "Takes a depth of water over the field for each cooling and prices it by volume.",
   parameters: ["coolingDepth", "coolingsPerYear", "waterPrice"],
-  words: /\bwater\b/i,
+  byName: { words: /\bwater\b/i, paid: "again" },
   item: null,
   category: "operation-and-maintenance",
   compute: ({ facts, parameters: { coolingDepth, coolingsPerYear, waterPrice } }) => {

@@ -12,7 +12,7 @@ export const freight: TechnicalLink = {
   label: "Freight of the infill",
   does: "Counts the truck loads of the infill mass and prices each load.",
   parameters: ["payload", "freightPerLoad"],
-  words: /freight|haul(age|ing)? to (the )?site|deliver/i,
+  byName: { words: /freight|haul(age|ing)? to (the )?site|deliver/i, paid: "once" },
   item: "freight",
   category: "investment",
   compute: ({ facts, parameters: { payload, freightPerLoad } }) => {

@@ -9,7 +9,7 @@ export const grooming: TechnicalLink = {
   label: "Grooming",
   does: "Takes hours of grooming for each hour of use, by the class of the infill, and prices them at a wage.",
   parameters: ["groomingShareHeavy", "groomingShareOther", "wage"],
-  words: /groom|brush/i,
+  byName: { words: /groom|brush/i, paid: "again" },
   item: "grooming-contract",
   category: "operation-and-maintenance",
   compute: ({ facts, parameters: { groomingShareHeavy, groomingShareOther, wage } }) => {

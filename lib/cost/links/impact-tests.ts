@@ -9,7 +9,7 @@ export const impactTests: TechnicalLink = {
   label: "Yearly hardness tests",
   does: "Counts the visits that the test plan needs every year and prices each visit.",
   parameters: ["testVisitsPerYear", "locationsPerVisit", "testVisitPrice"],
-  words: /(impact|hardness|g-?max).*test|test.*(impact|hardness|g-?max)/i,
+  byName: { words: /(impact|hardness|g-?max).*test|test.*(impact|hardness|g-?max)/i, paid: "again" },
   item: "yearly-tests",
   category: "testing",
   compute: ({ facts, parameters: { testVisitsPerYear, locationsPerVisit, testVisitPrice } }) => {

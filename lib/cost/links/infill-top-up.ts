@@ -9,7 +9,7 @@ export const infillTopUp: TechnicalLink = {
   label: "Infill top-up",
   does: "Takes a share of the infill mass every year and prices it by mass.",
   parameters: ["displacementShare", "carryOffShare", "topUpPrice"],
-  words: /top[- ]?(up|off|dress)/i,
+  byName: { words: /top[- ]?(up|off|dress)/i, paid: "again" },
   item: null,
   category: "operation-and-maintenance",
   compute: ({ facts, parameters: { displacementShare, carryOffShare, topUpPrice } }) => {

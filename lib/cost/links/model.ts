@@ -42,8 +42,11 @@ export type TechnicalLink = Readonly<{
   /** What it computes, in a sentence. */
   does: string;
   parameters: readonly LinkParameter[];
-  /** Words by which a line of the same purpose is known where nobody has said so; null where words can't tell. */
-  words: RegExp | null;
+  /**
+   * Words by which a line of the same purpose is known where nobody has said so, if it is paid alike: a grooming machine
+   * is bought once and is no grooming. Null where words can't tell.
+   */
+  byName: Readonly<{ words: RegExp; paid: "once" | "again" }> | null;
   /** The item of the starting checklist that holds the same work; null where there is none. */
   item: string | null;
   category: CostCategory;

@@ -9,7 +9,7 @@ export const removalAndDisposal: TechnicalLink = {
   label: "Removal and disposal",
   does: "Weighs carpet and infill, and prices tipping and haul by mass less what recycling pays.",
   parameters: ["carpetMass", "tippingFee", "haul", "recyclingCredit"],
-  words: null,
+  byName: null,
   item: null,
   category: "removal-and-disposal",
   compute: ({ facts, parameters, lines }) => {

@@ -9,7 +9,7 @@ export const shockLayer: TechnicalLink = {
   label: "Shock layer under several carpets",
   does: "Renews the shock layer after so many carpets instead of after the years stated.",
   parameters: ["shockLayerLives"],
-  words: null,
+  byName: null,
   item: null,
   category: "replacement",
   compute: ({ facts, parameters: { shockLayerLives }, lines }) => {

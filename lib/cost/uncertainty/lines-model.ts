@@ -1,3 +1,4 @@
+import { onFirstReading } from "#lib/once";
 import type { Distribution } from "#lib/sampling";
 import { type CostSetting, cashFlows } from "../cash-flows";
 import { inConstantMoney } from "../current-money";
@@ -42,14 +43,16 @@ export function linesModel(bids: readonly BidLines[], inputs: readonly LineInput
     inputs: inputs.map(({ target, ...input }) => ({ ...input, acts: actsOf(target) })),
     bids: bids.map(({ bid, lines }) => {
       const moved = lines.map((line) => ({ line, by: moves(bid, line.id) }));
-      const flowsAt = (values: InputValues) => {
+      const flowsWith = (values: InputValues) => {
         const at = moved.map(({ line, by }) =>
           by.reduce((now, { target, base, index }) => lineWith(now, target, values[index] ?? base, base), line),
         );
         // a bond or a tax follows the prices that it is a share of, a shock layer the carpets that it stays under
         return cashFlows(resolvedLines(at, setting.area), constant).flows;
       };
-      return { bid, flowsAt };
+      // a bid that no input moves costs the same at every value
+      if (moved.some(({ by }) => by.length > 0)) return { bid, flowsAt: flowsWith };
+      return { bid, flowsAt: onFirstReading(() => flowsWith([])) };
     }),
     discountingAt: (values) => {
       const [last] = rateMovers;

@@ -2,8 +2,11 @@ import { breakEven } from "../break-even";
 import { baseValues, bidOf, costAt, inputIndex, valuesWith } from "./cost-at";
 import type { CostModel } from "./model";
 
+/** The values of an input between which is looked. */
+export type Bracket = Readonly<{ from: number; to: number }>;
+
 /** Which two bids, which input, and between which values of it to look. */
-export type TieQuestion = Readonly<{ first: string; second: string; input: string; from: number; to: number }>;
+export type TieQuestion = Bracket & Readonly<{ first: string; second: string; input: string }>;
 
 /** Which bid costs less on a stretch of the input. */
 export type CheaperStretch = Readonly<{ from: number; to: number; cheaper: "first" | "second" | "neither" }>;
@@ -28,6 +31,8 @@ export type TiedValues = Readonly<
 
 /** Steps of the grid; two ties closer together than a step can be missed, and that is said. */
 export const gridSteps = 240;
+/** The growth of a price moves a cost one way only, so few steps show every tie. */
+const growthSteps = 24;
 /** Costs nearer than this many cents are the same. */
 const sameCents = 1e-4;
 
@@ -66,7 +71,8 @@ export function tiedValues(model: CostModel, question: TieQuestion): TiedValues 
       stretches: stretchesOf(from, to, inside && at !== null ? [at] : [], gap),
     };
   }
-  const grid = Array.from({ length: gridSteps + 1 }, (_, step) => from + ((to - from) * step) / gridSteps);
+  const steps = input?.acts.kind === "growth" ? growthSteps : gridSteps;
+  const grid = Array.from({ length: steps + 1 }, (_, step) => from + ((to - from) * step) / steps);
   const gaps = grid.map(gap);
   if (gaps.every((one) => one === 0)) return alwaysEqual;
   const at = gaps.flatMap((one, step) => {
@@ -198,7 +204,7 @@ export function explainTies(tied: TiedValues, { nameOf, input, show }: TieWords)
         return `${input} moves both alike, so it can’t decide: ${name(always)} costs less at every value.`;
       const meets = `${first} and ${second} cost the same at ${show(tied.at)}`;
       if (tied.inside)
-        return `${meets}. Below that ${name(tied.stretches[0]?.cheaper ?? always)} costs less, above it ${name(tied.stretches.at(-1)?.cheaper ?? always)}.`;
+        return `${meets}, looked for ${bracket}. Below that ${name(tied.stretches[0]?.cheaper ?? always)} costs less, above it ${name(tied.stretches.at(-1)?.cheaper ?? always)}.`;
       return `Never ${bracket}: there ${name(always)} costs less throughout. ${meets}, outside what was looked at.`;
     }
     case "crossings": {

@@ -3,7 +3,7 @@ import { isSamePurpose } from "../links/same-purpose";
 import { technicalLinks } from "../links/technical-links";
 import type { PriceLine } from "../model";
 import type { BidLines, LineInput } from "./lines-model";
-import type { StatedInput, StatedUncertainty } from "./stated-model";
+import type { StatedTarget, StatedUncertainty } from "./stated-model";
 import type { InputTarget, LinePart, LineRef } from "./targets";
 
 /** The inputs that move something, and a sentence for each that does not. */
@@ -21,7 +21,7 @@ export function uncertainInputs(
   { inputs }: StatedUncertainty,
   realRate: number,
 ): UncertainInputs {
-  const found = inputs.map((stated) => ({ stated, move: moveOf(stated, bids, realRate) }));
+  const found = inputs.map((stated) => ({ stated, move: moveOf(stated.target, bids, realRate) }));
   return {
     inputs: found.flatMap(({ stated: { id, label, distribution, driver }, move }) =>
       move === null
@@ -34,7 +34,8 @@ export function uncertainInputs(
   };
 }
 
-function moveOf({ target }: StatedInput, bids: readonly BidLines[], realRate: number): Found | null {
+/** What a stated input moves in the lines of the bids, and the value it has as entered; null where it moves nothing. */
+export function moveOf(target: StatedTarget, bids: readonly BidLines[], realRate: number): Found | null {
   switch (target.kind) {
     case "line":
       return inProportion(

@@ -196,6 +196,18 @@ describe("what is priced already", () => {
     });
   });
 
+  test("what is bought once is not what is paid every year, whatever it is called", () => {
+    const machine = price("groomer", "$18,500", { label: "Grooming machine" });
+    const own = price("test", "$4,200", { label: "G-max test at acceptance", givenBy: "owner-estimate" });
+    const { bid, second, row } = linked("grooming", wage, { lines: [base, machine, own] });
+    expect(row?.kind).toBe("computed");
+    expect(second).toBe(8_640);
+    expect(bid?.leftOut).toEqual([]);
+    const tests = linked("impact-tests", { testVisitPrice: "$1,150" }, { lines: [base, own] });
+    expect(tests.row?.kind).toBe("computed");
+    expect(tests.bid?.leftOut).toEqual([]);
+  });
+
   test("a purpose that is entered goes before the words of the label", () => {
     const lines = [
       base,

@@ -32,7 +32,7 @@ describe("tiedValues", () => {
     const found = tied("carpet", perSquareFoot(4.85), price("a"), 0, perSquareFoot(9));
     expect(found).toMatchObject({ kind: "line", inside: true });
     expect(explainTies(found, { ...words, show: dollars })).toBe(
-      "Bid A and Bid B cost the same at $5.57/ft². Below that Bid A costs less, above it Bid B.",
+      "Bid A and Bid B cost the same at $5.57/ft², looked for from $0.00/ft² to $9.00/ft². Below that Bid A costs less, above it Bid B.",
     );
   });
 
