@@ -1,13 +1,15 @@
 import type { Result } from "#lib/quantity";
+import { idOfName } from "./id-of-name";
 
 declare const editor: unique symbol;
 
 /**
- * A person who may change a project. Only `editorNamed` and `localEditor` make one, so a write cannot be made under a
- * name that nothing has looked at. Until sign-in exists the name is what the person says it is: it tells people apart
- * who share a machine and proves nothing about who they are.
+ * A person who may change a project. Rules and stored rows go by `id`, which stays the same while the person does; `name`
+ * is what people read. Only `editorNamed` and `localEditor` make one, so a write cannot be made under a name that nothing
+ * has looked at. Until sign-in exists the name is what the person says it is, and the id follows from it: it tells people
+ * apart who share a machine and proves nothing about who they are.
  */
-export type Editor = Readonly<{ name: string }> & { readonly [editor]: true };
+export type Editor = Readonly<{ id: string; name: string }> & { readonly [editor]: true };
 
 /** What keeps a text from being used as a name. `limit` in characters. */
 export type EditorNameProblem = Readonly<
@@ -21,10 +23,10 @@ const longestName = 80;
 /** Control and private characters and half surrogate pairs: nothing a reader of the record could see. */
 const notPrintable = /[\p{Cc}\p{Cs}\p{Co}]|[\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff]/u;
 
-const named = (name: string): Editor => ({ name }) as Editor;
+const named = (id: string, name: string): Editor => ({ id, name }) as Editor;
 
 /** Stands for everybody who has not given a name. */
-export const localEditor: Editor = named("local");
+export const localEditor: Editor = named("local", "local");
 
 /** The editor of this name, as it will stand in the record: outer spaces removed, composed letters (Unicode NFC). */
 export function editorNamed(text: string): Result<Editor, EditorNameProblem> {
@@ -35,7 +37,7 @@ export function editorNamed(text: string): Result<Editor, EditorNameProblem> {
     return { ok: false, problem: { kind: "name-too-long", characters, limit: longestName } };
   }
   if (notPrintable.test(name)) return { ok: false, problem: { kind: "name-not-printable", read: name } };
-  return { ok: true, value: named(name) };
+  return { ok: true, value: named(idOfName(name), name) };
 }
 
 /** Says what was read and what a name looks like. */

@@ -1,4 +1,5 @@
 export { type Editor, type EditorNameProblem, editorNamed, explainEditorName, localEditor } from "./editor";
 export { cookieFromEditor, editorCookie, editorFromCookie } from "./editor-cookie";
+export { idOfName } from "./id-of-name";
 export { isLoopbackHost } from "./loopback";
 export { isSameOrigin, type OriginHeaders } from "./same-origin";
