@@ -37,6 +37,7 @@ const headings: Readonly<Record<ClaimField, readonly string[]>> = {
   build: ["build", "testedbuild"],
   testField: ["testfield", "fieldtested", "testedfield", "field"],
   fieldCount: ["fieldcount", "fieldsbehindthefigure", "numberoffields", "fields"],
+  spread: ["spread", "standarddeviation", "repeatability", "deviation"],
 };
 
 /** Which field each column of a pasted table holds; null for a column that no field takes. */
@@ -45,7 +46,7 @@ export type PastedLayout = Readonly<{ columns: readonly (ClaimField | null)[]; h
 /**
  * Claims from a pasted table. A first row with a heading "Property" names the columns in any order and case; without it
  * the columns are property, figure, method, condition, evidence, document, page, words, note, edition, date,
- * laboratory, accreditation, build, field tested, fields behind the figure.
+ * laboratory, accreditation, build, field tested, fields behind the figure, standard deviation.
  * Every row with content comes back with what is in the way of it. An empty evidence cell is read as "stated".
  * @param idFor names the claim of a row
  * @param layout which column holds what, where a person has said so
@@ -107,6 +108,7 @@ function pastedClaim(
     build: matchTestedBuild(cell("build")) ?? cell("build"),
     testField: cell("testField"),
     fieldCount: cell("fieldCount"),
+    spread: cell("spread"),
   };
   return { row, claim, problems: [...problemsOf(claim), ...cellsBeyond(cells, columns)] };
 }

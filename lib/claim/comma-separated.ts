@@ -1,7 +1,7 @@
 import type { Rows } from "./pasted-rows";
 
-/** Starts of a text that spreadsheet programs take for a formula. @source OWASP, CSV injection */
-const startsFormula = /^'*[=+\-@\t\r\n]/;
+/** Starts of a text that spreadsheet programs take for a formula, full-width forms among them. @source OWASP, CSV injection */
+const startsFormula = /^'*[=+\-@\t\r\n＝＋－＠]/;
 
 /**
  * A text as it may stand in a file for spreadsheets: one that would run as a formula gets an apostrophe in front, so

@@ -18,4 +18,5 @@ export const claimFieldLabels: Readonly<Record<ClaimField, string>> = {
   build: "Tested build",
   testField: "Field tested",
   fieldCount: "Fields behind the figure",
+  spread: "Standard deviation",
 };

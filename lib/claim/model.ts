@@ -6,6 +6,7 @@ import type { StatedMethod } from "./methods";
 import type { PropertyId } from "./properties/properties";
 import type { ReportDate } from "./report-date";
 import type { Accreditation, TestedBuild } from "./report-details";
+import type { Spread } from "./spread";
 import type { TestedFields } from "./tested-fields";
 
 /** What shows a claim and where it is written. */
@@ -42,6 +43,8 @@ export type Claim = Provenance &
     note: string;
     /** Of the method, as the report names it. */
     edition: Edition;
+    /** How single results scatter by the report; null where it does not say. */
+    spread: Spread | null;
   }>;
 
 /** The fields of a claim as forms and files hold them, in the order of a pasted table. */
@@ -62,6 +65,7 @@ export const claimFields = [
   "build",
   "testField",
   "fieldCount",
+  "spread",
 ] as const;
 
 export type ClaimField = (typeof claimFields)[number];

@@ -16,6 +16,7 @@ import {
   type TestedBuild,
   testedBuilds,
 } from "./report-details";
+import { parseSpread } from "./spread";
 import { parseFieldCount } from "./tested-fields";
 import { explainValue, parseValue } from "./value";
 
@@ -166,6 +167,10 @@ const claimShape = z.strictObject(
       description: "A short name of the field that the figure was measured on, the same for all its figures.",
     }),
     fieldCount: fieldCountField.prefault(""),
+    spread: keptText("a standard deviation", limits.figure).meta({
+      description:
+        "Standard deviation of single results as the report states it, for instance 6 g or 5 %; may be empty.",
+    }),
   },
   {
     error: ({ code, keys }) =>
@@ -182,16 +187,21 @@ const figureCheckable = ({ value }: Readonly<{ value: unknown }>): boolean =>
 /** A claim as forms and files hold it → the claim with its figure read in the dimension of its property. */
 export const claimSchema = claimShape
   .superRefine(
-    ({ property, figure, words }, context) => {
+    ({ property, figure, words, spread }, context) => {
       const parsed = parseValue(propertyOf(property), figure, words);
       if (!parsed.ok) context.addIssue({ code: "custom", path: ["figure"], message: explainValue(parsed.problem) });
+      // while the figure itself does not read, its own sentence is enough
+      const scatter = parsed.ok ? parseSpread(propertyOf(property), figure, spread ?? "") : null;
+      if (scatter?.ok === false) context.addIssue({ code: "custom", path: ["spread"], message: scatter.problem });
     },
     { when: figureCheckable },
   )
-  .transform(({ figure, ...rest }): Claim => {
-    const parsed = parseValue(propertyOf(rest.property), figure, rest.words);
+  .transform(({ figure, spread: written, ...rest }): Claim => {
+    const property = propertyOf(rest.property);
+    const [parsed, spread] = [parseValue(property, figure, rest.words), parseSpread(property, figure, written)];
     if (!parsed.ok) throw new RangeError(explainValue(parsed.problem));
-    return { ...rest, value: parsed.value };
+    if (!spread.ok) throw new RangeError(spread.problem);
+    return { ...rest, value: parsed.value, spread: spread.value };
   });
 
 /** What the form and the file hold. */

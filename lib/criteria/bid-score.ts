@@ -1,4 +1,4 @@
-import { criterionScore } from "./criterion-score";
+import { criterionScore, withShare } from "./criterion-score";
 import type { BidFigures, BidScore, Criterion, CriterionScore, ScoreInterval, Standing } from "./model";
 import { weightShares } from "./weight-shares";
 
@@ -25,7 +25,20 @@ function totalOf(scores: readonly CriterionScore[]): ScoreInterval | null {
  */
 export function scoreBid(criteria: readonly Criterion[], { bid, shown }: BidFigures): BidScore {
   const shares = weightShares(criteria);
-  const scores = criteria.map((criterion, index) => criterionScore(criterion, shares[index] ?? 0, shown[criterion.id]));
+  return summedUp(
+    bid,
+    criteria.map((criterion, index) => criterionScore(criterion, shares[index] ?? 0, shown[criterion.id])),
+  );
+}
+
+/** The same bid with other weights: figures, values and gates stay as they are. Shares are in the order of the criteria. */
+export const reweighted = ({ bid, criteria }: BidScore, shares: readonly number[]): BidScore =>
+  summedUp(
+    bid,
+    criteria.map((score, index) => withShare(score, shares[index] ?? 0)),
+  );
+
+function summedUp(bid: string, scores: readonly CriterionScore[]): BidScore {
   return {
     bid,
     standing: standingOf(scores),

@@ -1,17 +1,28 @@
 import { type Figure, intervalOfFigure, type Shortfall } from "#lib/figure";
+import type { Distribution } from "#lib/sampling";
+import { askedOfBid } from "./asked-of";
+import { discountedValue } from "./discount";
+import { scoredSpan, spreadOfFigure } from "./figure-spread";
 import type { Span } from "./gate";
 import { gateDecision } from "./gates";
-import type { Criterion, CriterionScore, ScoreInterval, ShownFigure, StatusWord } from "./model";
+import type { Criterion, CriterionScore, GateOutcome, ScoreInterval, ShownFigure, StatusWord } from "./model";
 import { valueAt, valueBounds } from "./value-functions";
 
 const anything: Span = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
 const nothing: ScoreInterval = { low: 0, likely: 0, high: 0 };
 
-/** A figure that counts, or the reason why none does. */
-type Admitted = Readonly<{ kind: "counts"; span: Span; likely: number } | { kind: "short"; because: Shortfall }>;
+/** What a figure may be at a gate and in a score, how it scatters, and the number to reckon with. */
+type Counting = Readonly<{ span: Span; scored: Span; spread: Distribution | null; likely: number }>;
+
+/** A figure that counts, one that would with better proof, or the reason why there is none. */
+type Admitted = Readonly<
+  | { kind: "counts"; figure: Counting }
+  | { kind: "weak"; figure: Counting; because: Shortfall }
+  | { kind: "short"; because: Shortfall }
+>;
 
 /** What a figure decides, before weighing. */
-type Judgement = Pick<CriterionScore, "status" | "gate" | "value" | "because">;
+type Judgement = Pick<CriterionScore, "asked" | "status" | "gate" | "value" | "spread" | "counted" | "because">;
 
 /** The number to reckon with where one is needed: the middle of a range, the bound of a one-sided figure. */
 export function likelyFigure(figure: Exclude<Figure, { kind: "unknown" }>): number {
@@ -34,14 +45,16 @@ function admitted({ measure, evidence }: Criterion, shown: ShownFigure | undefin
     throw new RangeError(`${measure.id} is judged by ${measure.dimension}, got a figure of ${figure.dimension}`);
   }
   if (figure.kind === "unknown") return { kind: "short", because: figure.because };
-  if (shown.evidence.rank < evidence.least.rank) {
-    const { label: wanted } = evidence.least;
-    return {
-      kind: "short",
-      because: { kind: "weak-evidence", what: measure.label, wanted, got: shown.evidence.label },
-    };
-  }
-  return { kind: "counts", span: intervalOfFigure(figure) ?? anything, likely: likelyFigure(figure) };
+  const spread = spreadOfFigure(figure, shown.spread ?? null);
+  const counting = {
+    ...{ spread, likely: likelyFigure(figure) },
+    span: intervalOfFigure(figure) ?? anything,
+    scored: scoredSpan(figure, spread) ?? anything,
+  };
+  if (shown.evidence.rank >= evidence.least.rank) return { kind: "counts", figure: counting };
+  const { label: wanted } = evidence.least;
+  const because = { kind: "weak-evidence", what: measure.label, wanted, got: shown.evidence.label } as const;
+  return { kind: "weak", figure: counting, because };
 }
 
 const gateWords = { meets: "meets", "falls-short": "falls short", "not-decided": "not decided" } as const;
@@ -52,26 +65,97 @@ function wordByValue(value: ScoreInterval | null): StatusWord {
   return value.high > 0 ? "not decided" : "falls short";
 }
 
-function judgedOnFigure({ gate, valueFunction }: Criterion, span: Span, likely: number): Judgement {
-  const value =
-    valueFunction.kind === "none"
-      ? null
-      : { ...valueBounds(valueFunction, span), likely: valueAt(valueFunction, likely) };
-  if (gate.kind === "none") return { status: wordByValue(value), gate: { kind: "no-gate" }, value, because: null };
-  const outcome = gateDecision(gate, span);
-  return { status: gateWords[outcome.kind], gate: outcome, value, because: null };
+const figureValue = ({ valueFunction }: Criterion, { scored, likely }: Counting): ScoreInterval | null =>
+  valueFunction.kind === "none"
+    ? null
+    : { ...valueBounds(valueFunction, scored), likely: valueAt(valueFunction, likely) };
+
+/** The least and the most that any figure may be worth; null where nothing is scored. */
+const openValue = ({ valueFunction }: Criterion): ScoreInterval | null =>
+  valueFunction.kind === "none" ? null : { ...valueBounds(valueFunction, anything), likely: null };
+
+function judgedOnFigure(criterion: Criterion, figure: Counting): Judgement {
+  const value = figureValue(criterion, figure);
+  const rest = { asked: "yes", value, spread: figure.spread, counted: "in full", because: null } as const;
+  const { gate } = criterion;
+  if (gate.kind === "none") return { ...rest, status: wordByValue(value), gate: { kind: "no-gate" } };
+  const outcome = gateDecision(gate, figure.span);
+  return { ...rest, status: gateWords[outcome.kind], gate: outcome };
 }
 
-function judgedWithoutFigure({ gate, valueFunction, evidence }: Criterion, because: Shortfall): Judgement {
-  const status = because.kind === "not-comparable" ? "not comparable" : "not shown";
-  const countsAsWorst = evidence.shortfall === "counts-as-worst";
-  const outcome = { kind: countsAsWorst ? "falls-short-on-evidence" : "not-shown", because } as const;
-  const bounds = valueFunction.kind === "none" ? null : valueBounds(valueFunction, anything);
+/** The gate of a figure that does not count in full. */
+function gateWithoutProof({ gate, evidence }: Criterion, because: Shortfall): GateOutcome {
+  if (gate.kind === "none") return { kind: "no-gate" };
+  const isStrict = evidence.shortfall === "counts-as-worst" || evidence.shortfall === "gate-fails";
+  return { kind: isStrict ? "falls-short-on-evidence" : "not-shown", because };
+}
+
+/** What evaluators have not settled was not left out by the bid. */
+function statusWithoutFigure({ kind }: Shortfall): StatusWord {
+  if (kind === "not-rated") return "not decided";
+  return kind === "not-comparable" ? "not comparable" : "not shown";
+}
+
+function judgedWithoutFigure(criterion: Criterion, because: Shortfall): Judgement {
+  const open = openValue(criterion);
+  const isWorst = open !== null && criterion.evidence.shortfall === "counts-as-worst";
   return {
-    status,
-    gate: gate.kind === "none" ? { kind: "no-gate" } : outcome,
-    value:
-      bounds && (countsAsWorst ? { ...bounds, likely: bounds.low, high: bounds.low } : { ...bounds, likely: null }),
+    asked: "yes",
+    status: statusWithoutFigure(because),
+    gate: gateWithoutProof(criterion, because),
+    value: isWorst ? { low: open.low, likely: open.low, high: open.low } : open,
+    spread: null,
+    counted: "not",
+    because,
+  };
+}
+
+/** A figure shown by less than asked for: part of what it has above the worst is taken off, and it decides no gate. */
+function judgedAtDiscount(criterion: Criterion, figure: Counting, because: Shortfall): Judgement {
+  const full = figureValue(criterion, figure);
+  const lessened = (value: number) => discountedValue(criterion, value);
+  const value: ScoreInterval | null = full && {
+    low: lessened(full.low),
+    likely: full.likely === null ? null : lessened(full.likely),
+    high: lessened(full.high),
+  };
+  const gate = gateWithoutProof(criterion, because);
+  return { asked: "yes", status: "not shown", gate, value, spread: figure.spread, counted: "at a discount", because };
+}
+
+function judged(criterion: Criterion, shown: ShownFigure | undefined): Judgement {
+  const found = admitted(criterion, shown);
+  if (found.kind === "counts") return judgedOnFigure(criterion, found.figure);
+  return found.kind === "weak" && criterion.evidence.shortfall === "discount"
+    ? judgedAtDiscount(criterion, found.figure, found.because)
+    : judgedWithoutFigure(criterion, found.because);
+}
+
+/** A bid that nothing is asked of here has all that could be asked. */
+function notAsked(criterion: Criterion): Judgement {
+  const most = openValue(criterion)?.high ?? null;
+  return {
+    asked: "no",
+    status: "not asked",
+    gate: criterion.gate.kind === "none" ? { kind: "no-gate" } : { kind: "not-asked" },
+    value: most === null ? null : { low: most, likely: most, high: most },
+    spread: null,
+    counted: "in full",
+    because: null,
+  };
+}
+
+/** What holds whether it is asked or not: open from what the figure gives to what a bid has of which it is not asked. */
+function perhapsAsked(criterion: Criterion, judgement: Judgement, because: Shortfall): Judgement {
+  const free = notAsked(criterion).value;
+  const { value, gate } = judgement;
+  return {
+    asked: "not decided",
+    status: "not decided",
+    gate: gate.kind === "no-gate" || gate.kind === "meets" ? gate : { kind: "not-shown", because },
+    value: value && { low: value.low, likely: null, high: Math.max(value.high, free?.high ?? 0) },
+    spread: null,
+    counted: judgement.counted,
     because,
   };
 }
@@ -82,12 +166,19 @@ function judgedWithoutFigure({ gate, valueFunction, evidence }: Criterion, becau
  * @throws RangeError if the figure is of another dimension than the measure: the caller matched the two up amiss
  */
 export function criterionScore(criterion: Criterion, share: number, shown: ShownFigure | undefined): CriterionScore {
-  const figure = admitted(criterion, shown);
+  const asked = askedOfBid(criterion.askedOf, shown?.asked);
   const judgement =
-    figure.kind === "counts"
-      ? judgedOnFigure(criterion, figure.span, figure.likely)
-      : judgedWithoutFigure(criterion, figure.because);
-  const { low, likely, high } = judgement.value ?? nothing;
+    asked.kind === "not-asked"
+      ? notAsked(criterion)
+      : asked.kind === "asked"
+        ? judged(criterion, shown)
+        : perhapsAsked(criterion, judged(criterion, shown), asked.because);
+  return withShare({ criterion, ...judgement }, share);
+}
+
+/** What a criterion adds to a total with this part of all weights. */
+export function withShare(judged: Omit<CriterionScore, "share" | "contribution">, share: number): CriterionScore {
+  const { low, likely, high } = judged.value ?? nothing;
   const contribution = { low: share * low, likely: likely === null ? null : share * likely, high: share * high };
-  return { criterion, ...judgement, share, contribution };
+  return { ...judged, share, contribution };
 }

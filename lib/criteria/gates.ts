@@ -15,14 +15,18 @@ export const gates: { readonly [K in keyof LimitsByKind]: Gate<LimitsByKind[K]> 
   within,
 };
 
-export const gateSchema = <F extends z.ZodType>(figure: FigureField<F>) =>
+/** A limit of any kind. */
+export const limitSchema = <F extends z.ZodType>(figure: FigureField<F>) =>
   z.discriminatedUnion("kind", [
-    z.strictObject({ kind: z.literal("none") }),
     atMostSchema(figure),
     atLeastSchema(figure),
     belowSchema(figure),
     withinSchema(figure),
   ]);
+
+/** A limit, or none. */
+export const gateSchema = <F extends z.ZodType>(figure: FigureField<F>) =>
+  z.discriminatedUnion("kind", [z.strictObject({ kind: z.literal("none") }), limitSchema(figure)]);
 
 export type GateKind = keyof LimitsByKind;
 /** A gate with its limits. */

@@ -1,8 +1,10 @@
 import { z } from "zod";
 import { type DimensionName, explainQuantity, parseExact } from "#lib/quantity";
 import type { FigureField, OrderProblem } from "./gate";
-import { gateOrderProblem, gateSchema } from "./gates";
-import type { Criterion, EvidenceLevel, Measure } from "./model";
+import { gateOrderProblem, gateSchema, limitSchema } from "./gates";
+import type { AskedOf, Criterion, EvidenceLevel, EvidenceRule, Measure } from "./model";
+import { ratingMeasure } from "./rating-measure";
+import { shortfallRuleIds, unfitShortfallRule } from "./shortfall-rules";
 import { valueFunctionSchema, valueOrderProblem } from "./value-functions";
 
 const asTyped: FigureField<z.ZodString> = () => z.string();
@@ -38,6 +40,28 @@ const weightField = z.string().transform((text, context) => {
   return z.NEVER;
 });
 
+/** "25 %" or "0.25" → 0.25: the part of its points that a less proven figure loses. */
+function readDiscount(text: string): number | null {
+  const [, digits, percent] = /^\s*(\d*\.?\d+)\s*(%?)\s*$/.exec(text) ?? [];
+  const discount = Number(digits) / (percent === "%" ? 100 : 1);
+  return discount > 0 && discount < 1 ? discount : null;
+}
+
+/** Absent in what was stored before a criterion could be asked of some bids only. */
+const askedOfText = z
+  .discriminatedUnion("kind", [
+    z.strictObject({ kind: z.literal("every-bid") }),
+    z.strictObject({ kind: z.literal("bids-where"), measure: z.string(), is: limitSchema(asTyped) }),
+  ])
+  .default({ kind: "every-bid" });
+
+const evidenceText = z.strictObject({
+  least: z.string(),
+  shortfall: z.enum(shortfallRuleIds),
+  /** Read under the rule that takes something off; absent in what was stored before. */
+  discount: z.string().default(""),
+});
+
 /** What forms and files hold, before limits and anchors are read in the measure's dimension. */
 const criterionText = z.strictObject({
   id: z
@@ -49,11 +73,18 @@ const criterionText = z.strictObject({
   measure: z.string(),
   label: textField("Name the criterion in a few plain words."),
   reason: textField("Say in a sentence why this is asked, so that a bidder and the public can follow it."),
+  /** Absent in what was stored before criteria kept their source. */
+  source: z.string().trim().max(1000, "Expected at most 1,000 characters.").default(""),
+  askedOf: askedOfText,
+  /** Absent in what was stored before criteria could be weighed under headings. */
+  heading: z.string().default(""),
   gate: gateSchema(asTyped),
   valueFunction: valueFunctionSchema(asTyped, z.string()),
   weight: weightField,
-  evidence: z.strictObject({ least: z.string(), shortfall: z.enum(["keep-open", "counts-as-worst", "ask-first"]) }),
+  evidence: evidenceText,
 });
+
+type Typed = z.output<typeof criterionText>;
 
 type Report = Pick<z.RefinementCtx, "addIssue">;
 
@@ -66,29 +97,70 @@ const someOf = (ids: readonly string[]) =>
     .map((id) => `“${id}”`)
     .join(", ");
 
-/** The rule read in the measure's dimension; undefined once what stands in the way has been reported under `field`. */
+/** The rule read in the measure's dimension; undefined once what stands in the way has been reported under `at`. */
 function readRule<Rule>(
   context: Report,
-  field: "gate" | "valueFunction",
+  at: readonly PropertyKey[],
   read: z.ZodSafeParseResult<Rule>,
   orderProblem: (rule: Rule) => OrderProblem | null,
 ): Rule | undefined {
   if (!read.success) {
-    for (const { path, message } of read.error.issues) report(context, [field, ...path], message);
+    for (const { path, message } of read.error.issues) report(context, [...at, ...path], message);
     return undefined;
   }
   const problem = orderProblem(read.data);
   if (problem === null) return read.data;
-  report(
-    context,
-    [field, ...problem.field.split(".").map((key) => (/^\d+$/.test(key) ? Number(key) : key))],
-    problem.message,
-  );
+  const field = problem.field.split(".").map((key) => (/^\d+$/.test(key) ? Number(key) : key));
+  report(context, [...at, ...field], problem.message);
   return undefined;
 }
 
+/** The measure that a text names; undefined once what was expected has been reported under `at`. */
+function readMeasure(
+  context: Report,
+  at: readonly PropertyKey[],
+  text: string,
+  measures: readonly Measure[],
+): Measure | undefined {
+  const measure = measures.find(({ id }) => id === text);
+  const known = someOf(measures.map(({ id }) => id));
+  if (measure === undefined)
+    report(context, at, `The measure reads “${text}”. Expected one that can be judged, such as ${known}.`);
+  return measure;
+}
+
+function readAskedOf(context: Report, askedOf: Typed["askedOf"], measures: readonly Measure[]): AskedOf | undefined {
+  if (askedOf.kind === "every-bid") return askedOf;
+  const measure = readMeasure(context, ["askedOf", "measure"], askedOf.measure, measures);
+  if (measure === undefined) return undefined;
+  const figure = limitSchema(figureIn(measure.dimension));
+  const is = readRule(context, ["askedOf", "is"], figure.safeParse(askedOf.is), gateOrderProblem);
+  return is && { kind: "bids-where", measure, is };
+}
+
+function readEvidence(
+  context: Report,
+  { evidence: { least: level, shortfall, discount: text }, gate, valueFunction }: Typed,
+  levels: readonly EvidenceLevel[],
+): EvidenceRule | undefined {
+  const least = levels.find((candidate) => candidate.level === level);
+  if (least === undefined) {
+    const known = someOf(levels.map((candidate) => candidate.level));
+    const message = `The evidence asked for reads “${level}”. Expected a level such as ${known}.`;
+    report(context, ["evidence", "least"], message);
+  }
+  const unfit = unfitShortfallRule(shortfall, { gate, valueFunction });
+  if (unfit !== null) report(context, ["evidence", "shortfall"], unfit);
+  const discount = shortfall === "discount" ? readDiscount(text) : 0;
+  if (discount === null) {
+    const message = `The discount reads “${text}”. Expected a part of the points, more than none and less than all, such as 25 %.`;
+    report(context, ["evidence", "discount"], message);
+  }
+  return least === undefined || unfit !== null || discount === null ? undefined : { least, shortfall, discount };
+}
+
 /** Says what keeps a criterion from deciding anything. */
-function reportIdle(context: Report, { gate, valueFunction, weight }: z.output<typeof criterionText>): void {
+function reportIdle(context: Report, { gate, valueFunction, weight }: Typed): void {
   if (valueFunction.kind !== "none") return;
   if (gate.kind === "none") {
     report(
@@ -103,6 +175,16 @@ function reportIdle(context: Report, { gate, valueFunction, weight }: z.output<t
   }
 }
 
+/** What evaluators rate is scored by their rating, and nothing else is. */
+function reportRating(context: Report, { measure, valueFunction }: z.output<typeof criterionText>): void {
+  const isRated = measure === ratingMeasure.id;
+  if (isRated === (valueFunction.kind === "rating")) return;
+  const message = isRated
+    ? "Evaluators rate this, so it has to be scored by their rating: give the levels with their descriptions."
+    : `This is a figure of the bid, so evaluators do not rate it. For their rating, choose the measure “${ratingMeasure.label}”.`;
+  report(context, ["valueFunction", "kind"], message);
+}
+
 /**
  * A criterion as typed → the model. Limits and anchors are read in the dimension of the measure they judge.
  * @param measures what can be judged
@@ -110,38 +192,25 @@ function reportIdle(context: Report, { gate, valueFunction, weight }: z.output<t
  */
 function criterionSchema(measures: readonly Measure[], levels: readonly EvidenceLevel[]) {
   return criterionText.transform((text, context): Criterion => {
-    const measure = measures.find(({ id }) => id === text.measure);
-    const least = levels.find(({ level }) => level === text.evidence.least);
     reportIdle(context, text);
-    if (least === undefined) {
-      const known = someOf(levels.map(({ level }) => level));
-      report(
-        context,
-        ["evidence", "least"],
-        `The evidence asked for reads “${text.evidence.least}”. Expected a level such as ${known}.`,
-      );
-    }
-    if (measure === undefined) {
-      const known = someOf(measures.map(({ id }) => id));
-      report(
-        context,
-        ["measure"],
-        `The measure reads “${text.measure}”. Expected one that can be judged, such as ${known}.`,
-      );
-      return z.NEVER;
-    }
+    reportRating(context, text);
+    const evidence = readEvidence(context, text, levels);
+    const askedOf = readAskedOf(context, text.askedOf, measures);
+    const measure = readMeasure(context, ["measure"], text.measure, measures);
+    if (measure === undefined) return z.NEVER;
     const figure = figureIn(measure.dimension);
-    const gate = readRule(context, "gate", gateSchema(figure).safeParse(text.gate), (rule) =>
+    const gate = readRule(context, ["gate"], gateSchema(figure).safeParse(text.gate), (rule) =>
       rule.kind === "none" ? null : gateOrderProblem(rule),
     );
     const valueFunction = readRule(
       context,
-      "valueFunction",
+      ["valueFunction"],
       valueFunctionSchema(figure, valueField).safeParse(text.valueFunction),
       (rule) => (rule.kind === "none" ? null : valueOrderProblem(rule)),
     );
-    if (gate === undefined || valueFunction === undefined || least === undefined) return z.NEVER;
-    return { ...text, measure, gate, valueFunction, evidence: { ...text.evidence, least } };
+    if (gate === undefined || valueFunction === undefined || evidence === undefined || askedOf === undefined)
+      return z.NEVER;
+    return { ...text, measure, gate, valueFunction, evidence, askedOf };
   });
 }
 

@@ -3,6 +3,7 @@ import type { FigureField, OrderProblem, Span } from "./gate";
 import { lessIsBetter, lessIsBetterSchema } from "./less-is-better";
 import { moreIsBetter, moreIsBetterSchema } from "./more-is-better";
 import { type KnotAnchors, piecewise, piecewiseSchema } from "./piecewise";
+import { type RatingAnchors, rating, ratingSchema } from "./rating";
 import { type StepAnchors, steps, stepsSchema } from "./steps";
 import { targetWindow, targetWindowSchema, type WindowAnchors } from "./target-window";
 import type { CurvePoint, EndAnchors, ValueBounds, ValueFunction } from "./value-function";
@@ -13,6 +14,7 @@ type AnchorsByKind = {
   "target-window": WindowAnchors;
   steps: StepAnchors;
   piecewise: KnotAnchors;
+  rating: RatingAnchors;
 };
 
 /** The one list of value functions: schema, scoring, forms and drawings read it. A new one is a file, its anchors above, and a line in each of the two lists below. */
@@ -22,6 +24,7 @@ export const valueFunctions: { readonly [K in keyof AnchorsByKind]: ValueFunctio
   "target-window": targetWindow,
   steps,
   piecewise,
+  rating,
 };
 
 export const valueFunctionSchema = <F extends z.ZodType, V extends z.ZodType>(figure: FigureField<F>, value: V) =>
@@ -32,6 +35,7 @@ export const valueFunctionSchema = <F extends z.ZodType, V extends z.ZodType>(fi
     targetWindowSchema(figure),
     stepsSchema(figure, value),
     piecewiseSchema(figure, value),
+    ratingSchema(value),
   ]);
 
 export type ValueFunctionKind = keyof AnchorsByKind;

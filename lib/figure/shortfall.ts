@@ -8,6 +8,7 @@ export type Shortfall = Readonly<
   | { kind: "missing-input"; what: string }
   | { kind: "outside-validity"; what: string; reason: string }
   | { kind: "not-a-figure"; what: string; words: string }
+  | { kind: "not-rated"; what: string; reason: string }
 >;
 
 /** One sentence that says why there is no figure and what to ask for. */
@@ -25,5 +26,7 @@ export function explainShortfall(shortfall: Shortfall): string {
       return `No figure for ${shortfall.what}: ${shortfall.reason}`;
     case "not-a-figure":
       return `The bid describes ${inSentence(shortfall.what)} in words only: “${shortfall.words}”. Ask for a figure.`;
+    case "not-rated":
+      return `${shortfall.what} is not rated yet: ${shortfall.reason}`;
   }
 }

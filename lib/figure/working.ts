@@ -8,6 +8,7 @@ export type Origin = Readonly<
   | { kind: "material"; material: string }
   | { kind: "figure"; figure: string }
   | { kind: "costing"; field: string }
+  | { kind: "committee" }
   | { kind: "constant" }
   /** Asked for where the figure is shown, so that there is nowhere else to go. */
   | { kind: "given-here" }

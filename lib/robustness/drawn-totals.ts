@@ -1,5 +1,6 @@
 import { type Generator, namedStream, quantileOf } from "#lib/sampling";
 import { type Comparison, inContention } from "./model";
+import { valueOnCurve } from "./value-on-curve";
 import { type WeightChoice, weightDraw } from "./weight-choice";
 
 /** Weights and totals of some draws, row by row: `weights[draw × criteria + criterion]`, `totals[draw × bids + bid]`. */
@@ -44,7 +45,8 @@ export function drawnTotals(
         if (value.kind === "between")
           return [{ criterion, low: value.low, width: value.high - value.low, quantile: null }];
         const quantile = quantileOf(value.distribution);
-        return [{ criterion, low: 0, width: 1, quantile: (chance) => value.valueOf(quantile(chance)) }];
+        const worthOf = valueOnCurve(value.curve);
+        return [{ criterion, low: 0, width: 1, quantile: (chance) => worthOf(quantile(chance)) }];
       }),
       stream: namedStream(seed, `values/${bid}`),
     }),

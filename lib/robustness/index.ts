@@ -9,7 +9,7 @@ export {
   type MethodOutcome,
   methodCheck,
 } from "./method-check";
-export { type BidValues, type Comparison, type CriterionValue, middleValue } from "./model";
+export { type BidValues, type Comparison, type CriterionValue, type CurveCorner, middleValue } from "./model";
 export {
   type BidRanks,
   type DrawnShare,

@@ -1,15 +1,19 @@
 import type { Distribution } from "#lib/sampling";
 
+/** A corner of the line from figures to values. In rising order of figure; two at one figure are a step. */
+export type CurveCorner = Readonly<{ figure: number; value: number }>;
+
 /**
  * What a bid is worth on one criterion, from 0 to 1 on the owner's anchors.
  * - `known`: one value.
  * - `between`: an unproven or ranged claim, anywhere between two values alike.
- * - `drawn`: a figure with a distribution, and what the owner's value function makes of it.
+ * - `drawn`: a figure with a distribution, and the owner's line from figures to values: straight between its corners,
+ *   level beyond them. Plain data, so that a worker of the browser can be sent it.
  */
 export type CriterionValue = Readonly<
   | { kind: "known"; value: number }
   | { kind: "between"; low: number; high: number }
-  | { kind: "drawn"; distribution: Distribution; valueOf: (figure: number) => number; low: number; high: number }
+  | { kind: "drawn"; distribution: Distribution; curve: readonly CurveCorner[]; low: number; high: number }
 >;
 
 /** One bid with its values in the order of the criteria. A bid that fails a gate is out: points never buy that back. */

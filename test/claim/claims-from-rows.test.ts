@@ -31,6 +31,7 @@ describe("claimsFromRows", () => {
           build: "not-stated",
           testField: "",
           fieldCount: "",
+          spread: "",
         },
       },
     ]);
@@ -58,6 +59,7 @@ describe("claimsFromRows", () => {
       build: "bid-build",
       testField: "North",
       fieldCount: "1",
+      spread: "",
     });
   });
 

@@ -72,6 +72,7 @@ describe("claimSchema", () => {
     expect(claimSchema.parse({ ...base, property: "g-max", figure: "95 g" })).toMatchObject({
       testField: "",
       fieldCount: null,
+      spread: null,
     }));
 
   test.each([
@@ -152,7 +153,7 @@ describe("claimSchema", () => {
     ],
     [
       { ...base, property: "pile-height", figure: "2 in", brand: "x" },
-      ": A claim has no field “brand”. Expected id, property, figure, method, condition, evidence, document, page, words, note, edition, date, laboratory, accreditation, build, testField, fieldCount.",
+      ": A claim has no field “brand”. Expected id, property, figure, method, condition, evidence, document, page, words, note, edition, date, laboratory, accreditation, build, testField, fieldCount, spread.",
     ],
     [
       { ...base, property: "g-max", figure: "95 g", fieldCount: "some" },
@@ -212,6 +213,7 @@ describe("claimSchema", () => {
       "edition",
       "testField",
       "fieldCount",
+      "spread",
     ]);
     expect(published.properties?.condition).toMatchObject({ type: "string", default: "not stated" });
   });

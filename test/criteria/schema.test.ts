@@ -1,6 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
-import { type CriterionText, criteriaSchema, gates, valueFunctions } from "#lib/criteria";
+import {
+  type CriterionText,
+  criteriaSchema,
+  gates,
+  ratingMeasure,
+  startingLevels,
+  valueFunctions,
+} from "#lib/criteria";
 import { measured } from "#lib/quantity";
 import { criteriaOf, criterionText, levels, measures } from "./worked-score";
 
@@ -57,11 +64,13 @@ describe("criteriaSchema", () => {
     },
     steps: { kind: "steps", counted: "from", otherwise: "0", steps: points },
     piecewise: { kind: "piecewise", knots: points },
+    rating: { kind: "rating", levels: startingLevels.map((level) => ({ ...level })) },
   };
 
   test.each(Object.keys(valueFunctions))("reads a value function of the kind %s", (kind) => {
     const valueFunction = functionTexts[kind] ?? { kind: "none" };
-    expect(criteriaOf([criterionText({ valueFunction })])[0]?.valueFunction.kind).toBe(kind);
+    const measure = kind === "rating" ? ratingMeasure.id : "infill";
+    expect(criteriaOf([criterionText({ measure, valueFunction })])[0]?.valueFunction.kind).toBe(kind);
   });
 
   test("reads values as numbers and as percentages", () => {

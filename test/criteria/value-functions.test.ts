@@ -35,7 +35,15 @@ const steps = fc
   .map(([counted, otherwise, each]): ScoreRule => ({ kind: "steps", counted, otherwise, steps: each }));
 const piecewise = points.map((knots): ScoreRule => ({ kind: "piecewise", knots }));
 
-const anyRule = fc.oneof(moreIsBetter, lessIsBetter, targetWindow, steps, piecewise);
+const rating = fc.uniqueArray(value, { minLength: 2, maxLength: 9 }).map((values): ScoreRule => {
+  const rising = values.sort((one, other) => one - other);
+  return {
+    kind: "rating",
+    levels: rising.map((each, index) => ({ ...{ id: `${index}`, label: `${index}`, description: "so" }, value: each })),
+  };
+});
+
+const anyRule = fc.oneof(moreIsBetter, lessIsBetter, targetWindow, steps, piecewise, rating);
 const side = fc.oneof(figure, fc.double({ min: -30, max: 30, noNaN: true }));
 const end = fc.oneof(side, fc.constantFrom(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY));
 const rounding = 1e-12;

@@ -5,6 +5,7 @@ import {
   criteriaSchema,
   type EvidenceLevel,
   type Measure,
+  ratingMeasure,
 } from "#lib/criteria";
 import { type Figure, known, type Working } from "#lib/figure";
 import { type DimensionName, measured } from "#lib/quantity";
@@ -24,6 +25,7 @@ export const measures = [
   measure("cost", "equivalent annual cost per area", "moneyPerArea"),
   measure("warranty", "warranty period", "time"),
   measure("infill", "infill mass per area", "arealDensity"),
+  ratingMeasure,
 ];
 
 /** A criterion as text: scores infill mass from 2 to 8 lb/ft² unless told otherwise. */

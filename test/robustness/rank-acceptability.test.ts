@@ -133,7 +133,10 @@ describe("rankAcceptability", () => {
     const drawn: CriterionValue = {
       ...{ kind: "drawn", low: 0, high: 1 },
       distribution: { kind: "uniform", low: 90, high: 190 },
-      valueOf: (hardness) => (hardness <= 165 ? 1 : 0),
+      curve: [
+        { figure: 165, value: 1 },
+        { figure: 165, value: 0 },
+      ],
     };
     const found = ranked(on([1], bid("a", drawn), bid("b", 0.5)), 4000);
     expect(Math.abs((found.bids[0]?.places[0]?.value ?? 0) - 0.75)).toBeLessThan(4 * Math.sqrt(0.1875 / 4000));

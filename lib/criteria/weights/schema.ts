@@ -52,29 +52,84 @@ const once = <T extends Readonly<{ criterion: string }>>(rows: readonly T[], con
 
 const points = z.array(z.strictObject({ criterion, points: pointsField })).superRefine(once);
 
+const swing = z.strictObject({ kind: z.literal("swing"), points });
+
+const rankOrder = z.strictObject({
+  kind: z.literal("rank-order"),
+  rule: z.enum(["centroid", "sum", "reciprocal"]).default("centroid"),
+  ranks: z.array(z.strictObject({ criterion, rank: rankField })).superRefine(once),
+});
+
+const pairwise = z.strictObject({
+  kind: z.literal("pairwise"),
+  judgements: z.array(
+    z
+      .strictObject({ first: criterion, second: criterion, times: timesField })
+      .refine(({ first, second }) => first !== second, {
+        path: ["second"],
+        error: "A criterion is compared with itself; expected two different ones.",
+      }),
+  ),
+});
+
+/** How one of several people is asked for weights; the points are the person's own. */
+export const personsMethodSchema = z.discriminatedUnion(
+  "kind",
+  [z.strictObject({ kind: z.literal("points"), points }), swing, rankOrder, pairwise],
+  { error: "Choose how this person gives weights: points, swing, rank-order or pairwise." },
+);
+
+const people = z
+  .array(
+    z.strictObject({
+      person: z.string().trim().min(1, "Name the person.").max(200, "Expected at most 200 characters."),
+      method: personsMethodSchema,
+    }),
+  )
+  .max(20, "Expected at most 20 people.")
+  .superRefine((rows, context) => {
+    for (const [index, { person }] of rows.entries()) {
+      if (rows.findIndex((other) => other.person === person) === index) continue;
+      const message = `“${person}” stands there twice; expected each person once.`;
+      context.addIssue({ code: "custom", path: [index, "person"], message });
+    }
+  });
+
 /** How weights are asked for, from the text of a form or file. */
 export const weightMethodSchema = z.discriminatedUnion(
   "kind",
   [
     // the points stand with each criterion
     z.strictObject({ kind: z.literal("direct") }),
-    z.strictObject({ kind: z.literal("swing"), points }),
-    z.strictObject({
-      kind: z.literal("rank-order"),
-      rule: z.enum(["centroid", "sum", "reciprocal"]).default("centroid"),
-      ranks: z.array(z.strictObject({ criterion, rank: rankField })).superRefine(once),
-    }),
-    z.strictObject({
-      kind: z.literal("pairwise"),
-      judgements: z.array(
-        z
-          .strictObject({ first: criterion, second: criterion, times: timesField })
-          .refine(({ first, second }) => first !== second, {
-            path: ["second"],
-            error: "A criterion is compared with itself; expected two different ones.",
-          }),
-      ),
-    }),
+    swing,
+    rankOrder,
+    pairwise,
+    // their mean counts; `apart` also shows the order that each person's weights would give
+    z.strictObject({ kind: z.literal("several-people"), shown: z.enum(["apart", "mean-only"]), people }),
   ],
-  { error: "Choose how weights are given: direct, swing, rank-order or pairwise." },
+  { error: "Choose how weights are given: direct, swing, rank-order, pairwise or several-people." },
 );
+
+const idPattern = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+
+/** Headings under which criteria are weighed among themselves, from the text of a form or file. */
+export const headingsSchema = z
+  .array(
+    z.strictObject({
+      id: z.string().regex(idPattern, "Expected an id of small letters, digits and single hyphens, such as safety."),
+      label: z
+        .string()
+        .trim()
+        .min(1, "Name the heading in a word or two.")
+        .max(100, "Expected at most 100 characters."),
+      points: pointsField,
+    }),
+  )
+  .max(20, "Expected at most 20 headings.")
+  .superRefine((headings, context) => {
+    for (const [index, { id }] of headings.entries()) {
+      if (headings.findIndex((other) => other.id === id) === index) continue;
+      const message = `Another heading has the id “${id}” as well. Expected an id of its own.`;
+      context.addIssue({ code: "custom", path: [index, "id"], message });
+    }
+  });

@@ -250,6 +250,8 @@ describe("weightMethodSchema", () => {
         ],
       }),
     ).toBe("“a” stands there twice; expected each criterion once.");
-    expect(message({ kind: "guess" })).toBe("Choose how weights are given: direct, swing, rank-order or pairwise.");
+    expect(message({ kind: "guess" })).toBe(
+      "Choose how weights are given: direct, swing, rank-order, pairwise or several-people.",
+    );
   });
 });
