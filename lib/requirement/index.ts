@@ -1,11 +1,12 @@
 export type { ClauseLattice, TightCombination } from "./competition/clause-lattice";
 export { type ClauseCompetition, type Competition, competition, type HowMany } from "./competition/competition";
-export { competitionSentences } from "./competition/explain-competition";
+export { competitionSentences, howMany, relaxationInWords } from "./competition/explain-competition";
 export type { KnownSystem, LimitClause, LimitMove, Standing, StandingMatrix, SystemFigure } from "./competition/model";
 export type { Relaxation } from "./competition/relaxations";
 export { completenessNotes, completenessRules } from "./completeness/completeness-notes";
 export type { CompletenessNote, WrittenSection } from "./completeness/model";
-export { type ChoiceId, type Choices, sectionChoices } from "./drafting/choices";
+export { type BlankId, type BlankPlace, blankPlaces, type FilledIn, sectionBlanks } from "./drafting/blanks";
+export { type ChoiceId, type Choices, isChosen, sectionChoices } from "./drafting/choices";
 export {
   type ArticleChange,
   comparedSections,
@@ -16,7 +17,7 @@ export {
 export { draftSection } from "./drafting/draft-section";
 export { announcedCriteria } from "./drafting/evaluation-appendix";
 export { limitInWords } from "./drafting/limit-in-words";
-export type { DraftingInput, DraftSection, SectionFacts } from "./drafting/model";
+export type { DraftingInput, DraftSection } from "./drafting/model";
 export {
   blanksOf,
   type NumberedArticle,
@@ -24,11 +25,21 @@ export {
   type NumberedSection,
   numberedSection,
 } from "./drafting/numbered-section";
-export { type PlainTextOptions, sectionText } from "./drafting/plain-text";
+export type { SectionFacts } from "./drafting/section-facts";
+export { type Issue, issueId, issueName } from "./issue";
+export { type IssueText, issueSchema } from "./issue-schema";
 export type { AskedSubmittal, Clause, HoldsAt, Requirement, RequirementSubject, Role, SubmittalKind } from "./model";
-export { submittalKinds } from "./model";
+export { clausePlaces, submittalKinds } from "./model";
 export { type LanguageReading, readLanguage } from "./neutral-language/language-notes";
 export type { LegalBasis } from "./neutral-language/legal-basis";
 export { type ConcernFamily, type ConcernSeverity, concernFamilies, type LanguageNote } from "./neutral-language/model";
 export { requirementsOf } from "./requirements-of";
 export { askedSubmittalsSchema, type ClausesText, clausesSchema, reportStrayClauses } from "./schema";
+export {
+  type OtherSystem,
+  type Specification,
+  type SystemOrigin,
+  startingSpecification,
+  systemOrigins,
+} from "./specification";
+export { type SpecificationText, specificationSchema } from "./specification-schema";

@@ -22,6 +22,17 @@ export const submittalKinds = {
 
 export type SubmittalKind = keyof typeof submittalKinds;
 
+/** Articles in which a clause that asks in words can stand; a clause on a measure stands where the measure belongs. */
+export const clausePlaces = {
+  performance: "Performance requirements",
+  materials: "Materials",
+  quality: "Quality assurance",
+  warranty: "Warranty",
+  maintenance: "Maintenance",
+} as const;
+
+export type ClausePlace = keyof typeof clausePlaces;
+
 /** What a clause adds to a criterion, or says by itself. Empty text stands for what nobody has filled in. */
 export type ClauseTerms = Readonly<{
   id: string;
@@ -56,6 +67,7 @@ export type Clause = ClauseTerms &
         limit: GateRule | null;
         /** What is asked, in words; empty where subject and limit say it. */
         asked: string;
+        place: ClausePlace;
       }
   >;
 
@@ -77,6 +89,7 @@ export type Requirement = Omit<ClauseTerms, "tolerance"> &
     subject: RequirementSubject | null;
     limit: GateRule | null;
     asked: string;
+    place: ClausePlace;
     /** The weakest evidence that counts, as people read it. */
     evidence: string;
     /** Null where no criterion uses it. */

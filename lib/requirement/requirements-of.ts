@@ -58,6 +58,7 @@ function ofCriterion(criterion: Criterion, clause: Clause | undefined, methods: 
     tolerance: toleranceOf(subject.dimension, terms.tolerance),
     limit: criterion.gate.kind === "none" ? null : criterion.gate,
     asked: "",
+    place: "performance",
     evidence: criterion.evidence.least.label,
     criterion,
     role: roleOf(criterion),
@@ -65,7 +66,7 @@ function ofCriterion(criterion: Criterion, clause: Clause | undefined, methods: 
 }
 
 function ofOwnClause(clause: Extract<Clause, { kind: "own" }>): Requirement {
-  const { label, reason, subject, limit, asked } = clause;
+  const { label, reason, subject, limit, asked, place } = clause;
   const evidence = evidenceLevels.find(({ id }) => id === clause.evidence)?.label ?? "";
   const terms = termsOf(clause);
   const tolerance = subject === null ? null : toleranceOf(subject.dimension, terms.tolerance);
@@ -78,6 +79,7 @@ function ofOwnClause(clause: Extract<Clause, { kind: "own" }>): Requirement {
     subject,
     limit,
     asked,
+    place,
     evidence,
     criterion: null,
     role: "none",

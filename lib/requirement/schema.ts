@@ -15,7 +15,9 @@ import { explainQuantity, inUnit, parseExact } from "#lib/quantity";
 import {
   type AskedSubmittal,
   type Clause,
+  type ClausePlace,
   type ClauseTerms,
+  clausePlaces,
   type RequirementSubject,
   type SubmittalKind,
   submittalKinds,
@@ -49,6 +51,8 @@ const clauseText = z.strictObject({
   measure: z.string().default(""),
   limit: gateSchema(() => z.string()).prefault({ kind: "none" }),
   asked: kept("what is asked"),
+  /** Article in which a clause in words stands. Absent in what was stored before it could be chosen. */
+  place: z.enum(Object.keys(clausePlaces) as [ClausePlace, ...ClausePlace[]]).default("performance"),
   evidence: z.string().default("stated"),
   isOn: z.boolean().default(true),
   method: z.string().default(""),
@@ -194,8 +198,8 @@ function ownClause(context: Report, text: ClauseText, subjects: readonly Require
   reportTolerance((message) => report(context, "tolerance", message), subject ?? null, text.tolerance);
   const terms = termsOf(context, text);
   if (subject === undefined || evidence === null || limit === undefined || terms === undefined) return undefined;
-  const { label, reason, asked } = text;
-  return { ...terms, kind: "own", label, reason, evidence, subject, limit, asked };
+  const { label, reason, asked, place } = text;
+  return { ...terms, kind: "own", label, reason, evidence, subject, limit, asked, place };
 }
 
 /** How many clauses a project may hold beside its criteria and of its own. */

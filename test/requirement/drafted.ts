@@ -7,6 +7,7 @@ import {
   draftSection,
   numberedSection,
   requirementsOf,
+  startingSpecification,
 } from "#lib/requirement";
 import { subjects } from "./clauses";
 
@@ -69,6 +70,8 @@ const demonstrationClauses: ClausesText = [
 
 /** What the demonstration project's section is drafted from. */
 export const demonstrationInput = (change: Partial<DraftingInput> = {}): DraftingInput => ({
+  number: startingSpecification.number,
+  related: startingSpecification.related,
   facts: {
     project: brief.name,
     owner: brief.owner,
@@ -76,10 +79,11 @@ export const demonstrationInput = (change: Partial<DraftingInput> = {}): Draftin
     hoursOfUse: brief.use.hoursPerYear.asEntered,
     climate: brief.climate.description,
     studyPeriod: `${brief.money.studyPeriod.years} years`,
-    discountRate: brief.money.realRate.asEntered,
+    discountRate: `${brief.money.realRate.asEntered} a year over general inflation`,
     baseDate: brief.money.baseDate,
     costTiming: "costs fall at the end of their year",
     testPoints: "10",
+    outlook: "worked out for year 8 from the levels that the bid states",
   },
   requirements: requirementsOf(requirements.criteria, clausesSchema(subjects).parse(demonstrationClauses), {
     "impact-level-as-new": "f1936",

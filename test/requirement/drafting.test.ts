@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readingGrade, widestGrade } from "#lib/document";
+import { printedAsText, printedSection, readingGrade, type SectionNotes, widestGrade } from "#lib/document";
 import {
   announcedCriteria,
+  blankPlaces,
   blanksOf,
   type ChoiceId,
   comparedSections,
@@ -10,8 +11,8 @@ import {
   completenessNotes,
   type NumberedSection,
   readLanguage,
+  sectionBlanks,
   sectionChoices,
-  sectionText,
   submittalKinds,
 } from "#lib/requirement";
 import { demonstrationInput, drafted } from "./drafted";
@@ -22,11 +23,28 @@ const articlesOf = ({ parts, appendices }: NumberedSection) => [
 ];
 const textsOf = (section: NumberedSection) =>
   articlesOf(section).flatMap(({ paragraphs }) => paragraphs.map(({ text }) => text));
+const frame = { owner: "A district", project: "A field", notice: "", stand: "Draft", date: "2026-11-25" };
+const textOf = (section: NumberedSection, notes: SectionNotes = "without notes") =>
+  printedAsText(printedSection(section, frame, notes));
 const article = (section: NumberedSection, id: string) => articlesOf(section).find((each) => each.id === id);
 const choiceIds = Object.keys(sectionChoices) as ChoiceId[];
 const anyChoices = fc.record(Object.fromEntries(choiceIds.map((id) => [id, fc.boolean()]))) as fc.Arbitrary<
   Record<ChoiceId, boolean>
 >;
+
+const nothingKnown = {
+  project: "",
+  owner: "",
+  field: "",
+  hoursOfUse: "",
+  climate: "",
+  studyPeriod: "",
+  discountRate: "",
+  baseDate: "",
+  costTiming: "",
+  testPoints: "",
+  outlook: "",
+};
 
 describe("the drafted section", () => {
   const section = drafted();
@@ -62,17 +80,38 @@ describe("the drafted section", () => {
     for (const { criterion } of demonstrationInput().requirements)
       if (criterion) expect(texts).toContain(`${criterion.label}.`);
     expect(texts).toContain("Weight: 20 percent of all points.");
-    expect(texts).toContain("Discount rate: 3 % a year, without inflation.");
+    expect(texts).toContain("Discount rate: 3 % a year over general inflation.");
     expect(texts).toContain(
       "Points along straight lines between these: 6 years, 0 of 100 points; 8 years, 50 of 100 points; 10 years, 80 of 100 points; 12 years, 100 of 100 points.",
     );
   });
 
   test("shows its blanks and takes what is filled in", () => {
-    expect(blanksOf(section)).toContain("days to mend it");
-    const filled = drafted({ filledIn: Object.fromEntries(blanksOf(section).map((asked) => [asked, "10"])) });
-    expect(blanksOf(filled)).toEqual([]);
-    expect(textsOf(filled).join(" ")).toContain("mends it within 10.");
+    expect(blanksOf(section)).toContain("days to mend a reported defect");
+    const filled = drafted({
+      filledIn: Object.fromEntries(Object.keys(sectionBlanks).map((id) => [id, "10 days"])),
+    });
+    expect(blanksOf(filled).filter((asked) => blankPlaces([]).get(asked)?.kind === "section")).toEqual([]);
+    expect(textsOf(filled).join(" ")).toContain("mends it within 10 days.");
+  });
+
+  test("knows for every blank where it is filled in", () => {
+    const { requirements } = demonstrationInput();
+    const bare = requirements.map((each) => ({
+      ...each,
+      acceptance: "",
+      remedy: "",
+      edition: { text: "", year: null },
+    }));
+    const nowhere = drafted({ requirements: bare, facts: nothingKnown });
+    const places = blankPlaces(bare);
+    expect(blanksOf(nowhere).length).toBeGreaterThan(20);
+    expect(blanksOf(nowhere).filter((asked) => !places.has(asked))).toEqual([]);
+    expect(places.get("remedy where tuft bind is missed")).toEqual({
+      kind: "clause",
+      requirement: "tuft-bind",
+      field: "remedy",
+    });
   });
 
   test("asks for each kind of submittal where it belongs", () => {
@@ -108,7 +147,7 @@ describe("whatever the owner switches on or off", () => {
     fc.assert(
       fc.property(anyChoices, (choices) => {
         const section = drafted({ choices });
-        const text = sectionText(section, { notes: "with notes to the specifier" });
+        const text = textOf(section, "with notes to the specifier");
         expect(readLanguage(text).notes.map(({ words, family }) => `${family}: ${words}`)).toEqual([]);
         expect(
           textsOf(section).filter((each) => /@|undefined|null|\s{2}|^\s*$/.test(each) || !/[.:]$/.test(each)),
@@ -130,19 +169,7 @@ describe("whatever the owner switches on or off", () => {
   });
 
   test("an empty project gives a section of blanks and not nonsense", () => {
-    const nothing = {
-      project: "",
-      owner: "",
-      field: "",
-      hoursOfUse: "",
-      climate: "",
-      studyPeriod: "",
-      discountRate: "",
-      baseDate: "",
-      costTiming: "",
-      testPoints: "",
-    };
-    const section = drafted({ facts: nothing, requirements: [], submittals: [] });
+    const section = drafted({ facts: nothingKnown, requirements: [], submittals: [] });
     expect(blanksOf(section)).toContain("name of the owner");
     expect(textsOf(section)).toContain("No test method is named in this Section.");
     expect(textsOf(section).filter((text) => /undefined|null|“”|: \.|\s,/.test(text))).toEqual([]);
@@ -162,15 +189,13 @@ describe("whatever the owner switches on or off", () => {
 
 describe("plain text", () => {
   test("hangs the lines behind the number and keeps within the page", () => {
-    const text = sectionText(drafted());
+    const text = textOf(drafted());
     expect(text.split("\n").filter((line) => line.length > 88)).toEqual([]);
     expect(text).toContain(
       "    4.  Section 01 77 00, closeout procedures, and Section 01 78 00, closeout\n        submittals.\n",
     );
     expect(text).not.toContain("Note to the specifier");
-    expect(sectionText(drafted(), { notes: "with notes to the specifier" })).toContain(
-      "[Note to the specifier: Name no maker here.",
-    );
+    expect(textOf(drafted(), "with notes to the specifier")).toContain("[Note to the specifier: Name no maker here.");
   });
 });
 
@@ -183,7 +208,7 @@ describe("the comparison of two versions", () => {
   test("tells articles and words, and not numbers that only moved", () => {
     const after = drafted({
       choices: { "pre-installation-meeting": false, "insured-warranty": true },
-      filledIn: { "days to mend it": "20 days" },
+      filledIn: { "defect-mend": "20 days" },
     });
     const changes = comparedSections(before, after);
     expect(changes.map(({ heading, kind }) => `${heading}: ${kind}`)).toEqual([
@@ -193,9 +218,9 @@ describe("the comparison of two versions", () => {
     expect(changes[0]?.changes.map(({ kind }) => kind)).toEqual(["removed", "removed", "removed", "removed"]);
     const text = comparisonText(changes);
     expect(text).toContain(
-      "~ Response: the warrantor looks at a reported defect within [… to be filled in: days to look at a reported defect] and mends it within ",
+      "~ F Response: the warrantor looks at a reported defect within [… to be filled in: days to look at a reported defect] and mends it within ",
     );
-    expect(text).toContain("+ Insurance: a third party insures the warranty for its whole term.");
+    expect(text).toContain("+ G Insurance: a third party insures the warranty for its whole term.");
   });
 
   test("tells of articles that are new or gone", () => {

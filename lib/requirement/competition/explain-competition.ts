@@ -6,7 +6,8 @@ import type { Relaxation } from "./relaxations";
 
 type Named = Readonly<{ clauses: readonly LimitClause[]; systems: readonly KnownSystem[] }>;
 
-const howMany = ({ fewest, most }: HowMany): string => (fewest === most ? String(most) : `${fewest} to ${most}`);
+/** “3”, or “1 to 4” where not everything is known. */
+export const howMany = ({ fewest, most }: HowMany): string => (fewest === most ? String(most) : `${fewest} to ${most}`);
 
 const shown = (dimension: DimensionName, si: number, units: UnitSystem) =>
   formatValue(dimension, measured(dimension, si), units);
@@ -21,9 +22,13 @@ function moveInWords(move: LimitMove, clauses: readonly LimitClause[], units: Un
   return `moving the ${end} limit of “${label}” from ${shown(dimension, move.from, units)} to ${past}${shown(dimension, move.to, units)}`;
 }
 
+/** The moves of a relaxation in one phrase: “moving the lower limit of … from … to …”. */
+export const relaxationInWords = ({ moves }: Relaxation, clauses: readonly LimitClause[], units: UnitSystem): string =>
+  listed(moves.map((move) => moveInWords(move, clauses, units)));
+
 function relaxationSentence(relaxation: Relaxation | undefined, named: Named, units: UnitSystem): readonly string[] {
   if (relaxation === undefined) return [];
-  const moves = listed(relaxation.moves.map((move) => moveInWords(move, named.clauses, units)));
+  const moves = relaxationInWords(relaxation, named.clauses, units);
   const more = relaxation.admits.length === 1 ? "one more system" : `${relaxation.admits.length} more systems`;
   return [`The smallest move that lets ${more} in: ${moves}.`];
 }

@@ -4,10 +4,16 @@ import type { NumberedArticle, NumberedSection } from "./numbered-section";
 /** Words of a changed paragraph: kept, added or taken out. */
 export type WordChange = Readonly<{ kind: "kept" | "added" | "removed"; text: string }>;
 
-/** What became of a paragraph. Its number is none of the comparison, since a new one before it moves them all. */
+/**
+ * What became of a paragraph. `at` is its place in the article, “C.2.a”, in the later version or in the earlier one where
+ * it is gone; a new paragraph before it moves it and is no change of it.
+ */
 export type ParagraphChange = Readonly<
-  { kind: "added" | "removed"; text: string } | { kind: "changed"; words: readonly WordChange[] }
+  { at: string } & ({ kind: "added" | "removed"; text: string } | { kind: "changed"; words: readonly WordChange[] })
 >;
+
+/** A paragraph with its place. */
+type Placed = Readonly<{ text: string; at: string }>;
 
 /** What became of an article between two versions. Articles without a change are left out. */
 export type ArticleChange = Readonly<{
@@ -23,7 +29,16 @@ const articlesOf = ({ parts, appendices }: NumberedSection) => [
   ...appendices,
 ];
 const headingOf = ({ number, title }: NumberedArticle) => `${number} ${title}`;
-const textsOf = ({ paragraphs }: NumberedArticle) => paragraphs.map(({ text }) => text);
+
+/** Every paragraph of an article with its place: the numbers above it and its own. */
+function placed({ paragraphs }: NumberedArticle): readonly Placed[] {
+  const above: string[] = [];
+  return paragraphs.map(({ level, number, text }) => {
+    above.length = level;
+    above[level] = number.replace(/[.)]$/, "");
+    return { text, at: above.join(".") };
+  });
+}
 
 /** References to articles move when articles do; they are compared by what they point to being there, not by number. */
 const withoutNumbers = (text: string) => text.replace(/\b(Article \d+\.\d+|Appendix [A-Z])\b/g, "Article");
@@ -45,26 +60,29 @@ function areAlike(before: string, after: string): boolean {
   return kept >= alike * Math.max(before.length, after.length);
 }
 
+const asAdded = (paragraph: Placed): ParagraphChange => ({ kind: "added", ...paragraph });
+
 /** Paragraphs taken out and put in at one place: pairs that are alike are one paragraph that changed. */
-function paired(removed: readonly string[], added: readonly string[]): readonly ParagraphChange[] {
+function paired(removed: readonly Placed[], added: readonly Placed[]): readonly ParagraphChange[] {
   const changes: ParagraphChange[] = [];
   let next = 0;
   for (const before of removed) {
-    const at = added.findIndex((after, index) => index >= next && areAlike(before, after));
-    if (at === -1) {
-      changes.push({ kind: "removed", text: before });
+    const index = added.findIndex((after, place) => place >= next && areAlike(before.text, after.text));
+    const after = added[index];
+    if (after === undefined) {
+      changes.push({ kind: "removed", ...before });
       continue;
     }
-    changes.push(...added.slice(next, at).map((text): ParagraphChange => ({ kind: "added", text })));
-    changes.push({ kind: "changed", words: wordChanges(before, added[at] ?? "") });
-    next = at + 1;
+    changes.push(...added.slice(next, index).map(asAdded));
+    changes.push({ kind: "changed", at: after.at, words: wordChanges(before.text, after.text) });
+    next = index + 1;
   }
-  return [...changes, ...added.slice(next).map((text): ParagraphChange => ({ kind: "added", text }))];
+  return [...changes, ...added.slice(next).map(asAdded)];
 }
 
-function paragraphChanges(before: readonly string[], after: readonly string[]): readonly ParagraphChange[] {
+function paragraphChanges(before: readonly Placed[], after: readonly Placed[]): readonly ParagraphChange[] {
   const parts = diffArrays([...before], [...after], {
-    comparator: (one, other) => withoutNumbers(one) === withoutNumbers(other),
+    comparator: (one, other) => withoutNumbers(one.text) === withoutNumbers(other.text),
   });
   const changes: ParagraphChange[] = [];
   for (let at = 0; at < parts.length; at++) {
@@ -74,7 +92,9 @@ function paragraphChanges(before: readonly string[], after: readonly string[]): 
       changes.push(...paired(part.value, next.value));
       at++;
     } else
-      changes.push(...part.value.map((text): ParagraphChange => ({ kind: part.added ? "added" : "removed", text })));
+      changes.push(
+        ...part.value.map((paragraph): ParagraphChange => ({ kind: part.added ? "added" : "removed", ...paragraph })),
+      );
   }
   return changes;
 }
@@ -85,7 +105,7 @@ export function comparedSections(before: NumberedSection, after: NumberedSection
   const later = articlesOf(after);
   const kept = later.flatMap((article): readonly ArticleChange[] => {
     const old = earlier.get(article.id);
-    const changes = paragraphChanges(old === undefined ? [] : textsOf(old), textsOf(article));
+    const changes = paragraphChanges(old === undefined ? [] : placed(old), placed(article));
     if (old === undefined) return [{ kind: "added", id: article.id, heading: headingOf(article), changes }];
     const isRenamed = old.title !== article.title;
     return changes.length === 0 && !isRenamed
@@ -99,7 +119,7 @@ export function comparedSections(before: NumberedSection, after: NumberedSection
         kind: "removed",
         id: article.id,
         heading: headingOf(article),
-        changes: paragraphChanges(textsOf(article), []),
+        changes: paragraphChanges(placed(article), []),
       }),
     );
   return [...kept, ...gone];
@@ -108,11 +128,11 @@ export function comparedSections(before: NumberedSection, after: NumberedSection
 const marked = (change: ParagraphChange): string => {
   switch (change.kind) {
     case "added":
-      return `+ ${change.text}`;
+      return `+ ${change.at} ${change.text}`;
     case "removed":
-      return `- ${change.text}`;
+      return `- ${change.at} ${change.text}`;
     case "changed":
-      return `~ ${change.words.map(({ kind, text }) => (kind === "added" ? `{+${text}+}` : kind === "removed" ? `[-${text}-]` : text)).join("")}`;
+      return `~ ${change.at} ${change.words.map(({ kind, text }) => (kind === "added" ? `{+${text}+}` : kind === "removed" ? `[-${text}-]` : text)).join("")}`;
   }
 };
 

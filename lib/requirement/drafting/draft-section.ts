@@ -10,12 +10,12 @@ import { warranty } from "./warranty-article";
 /**
  * The section as a tree: general, products, execution, and the appendices on bid form and evaluation. Order of articles
  * as in the open section format; all words are our own.
- * @source order of parts and articles: section format of 2008, article titles from memory, parts and place of warranty as read in filed sections; number 32 18 13 from memory
+ * @source order of parts and articles: section format of 2008, article titles from memory, parts and place of warranty as read in filed sections
  */
 export function draftSection(input: DraftingInput): DraftSection {
   const asked = (place: Parameters<typeof requirementParagraphs>[1]) => requirementParagraphs(input, place);
   return {
-    number: "32 18 13",
+    number: input.number,
     title: "SYNTHETIC GRASS SURFACING",
     parts: [
       {

@@ -1,9 +1,9 @@
 import { evidenceLevels } from "#lib/claim";
-import { type Criterion, weightShares } from "#lib/criteria";
+import { type Criterion, shortfallRules, weightShares } from "#lib/criteria";
 import { inSentence } from "#lib/figure";
 import type { Requirement } from "../model";
 import { isChosen } from "./choices";
-import { figureInWords, limitInWords } from "./limit-in-words";
+import { askedOfInWords, figureInWords, limitInWords } from "./limit-in-words";
 import type { Article, DraftingInput, Paragraph } from "./model";
 import { chosen, fact, noted, paragraph, paragraphs } from "./paragraph";
 import { methodLine } from "./requirement-paragraphs";
@@ -25,14 +25,28 @@ function valueInWords({ valueFunction: rule }: Criterion): string | null {
       return `Points by steps: ${rule.steps.map(({ at, value }) => `${rule.counted === "from" ? "from" : "up to"} ${figureInWords(at)}, ${points(value)}`).join("; ")}; otherwise ${points(rule.otherwise)}.`;
     case "piecewise":
       return `Points along straight lines between these: ${rule.knots.map(({ at, value }) => `${figureInWords(at)}, ${points(value)}`).join("; ")}.`;
+    case "rating":
+      return `Points by the level that evaluators choose, alone and then together: ${rule.levels.map(({ label, description, value }) => `${label}, ${points(value)}: ${description.replace(/[.\s]+$/, "")}`).join("; ")}.`;
   }
 }
 
-const shortfallWords = {
-  "keep-open": "A figure that is not shown may be anything from no points to full points, and both ends are told.",
-  "ask-first": "A bidder whose figure is not shown is asked before anything is decided.",
-  "counts-as-worst": "A figure that is not shown counts as the lowest.",
-} as const;
+/** What becomes of a figure that is not shown as asked for; the part that is taken off is named where there is one. */
+const shortfallWords = ({ evidence: { shortfall, discount } }: Criterion): readonly string[] => [
+  shortfallRules[shortfall].explanation,
+  ...(shortfall === "discount" ? [`The part taken off is ${percent(discount)} of the points.`] : []),
+];
+
+const isMoney = ({ subject }: Requirement) => subject?.dimension.startsWith("money") ?? false;
+
+/** How a figure comes about that no bid states as such. */
+function workedOut({ facts }: DraftingInput, requirement: Requirement): string | null {
+  const { subject } = requirement;
+  if (subject === null || subject.property !== undefined) return null;
+  if (isMoney(requirement)) return "Figure: worked out by the life-cycle method below.";
+  if (subject.id === "impact-level-as-new") return null;
+  if (subject.id === "impact-level-at-horizon") return `Figure: ${fact(facts, "outlook")}.`;
+  return "Figure: worked out by the Owner from the carpet and the infill components that the bid states, in the same way for all.";
+}
 
 const percent = (share: number) => `${Number((share * 100).toPrecision(3))} percent`;
 
@@ -42,12 +56,15 @@ function criterionParagraph(input: DraftingInput, requirement: Judged, share: nu
   const { criterion, limit, label, evidence } = requirement;
   return paragraph(
     `${label}.`,
+    askedOfInWords(criterion.askedOf),
     limit === null ? null : `Gate: ${limitInWords(limit)}. No points make up for missing it.`,
     share > 0 ? `Weight: ${percent(share)} of all points.` : null,
     valueInWords(criterion),
-    methodLine(input, requirement),
-    `Least evidence that counts: ${inSentence(evidence)}.`,
-    shortfallWords[criterion.evidence.shortfall],
+    workedOut(input, requirement),
+    methodLine(requirement),
+    ...(isMoney(requirement)
+      ? []
+      : [`Least evidence that counts: ${inSentence(evidence)}.`, ...shortfallWords(criterion)]),
   );
 }
 
@@ -68,6 +85,7 @@ const bidForm = (input: DraftingInput): Article => ({
   id: "bid-form",
   title: "BID FORM",
   paragraphs: paragraphs(
+    "Bids are written in the form that comes with these documents.",
     "Each bid states, for every requirement of this Section and every criterion of @evaluation: the figure with its unit, the method with its edition, the condition, the evidence, and the document and page.",
     "Each bid states its answer to each requirement: meets, meets with a comment, differs, or not offered. A missing answer is read as not offered.",
     "Each bid states the build: carpet, each infill component with mass and bulk density, and shock layer.",
@@ -96,7 +114,8 @@ function evaluation(input: DraftingInput): Article {
     title: "HOW BIDS ARE JUDGED",
     paragraphs: paragraphs(
       "Gates come first. A bid that misses one is not chosen, whatever its points.",
-      "Points run from 0 to 100 on aims set by the Owner before bids are opened. They do not depend on what other bids offer.",
+      "Points run from 0 to 100 on aims set by the Owner before bids are opened. The aims do not depend on what bids offer.",
+      "Order: by points, among the bids that pass every gate. Where the points of two bids are ranges that overlap, the order is not settled; the Owner says so and gives the reasons for the choice in writing.",
       all.length === 0
         ? "No criterion is set."
         : paragraph("Criteria:", ...all.map((each, index) => criterionParagraph(input, each, shares[index] ?? 0))),
@@ -107,11 +126,12 @@ function evaluation(input: DraftingInput): Article {
           ? paragraph(
               "Life-cycle cost:",
               "Method: all costs of the study period, each brought to its present value and added up; replacement, residual value and removal included.",
-              `Study period: ${fact(facts.studyPeriod, "study period")}.`,
-              `Discount rate: ${fact(facts.discountRate, "discount rate")} a year, without inflation.`,
-              `Base date: ${fact(facts.baseDate, "base date")}.`,
-              `Timing: ${fact(facts.costTiming, "timing of yearly costs").replace(/\.$/, "")}.`,
+              `Study period: ${fact(facts, "studyPeriod")}.`,
+              `Discount rate: ${fact(facts, "discountRate")}.`,
+              `Base date: ${fact(facts, "baseDate")}.`,
+              `Timing: ${fact(facts, "costTiming").replace(/\.$/, "")}.`,
               "Data: the prices of @bid-form, and quantities worked out by the Owner from the bid in the same way for all.",
+              "Scope: what a bid leaves out of the price form is added for the comparison, with a figure of the Owner or the median of the other bids, and marked. The price as bid does not change.",
             )
           : "Cost does not score in this evaluation.",
       ),

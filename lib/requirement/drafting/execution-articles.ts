@@ -1,7 +1,8 @@
 import { isChosen } from "./choices";
 import { figureInWords } from "./limit-in-words";
 import type { Article, DraftingInput } from "./model";
-import { blank, chosen, noted, paragraph, paragraphs } from "./paragraph";
+import { blank, chosen, fact, noted, paragraph, paragraphs } from "./paragraph";
+import { limitsImpact } from "./requirement-paragraphs";
 
 const figuresNote =
   "The figures of this Article are common practice without a source. Check them against base and use.";
@@ -11,7 +12,7 @@ function leastDrainage(input: DraftingInput): string {
   const limit = input.requirements.find(
     ({ isOn, subject }) => isOn && subject?.property === "system-infiltration",
   )?.limit;
-  return limit?.kind === "at-least" ? figureInWords(limit.limit) : blank(input, "least drainage rate of the base");
+  return limit?.kind === "at-least" ? figureInWords(limit.limit) : blank(input, "base-drainage");
 }
 
 export const examination = (input: DraftingInput): Article => ({
@@ -29,7 +30,7 @@ export const examination = (input: DraftingInput): Article => ({
         chosen(
           input,
           "flood-test",
-          `Drainage: flood tests at ${blank(input, "number of places for flood tests of the base")} places, each draining at least at ${leastDrainage(input)}.`,
+          `Drainage: flood tests at ${blank(input, "flood-test-places")} places, each draining at least at ${leastDrainage(input)}.`,
         ),
       ),
     ),
@@ -61,7 +62,7 @@ export const installation = (): Article => ({
     ),
     paragraph(
       "Infill:",
-      "Place it in thin, even passes and brush after each pass, so that the fibres stand up.",
+      "Place it in thin, even passes and brush after each pass, so that the fibers stand up.",
       "Where components are layered, finish one before the next begins.",
       "Weigh what is placed by area, and write it down each day.",
     ),
@@ -72,7 +73,7 @@ export const tolerances = (): Article => ({
   id: "tolerances",
   title: "TOLERANCES",
   paragraphs: paragraphs(
-    noted(figuresNote, "Seams: closed, flat and straight within 1/4 in over 10 ft. No fibre is caught in the seam."),
+    noted(figuresNote, "Seams: closed, flat and straight within 1/4 in over 10 ft. No fiber is caught in the seam."),
     "Lines: within 1/2 in of their place over the length of the field, and within 1/8 in of their width.",
     "Surface: no gap above 3/8 in under a 10 ft straightedge after infill is placed.",
     "Edges: level with the curb within 1/4 in, with no place to trip.",
@@ -90,19 +91,21 @@ export function fieldQualityControl(input: DraftingInput): Article {
     title: "FIELD QUALITY CONTROL",
     paragraphs: paragraphs(
       `${tester} tests the finished field before the public uses it, by the methods of @performance.`,
-      noted(
-        "The least number of points belongs to the edition of the method or to the contract. Set one of them.",
-        paragraph(
-          `Impact: at ${facts.testPoints === "" ? blank(input, "number of impact test points") : facts.testPoints} points at least.`,
-          "The places are drawn on a plan before the test, and two of them are chosen on the day.",
-          "Temperature of air and surface, moisture and infill depth are recorded at each point.",
-        ),
-      ),
+      limitsImpact(input)
+        ? noted(
+            "The least number of points belongs to the edition of the method or to the contract. Set one of them.",
+            paragraph(
+              `Impact: at ${fact(facts, "testPoints")} points at least.`,
+              "The places are drawn on a plan before the test, and two of them are chosen on the day.",
+              "Temperature of air and surface, moisture and infill depth are recorded at each point.",
+            ),
+          )
+        : null,
       chosen(
         input,
         "depth-grid",
         paragraph(
-          `Infill depth: at ${blank(input, "number of depth readings, such as 40")} places on a grid, three readings at each.`,
+          `Infill depth: at ${blank(input, "depth-places")} places on a grid, three readings at each.`,
           "The average lies within 1/8 in of the depth of the bid, and no place is more than 1/4 in off.",
         ),
       ),
@@ -117,7 +120,7 @@ export function fieldQualityControl(input: DraftingInput): Article {
       "Seams and lines: walked by Owner, Architect and Contractor together, each fault marked on a plan.",
       paragraph(
         "Where a limit is missed: correct the area and test it again, at the place of the miss and at two more places near it.",
-        "Nobody averages a miss away where the limit holds at each point.",
+        "Where a limit holds at each point, a miss at one point is a miss, whatever the average.",
       ),
       chosen(
         input,
@@ -133,7 +136,7 @@ export const adjusting = (): Article => ({
   title: "ADJUSTING AND CLEANING",
   paragraphs: paragraphs(
     "Brush the field, even out infill and top up low places before the field is handed over.",
-    "Take off cut fibre, adhesive, thread and litter. Pick up metal with a magnet.",
+    "Take off cut fiber, adhesive, thread and litter. Pick up metal with a magnet.",
   ),
 });
 
@@ -164,7 +167,7 @@ export const maintenance = (input: DraftingInput, ofRequirements: Article["parag
   title: "MAINTENANCE",
   paragraphs: [
     ...paragraphs(
-      `Within the first ${blank(input, "months of care by the Contractor, such as 12 months")}, groom the field twice and top up infill that has settled, without extra pay.`,
+      `Within the first ${blank(input, "care-months")}, groom the field twice and top up infill that has settled, without extra pay.`,
       "After that the Owner keeps the field by the maintenance manual and writes a log. A missing entry in the log ends no warranty unless it caused the defect.",
     ),
     ...ofRequirements,

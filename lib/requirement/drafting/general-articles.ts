@@ -3,7 +3,7 @@ import type { Article, DraftingInput } from "./model";
 import { blank, chosen, fact, noted, paragraph, paragraphs } from "./paragraph";
 
 /** 1.1: what the section holds and what stands elsewhere. */
-export const summary = ({ facts }: DraftingInput): Article => ({
+export const summary = ({ facts, related }: DraftingInput): Article => ({
   id: "summary",
   title: "SUMMARY",
   paragraphs: paragraphs(
@@ -15,23 +15,16 @@ export const summary = ({ facts }: DraftingInput): Article => ({
       "Edge fixing and closing of the carpet at curbs, drains and sleeves.",
       "Tests on the base, on the materials and on the finished field.",
     ),
-    noted(
-      "Check the numbers below against the edition of the numbering format that the project uses.",
-      paragraph(
-        "Work in other Sections:",
-        "Section 01 25 00, substitution procedures.",
-        "Section 01 33 00, submittal procedures.",
-        "Section 01 40 00, quality requirements.",
-        "Section 01 77 00, closeout procedures, and Section 01 78 00, closeout submittals.",
-        "Section 31 20 00, earth moving.",
-        "Section 32 11 00, base courses.",
-        "Section 33 40 00, drainage.",
-      ),
-    ),
+    related.length === 0
+      ? null
+      : noted(
+          "Check the numbers below against the edition of the numbering format that the project uses.",
+          paragraph("Work in other Sections:", ...related.map((each) => `${each.replace(/\.$/, "")}.`)),
+        ),
     paragraph(
-      `The field: ${fact(facts.field, "size of the field")}, for ${fact(facts.owner, "name of the owner")}, project “${fact(facts.project, "name of the project")}”.`,
-      `Planned use: ${fact(facts.hoursOfUse, "hours of use a year")}.`,
-      `Climate: ${fact(facts.climate, "climate of the site")}`.replace(/\.?$/, "."),
+      `The field: ${fact(facts, "field")}, for ${fact(facts, "owner")}, project “${fact(facts, "project")}”.`,
+      `Planned use: ${fact(facts, "hoursOfUse")}.`,
+      `Climate: ${fact(facts, "climate")}`.replace(/\.?$/, "."),
     ),
   ),
 });
@@ -113,7 +106,7 @@ export const qualityAssurance = (input: DraftingInput, ofRequirements: Article["
         "owner-engages-laboratory",
         "Tests on the field: the Owner engages and pays the laboratory. The Contractor pays for tests that are repeated because a limit was missed.",
       ),
-      "One run: all carpet of one colour comes from one production run.",
+      "One run: all carpet of one color comes from one production run.",
       chosen(
         input,
         "sample-panel",
@@ -132,7 +125,7 @@ export const delivery = (): Article => ({
   id: "delivery",
   title: "DELIVERY, STORAGE AND HANDLING",
   paragraphs: paragraphs(
-    "Deliver rolls with a label that names roll number, colour, size and production run.",
+    "Deliver rolls with a label that names roll number, color, size and production run.",
     "Deliver infill in closed bags or covered trucks, each with a ticket that names material, grading and mass.",
     "Store rolls flat on level ground, covered and off the soil. Keep infill dry.",
     "Open no bag and cut no roll before the Owner has had the chance to take a sample.",
@@ -144,7 +137,7 @@ export const fieldConditions = (input: DraftingInput): Article => ({
   title: "FIELD CONDITIONS",
   paragraphs: paragraphs(
     "Place no carpet on a base that is wet, frozen, loose or not accepted.",
-    `Use adhesive within the temperature and moisture limits of its data sheet, and never below ${blank(input, "lowest temperature for adhesive work, such as 40 °F")}.`,
+    `Use adhesive within the temperature and moisture limits of its data sheet, and never below ${blank(input, "adhesive-temperature")}.`,
     "Place infill while carpet and infill are dry and the wind does not carry it.",
     "Record weather, temperature of air and surface, crew and progress each day.",
   ),

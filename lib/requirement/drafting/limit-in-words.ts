@@ -1,5 +1,14 @@
-import type { GateRule } from "#lib/criteria";
-import { type DimensionName, type ExactQuantity, formatValue, measured } from "#lib/quantity";
+import type { AskedOf, GateRule } from "#lib/criteria";
+import { inSentence } from "#lib/figure";
+import {
+  type DimensionName,
+  type ExactQuantity,
+  formatValue,
+  measured,
+  unitFor,
+  withCurrencySign,
+  writtenCurrency,
+} from "#lib/quantity";
 
 const plain = (text: string) =>
   text
@@ -10,9 +19,12 @@ const plain = (text: string) =>
 /** The figure as the owner wrote it, with the other system of units behind it where that says something else. */
 export function figureInWords({ asEntered, dimension, unit, value }: ExactQuantity): string {
   const si = measured(dimension as DimensionName, value);
-  const [us, metric] = [formatValue(dimension, si, "us"), formatValue(dimension, si, "metric")];
+  const currency = writtenCurrency(asEntered).code ?? "USD";
+  const [us, metric] = (["us", "metric"] as const).map((system) =>
+    withCurrencySign(formatValue(dimension, si, system), currency),
+  ) as [string, string];
   if (us === metric || value === 0) return asEntered;
-  const isUs = us.endsWith(unit);
+  const isUs = us.endsWith(unit) || unit === unitFor(dimension, "us");
   const other = isUs ? metric : us;
   return plain(other) === plain(asEntered) ? asEntered : `${asEntered} (${other})`;
 }
@@ -30,3 +42,9 @@ export function limitInWords(limit: GateRule): string {
       return `from ${figureInWords(limit.low)} to ${figureInWords(limit.high)}`;
   }
 }
+
+/** “Asked only of bids with infill mass per area below 6 lb/ft² (29.3 kg/m²).”; null where it is asked of all. */
+export const askedOfInWords = (askedOf: AskedOf): string | null =>
+  askedOf.kind === "every-bid"
+    ? null
+    : `Asked only of bids with ${inSentence(askedOf.measure.label)} ${limitInWords(askedOf.is)}.`;

@@ -1,7 +1,14 @@
 import type { Article, DraftSection, Paragraph } from "./model";
 
 /** A paragraph with its number: “A.”, “1.”, “a.”, “1)”. Level 0 is the paragraph right below an article. */
-export type NumberedParagraph = Readonly<{ level: number; number: string; text: string; note: string }>;
+export type NumberedParagraph = Readonly<{
+  level: number;
+  number: string;
+  text: string;
+  note: string;
+  /** The requirement that the paragraph states; empty where it states none. */
+  from: string;
+}>;
 
 /** An article with its number, “1.1” in a part or “Appendix A”, and its paragraphs in reading order. */
 export type NumberedArticle = Readonly<{
@@ -19,11 +26,8 @@ export type NumberedSection = Readonly<{
   appendices: readonly NumberedArticle[];
 }>;
 
-/** 0 → A, 25 → Z, 26 → AA. */
-function letter(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letter(Math.floor(index / 26) - 1) + last;
-}
+/** 0 → A, 25 → Z, 26 → AA, 27 → BB: as word processors count in letters. */
+const letter = (index: number): string => String.fromCharCode(65 + (index % 26)).repeat(Math.floor(index / 26) + 1);
 
 const numbers: readonly ((index: number) => string)[] = [
   (index) => `${letter(index)}.`,
@@ -41,8 +45,8 @@ function numberedParagraphs(
   resolved: (text: string) => string,
 ): NumberedParagraph[] {
   const numberAt = numbers[Math.min(level, numbers.length - 1)];
-  return all.flatMap(({ text, note, below }, index) => [
-    { level, number: numberAt?.(index) ?? "", text: resolved(text), note: resolved(note) },
+  return all.flatMap(({ text, note, from, below }, index) => [
+    { level, number: numberAt?.(index) ?? "", text: resolved(text), note: resolved(note), from },
     ...numberedParagraphs(below, level + 1, resolved),
   ]);
 }

@@ -1,10 +1,13 @@
+import { type BlankId, factBlanks, sectionBlanks } from "./blanks";
 import { type ChoiceId, isChosen } from "./choices";
 import type { DraftingInput, Paragraph } from "./model";
+import type { SectionFacts } from "./section-facts";
 
 /** A paragraph with those below it; null ones are left out, so that a choice can stand where its paragraph would. */
 export const paragraph = (text: string, ...below: readonly (Paragraph | string | null)[]): Paragraph => ({
   text,
   note: "",
+  from: "",
   below: paragraphs(...below),
 });
 
@@ -25,12 +28,17 @@ export const chosen = (
   inner: Paragraph | string,
 ): Paragraph | string | null => (isChosen(choices, id) ? inner : null);
 
-/** What the owner filled in, or a blank that can be seen. `asked` says what belongs there. */
-export function blank({ filledIn }: Pick<DraftingInput, "filledIn">, asked: string): string {
-  const written = Object.hasOwn(filledIn, asked) ? (filledIn[asked] ?? "").trim() : "";
-  return written === "" ? `[… to be filled in: ${asked}]` : written;
+/** A blank that can be seen. `asked` says what belongs there. */
+export const openBlank = (asked: string): string => `[… to be filled in: ${asked}]`;
+
+/** What the owner filled in, or a blank. */
+export function blank({ filledIn }: Pick<DraftingInput, "filledIn">, id: BlankId): string {
+  const written = (filledIn[id] ?? "").trim();
+  return written === "" ? openBlank(sectionBlanks[id].asked) : written;
 }
 
 /** A fact of the brief, or a blank. */
-export const fact = (written: string, asked: string): string =>
-  written.trim() === "" ? blank({ filledIn: {} }, asked) : written.trim();
+export function fact(facts: SectionFacts, name: keyof SectionFacts): string {
+  const written = facts[name].trim();
+  return written === "" ? openBlank(factBlanks[name]) : written;
+}

@@ -1,5 +1,6 @@
 import type { Article, DraftingInput } from "./model";
-import { blank, chosen, noted, paragraph, paragraphs } from "./paragraph";
+import { blank, chosen, fact, noted, paragraph, paragraphs } from "./paragraph";
+import { limitsImpact } from "./requirement-paragraphs";
 
 /** 2.1: any product that performs, and how others are taken up. */
 export const products = (input: DraftingInput): Article => ({
@@ -12,21 +13,21 @@ export const products = (input: DraftingInput): Article => ({
     ),
     "Salient characteristics are the requirements of @performance and @materials. No other feature decides whether a product is an equal.",
     paragraph(
-      `Requests for substitution before bids are due: in writing, at least ${blank(input, "days before bids are due, such as 10 days")} earlier.`,
-      "Each compares the product side by side on every salient characteristic, with test reports.",
-      "Each names its effect on other work, on cost, on time and on the warranty.",
+      `Substitution before bids are due: a bidder who wants to offer what differs from a requirement and serves as well asks in writing, at least ${blank(input, "substitution-days")} earlier.`,
+      "The request compares the product side by side on every salient characteristic, with test reports.",
+      "It names the effect on other work, on cost, on time and on the warranty.",
       "The answer goes to all bidders by addendum.",
     ),
     paragraph(
-      "Requests after award are considered where a product can no longer be had or the Owner gains by the change.",
-      "They are compared in the same way, and the Owner decides in writing.",
+      "Substitution after award is considered where a product can no longer be had or the Owner gains by the change.",
+      "It is compared in the same way, and the Owner decides in writing.",
       "A product that is placed without that consent is replaced at no cost to the Owner.",
     ),
   ),
 });
 
 /** 2.2: what the finished field has to do. */
-export const performance = ({ facts }: DraftingInput, ofRequirements: Article["paragraphs"]): Article => ({
+export const performance = (input: DraftingInput, ofRequirements: Article["paragraphs"]): Article => ({
   id: "performance",
   title: "PERFORMANCE REQUIREMENTS",
   paragraphs: [
@@ -34,7 +35,7 @@ export const performance = ({ facts }: DraftingInput, ofRequirements: Article["p
       "The System as a whole meets each requirement below. Silence in a bid or a submittal is not agreement.",
       noted(
         "Safety: these are limits of tests. They are no certificate that nobody will be hurt; local codes and licensed practice decide.",
-        `Meeting a limit does not mean that nobody can be hurt. The field itself is tested${facts.testPoints === "" ? "" : `, at ${facts.testPoints} points or more where impact is concerned`}.`,
+        `Meeting a limit does not mean that nobody can be hurt. The field itself is tested${limitsImpact(input) ? `, at ${fact(input.facts, "testPoints")} points or more where impact is concerned` : ""}.`,
       ),
     ),
     ...ofRequirements,
@@ -61,7 +62,7 @@ export const materials = (ofRequirements: Article["paragraphs"]): Article => ({
     ),
     ...ofRequirements,
     ...paragraphs(
-      "Carpet: stabilised against ultraviolet light, with drainage through the backing and no loose tufts.",
+      "Carpet: stabilized against ultraviolet light, with drainage through the backing and no loose tufts.",
       "Infill: clean, dry, free of metal, glass and dust, with grading and bulk density stated for each component.",
       "Where a law in force at the site limits a substance in carpet, infill or shock layer, the bid shows by test report that the limit is kept.",
     ),

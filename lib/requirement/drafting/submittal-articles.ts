@@ -37,12 +37,12 @@ export const actionSubmittals = (input: DraftingInput): Article => ({
       paragraph(
         "Shop drawings:",
         "Layout of rolls and seams, with roll numbers and direction of pile.",
-        "Layout of lines and marks, with colour, width and whether they are tufted or inlaid.",
+        "Layout of lines and marks, with color, width and whether they are tufted or inlaid.",
         "Details of edges, drains, sleeves and other openings.",
       ),
       paragraph(
         "Samples:",
-        "Carpet of each colour, 18 by 18 in, one of them with a seam and a line.",
+        "Carpet of each color, 18 by 18 in, one of them with a seam and a line.",
         "Each infill, 1 lb in a clear bag.",
         "Shock layer, where offered, 12 by 12 in.",
       ),
@@ -115,8 +115,8 @@ export const maintenanceMaterials = (input: DraftingInput): Article => ({
         "Amounts are common practice; set them to the size and use of the field.",
         paragraph(
           "Hand over, in closed and labelled packs:",
-          "Carpet from the same production run, at least 300 ft² of field colour and 30 ft of each line.",
-          "Each infill, at least 0.5 % of the mass placed.",
+          "Carpet from the same production run, at least 300 ft² of field color and 30 ft of each line.",
+          "Each infill, at least 0.5 percent of the mass placed.",
           "Seam tape and adhesive for 50 ft of seam.",
         ),
       ),

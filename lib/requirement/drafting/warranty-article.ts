@@ -15,13 +15,13 @@ export const warranty = (input: DraftingInput, ofRequirements: Article["paragrap
     ...ofRequirements,
     ...paragraphs(
       paragraph(
-        "It covers, with labour, removal and freight:",
-        "Fibre, backing, seams, lines and edges.",
-        `Limits in service, where the field is kept by the maintenance manual: ${blank(input, "limits that hold through the warranty, such as a G-max below 200 at each point, by which method")}.`,
+        "The warranty covers, with labor, removal and freight:",
+        "Fiber, backing, seams, lines and edges.",
+        `Limits in service, where the field is kept by the maintenance manual: ${blank(input, "warranty-limits")}.`,
         "Infill that hardens, breaks down or is washed out in normal use.",
       ),
       paragraph(
-        "It states:",
+        "The warranty states:",
         "Whether it covers the full cost in each year or a falling share.",
         "Every use, load or duty that limits it. Duties that are not stated when the bid is made do not limit it.",
         "What is left out.",
@@ -33,7 +33,7 @@ export const warranty = (input: DraftingInput, ofRequirements: Article["paragrap
         "Replace the parts that still miss the limit.",
         "Replace the System where more than half of it misses the limit.",
       ),
-      `Response: the warrantor looks at a reported defect within ${blank(input, "days to look at a reported defect")} and mends it within ${blank(input, "days to mend it")}.`,
+      `Response: the warrantor looks at a reported defect within ${blank(input, "defect-look")} and mends it within ${blank(input, "defect-mend")}.`,
       chosen(
         input,
         "insured-warranty",

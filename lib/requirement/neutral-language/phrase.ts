@@ -1,10 +1,12 @@
 import type { Match } from "./model";
 import { isName, isPublicWord, isTradeWord } from "./names";
 import type { Sentence, Word } from "./sentences";
+import { wordClasses } from "./word-classes";
 import { numberAt } from "./written-count";
 
 /**
- * One part of a phrase. Phrases are written as text: words with `|` between alternatives, an ending `*` for any ending,
+ * One part of a phrase. Phrases are written as text: words with `|` between alternatives, `{firm}` for every word of a class,
+ * an ending `*` for any ending,
  * `?` behind a part that may be missing, `~3` for up to three words of any kind, `#` for a number, `#>=11` for one from
  * 11 up, `@name` for a run of capitalised words that is no role or standard, `@laboratory` for such a run that names a
  * laboratory, `@maker` for a run of two or more that is no term of the trade and no public body, `@code` for a token of capitals or digits.
@@ -19,6 +21,15 @@ type Part = Readonly<
 
 type Phrase = readonly Part[];
 
+/** “{firm}” stands for every word of that class. @throws RangeError for a class that is not there */
+function ofClass(word: string): readonly string[] {
+  const name = /^\{(.+)\}$/.exec(word)?.[1];
+  if (name === undefined) return [word];
+  const members = wordClasses[name];
+  if (members === undefined) throw new RangeError(`no class of words ${name}`);
+  return members;
+}
+
 function partOf(written: string): Part {
   if (/^~\d$/.test(written)) return { kind: "gap", most: Number(written.slice(1)) };
   if (written === "#") return { kind: "number", least: Number.NEGATIVE_INFINITY };
@@ -28,7 +39,7 @@ function partOf(written: string): Part {
     return { kind: "name", of: written === "@maker" ? "maker" : "laboratory" };
   if (written === "@code") return { kind: "code" };
   const optional = written.length > 1 && written.endsWith("?");
-  const alternatives = (optional ? written.slice(0, -1) : written).split("|");
+  const alternatives = (optional ? written.slice(0, -1) : written).split("|").flatMap(ofClass);
   const beginnings = alternatives
     .filter((word) => word.length > 1 && word.endsWith("*"))
     .map((word) => word.slice(0, -1));

@@ -16,9 +16,9 @@ export const namedSource: readonly LanguageRule[] = [
     basis,
     offered,
     phrases: [
-      "manufactured|made|produced|supplied|sold|distributed|furnished|marketed|offered by @name",
-      "obtained|purchased|bought|procured|sourced|ordered from @name",
-      "product|products|system|systems of|by|from @name",
+      "{made}|{sold} by @name",
+      "{sold}|sourced from|through @name",
+      "{product} of|by|from @name",
       "acceptable|approved|listed|permitted|preferred manufacturer|manufacturers|supplier|suppliers|product|products|system|systems are|is? limited? to? :? @name",
       "equal|similar|identical to @name",
       "such as @name",

@@ -25,7 +25,7 @@ export const ownership: readonly LanguageRule[] = [
     offered:
       "State the result that is wanted from this part, with test and limit, and accept any way to it. Ask bidders separately to hold the owner harmless from patent claims.",
     phrases: ["patented", "patent pending", "patent|patents", "patent number|no"],
-    cleanBy: ["infringement|infringe*|royalties|royalty|indemnif*|harmless", "design|utility patent law"],
+    cleanBy: ["infringement|infringe*|royalties|royalty|indemnif*|harmless|whether", "design|utility patent law"],
     denied: "clean",
   }),
   phraseRule({
@@ -35,8 +35,18 @@ export const ownership: readonly LanguageRule[] = [
     concern: "A trade mark belongs to one owner, so only that owner or a licensee can supply it.",
     basis,
     offered: "Describe the feature by what can be measured on it, with a range, and leave the name out.",
-    phrases: ["registered design|name|designs", "registered? trademark*", "registered? trade mark|marks|marked"],
-    cleanBy: ["infringement|infringe*|royalties|indemnif*|harmless"],
+    phrases: [
+      "registered design|name|designs",
+      "registered? trademark*",
+      "registered? trade mark|marks|marked|name|names",
+      "copyright*",
+    ],
+    cleanBy: [
+      "infringement|infringe*|royalties|indemnif*|harmless|whether",
+      "school|schools|owner|owners|district|team|teams ~2 trademark*|copyright*", // the owner’s own marks
+      "trademark*|copyright* ~2 mascot|logo|logos|emblem|seal|school|owner|district",
+      "copyright* ~3 drawings|documents|specifications|plans",
+    ],
     denied: "clean",
     orEqual: "clean",
   }),

@@ -91,7 +91,7 @@ export const salesWords: readonly LanguageRule[] = [
       "insurance|bond|overtime premium",
       "superior court",
       "outstanding item*|work|balance|payment|payments|submittal*|amount*|claim*|question*|issue*|answer*|list*",
-      "unique roll|sample|item|serial|batch|lot number|id|code",
+      "unique ~2 number*|id|ids|code|codes|identif*|label*|letter|mark",
       "unique number*|identif*|id|ids|code|codes|reference*|mark|marks|key|name|letter|label*|serial",
       "leading edge of|is|and",
       "the first class of",

@@ -4,8 +4,6 @@ import { phraseRule } from "../phrase-rule";
 
 const about = { family: "shuts-out", severity: "may shut others out" } as const;
 
-const firms = "manufacturer|bidder|installer|contractor|firm|company|supplier|producer";
-
 /** From where on a demand is told. Lower ones are usual in public work. @source common practice, no source */
 const unusual = { fields: 21, yearsOfExperience: 11, yearsOfWarranty: 11, bondPercent: 101 } as const;
 
@@ -36,12 +34,12 @@ export const shutsOut: readonly LanguageRule[] = [
     basis: [legalBases.experienceAndBonding, legalBases.qualification],
     offered: "Ask for at least three years of work of this kind, and for fields that can be visited and tested.",
     phrases: [
-      `business ~4 #>=${unusual.yearsOfExperience} years`,
-      `continuously ~3 #>=${unusual.yearsOfExperience} years`,
-      `#>=${unusual.yearsOfExperience} years ~5 experience|business|name|operation`,
-      `${firms} ~8 #>=${unusual.yearsOfExperience} years`,
+      `business|operation|operating|existence ~9 #>=${unusual.yearsOfExperience} years`,
+      `continuous*|consecutive ~9 #>=${unusual.yearsOfExperience} years`,
+      `#>=${unusual.yearsOfExperience} years ~6 experience|business|name|operation|existence`,
+      `{firm} ~9 #>=${unusual.yearsOfExperience} years`,
       `#>=${unusual.yearsOfExperience} years ~1 in the trade|industry|field`,
-      `experience ~4 #>=${unusual.yearsOfExperience} years`,
+      `experience ~6 #>=${unusual.yearsOfExperience} years`,
     ],
   }),
   phraseRule({
@@ -54,7 +52,7 @@ export const shutsOut: readonly LanguageRule[] = [
       "Ask for at least 8 years, and for what is covered in each year, who pays labour and removal, and who insures it. Let a longer term score instead of gate.",
     phrases: [
       `warranty|warranties|guarantee ~8 #>=${unusual.yearsOfWarranty} year|years`,
-      `#>=${unusual.yearsOfWarranty} year|years ~6 warranty|warranties|guarantee`,
+      `#>=${unusual.yearsOfWarranty} year|years ~6 warranty|warranties|guarantee|guaranty`,
     ],
   }),
   phraseRule({
@@ -83,6 +81,37 @@ export const shutsOut: readonly LanguageRule[] = [
       "must|shall ~1 be a|an member|members|licensee|dealer of",
       "list|roster|network of certified|authorised|authorized|approved installers|dealers",
       "employees|employee of the ~1 manufacturer|maker|producer",
+    ],
+    denied: "clean",
+  }),
+  phraseRule({
+    ...about,
+    id: "size-of-firm",
+    concern: "How much a firm sells or owns says little of the field it builds, and keeps smaller sound firms out.",
+    basis: [legalBases.qualification, legalBases.experienceAndBonding],
+    offered: "Ask for a bond of 100 percent of the contract price and for fields of like size that can be visited.",
+    phrases: [
+      "million|billion ~6 sales|revenue|revenues|turnover|volume|receipts|assets|worth",
+      "sales|revenue|revenues|turnover|volume|receipts|assets|worth ~6 million|billion",
+      "need not apply|bid|respond",
+      "largest|biggest # ? {firm}",
+      "among|one of? the? # largest|biggest",
+    ],
+    unless: ["insurance|liability|coverage ~9 million"],
+    cleanBy: ["insurance|liability|coverage|bond"],
+  }),
+  phraseRule({
+    ...about,
+    id: "no-reason-given",
+    concern: "A refusal without a reason can’t be checked, and nobody can put right what was amiss.",
+    basis: [legalBases.arbitrary],
+    offered:
+      "Say by which characteristics an equal is judged, and that a refusal is answered in writing with its reason.",
+    phrases: [
+      "no reason|reasons|explanation ~3 given|stated|required|owed|offered|provided",
+      "without|no ~1 reason|reasons|explanation|cause|obligation ~4 reject*|refus*|disqualif*|explain",
+      "reject*|refus*|disqualif* ~9 without|no ~1 reason|reasons|explanation|cause|recourse|appeal",
+      "reject*|refus* ~6 sole|absolute discretion",
     ],
   }),
   phraseRule({
@@ -117,16 +146,23 @@ export const shutsOut: readonly LanguageRule[] = [
     offered:
       "Accept equals: “Requests for substitution are considered until ten days before bids are due, compared on every salient characteristic, and answered by addendum to all.”",
     phrases: [
-      "no alternates|substitutions|equals or ~1 substitutions|alternates|equals",
-      "not ~1 consider|review|accept|entertain|evaluate ~2 other|alternate|substitute|competing product|products|system|systems|make|makes|brands",
-      "any|all other product|products|system|systems|make|makes|brand|brands ~2 rejected|disqualified|excluded|refused",
-      "other product|products|system|systems|make|makes|brand|brands will|shall|are|is not",
-      "products|systems|makes|brands not ~1 listed|named|shown|specified ~4 not|rejected|excluded|disqualified",
-      "requests|request ~4 other|substitute|alternate|equal products|systems|makes|substitutions ~2 not",
-      "no other product|products|system|systems|make|makes|brand|brands",
-      "no substitution|substitutions|substitutes|equals|equal|alternates",
-      "no or equal|equals",
-      "substitution|substitutions|substitutes|alternates|equals|equal|equivalent|substitute|alternate products|materials? ~1 will|shall|are|is not be? accepted|considered|allowed|permitted|approved",
+      "no {substitute} or|nor ~1 {substitute}",
+      "not ~1 consider|review|accept|entertain|evaluate|approve|allow ~3 other|competing|{substitute} ~1 {product}",
+      "not ~1 consider|review|accept|entertain|evaluate|approve|allow ~3 {substitute}",
+      "any|all other {product} ~2 rejected|disqualified|excluded|refused",
+      "other {product} will|shall|are|is not",
+      "{product} not ~1 listed|named|shown|specified ~4 not|rejected|excluded|disqualified",
+      "requests|request ~4 {substitute} ~3 not|denied|rejected|returned|disregarded|ignored",
+      "no other {product}",
+      "no {substitute}",
+      "no or {substitute}",
+      "{substitute} {product}? ~2 will|shall|are|is|may|can|cannot not? be? {taken}",
+      "not|cannot be substituted|replaced ~1 by|with ~1 other|others|another|anything",
+      "{product}|{substitute} ~2 not be? {taken}",
+    ],
+    unless: [
+      "{substitute} {product}? ~2 will|shall|are|is|may|can be? {taken}",
+      "no other {product} ~2 lines|line|tape|paint",
     ],
     cleanBy: ["after|without|unless|until|except|before ~9"],
   }),
