@@ -1,11 +1,10 @@
 import type { Transaction } from "kysely";
 import type { Editor } from "#lib/access";
 import type { WrittenBody } from "./bodies";
-import { append, headOf } from "./head";
 import { isId } from "./id";
 import { type DocumentKind, type Place, type RecordAction, standsOnce } from "./model";
 import type { Change, DocumentState } from "./record-entry";
-import type { DocumentRow, ProjectRow, Tables } from "./tables";
+import type { DocumentRow, Tables } from "./tables";
 
 /** The row at a place, removed or not, in a project removed or not. */
 export async function documentRow(transaction: Transaction<Tables>, place: Place): Promise<DocumentRow | null> {
@@ -25,12 +24,19 @@ export async function standingRow(transaction: Transaction<Tables>, place: Place
   return row?.removed_at === null ? row : null;
 }
 
-/** The position after the last of a kind, removed ones included so that they come back where they stood. */
-export async function nextPosition(
+/** The row of a document that is to be added after the others of its kind, in version 1. `ahead` more of them come before it. */
+export async function addedRow(
   transaction: Transaction<Tables>,
-  project: string,
-  kind: DocumentKind,
-): Promise<number> {
+  place: Place,
+  written: WrittenBody,
+  when: Readonly<{ editor: Editor; at: string }>,
+  ahead = 0,
+): Promise<DocumentRow> {
+  return newDocumentRow(place, written, (await nextPosition(transaction, place.project, place.kind)) + ahead, when);
+}
+
+/** The position after the last of a kind, removed ones included so that they come back where they stood. */
+async function nextPosition(transaction: Transaction<Tables>, project: string, kind: DocumentKind): Promise<number> {
   const last = await transaction
     .selectFrom("document")
     .select("position")
@@ -71,9 +77,15 @@ export function documentState(row: DocumentRow | null): DocumentState | null {
 }
 
 /** What happened to a document, for the record. */
-export const documentChange = (action: RecordAction, before: DocumentRow | null, after: DocumentRow): Change => ({
+export const documentChange = (
+  action: RecordAction,
+  before: DocumentRow | null,
+  after: DocumentRow,
+  { id: person }: Editor,
+): Change => ({
   at: after.updated_at,
   who: after.updated_by,
+  person,
   action,
   kind: after.kind,
   id: after.id,
@@ -81,21 +93,13 @@ export const documentChange = (action: RecordAction, before: DocumentRow | null,
   after: documentState(after),
 });
 
-/** Writes a changed row and its entry in the record. */
-export async function updateDocument(
-  transaction: Transaction<Tables>,
-  project: ProjectRow,
-  action: RecordAction,
-  before: DocumentRow,
-  after: DocumentRow,
-): Promise<void> {
-  const { version, format, position, body, updated_at, updated_by, removed_at } = after;
-  await transaction
-    .updateTable("document")
-    .set({ version, format, position, body, updated_at, updated_by, removed_at })
-    .where("project_id", "=", before.project_id)
-    .where("kind", "=", before.kind)
-    .where("id", "=", before.id)
-    .execute();
-  await append(transaction, headOf(project), documentChange(action, before, after));
-}
+/** The columns of a row that a change may write. */
+export const writtenColumns = ({
+  version,
+  format,
+  position,
+  body,
+  updated_at,
+  updated_by,
+  removed_at,
+}: DocumentRow): Partial<DocumentRow> => ({ version, format, position, body, updated_at, updated_by, removed_at });

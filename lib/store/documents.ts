@@ -1,36 +1,37 @@
+import type { Transaction } from "kysely";
 import type { z } from "zod";
 import type { Editor } from "#lib/access";
-import type { Bodies } from "./bodies";
+import type { Bodies, WrittenBody } from "./bodies";
 import type { Database } from "./database";
-import {
-  documentChange,
-  documentId,
-  documentRow,
-  newDocumentRow,
-  nextPosition,
-  standingRow,
-  updateDocument,
-} from "./document-row";
+import { addedRow, documentId, documentRow, standingRow } from "./document-row";
 import { clearDraft, keepDraft } from "./drafts";
-import { append, headOf, lockedProject } from "./head";
+import type { Act, RuleRefusal } from "./guard";
+import { lockedProject } from "./head";
 import { isId } from "./id";
-import type {
-  Address,
-  Conflict,
-  DocumentKind,
-  Gone,
-  Place,
-  Saved,
-  SaveOutcome,
-  Schemas,
-  StoredDocument,
+import {
+  type ActOutcome,
+  type Address,
+  type Conflict,
+  type DocumentKind,
+  documentKinds,
+  type Gone,
+  isGivenOut,
+  type Place,
+  type Refused,
+  type Saved,
+  type SaveOutcome,
+  type Schemas,
+  type StoredDocument,
 } from "./model";
+import { type Move, refusedBy, standingOf, type WriteMoves } from "./moves";
 import { projectRow } from "./project-row";
-import type { DocumentRow } from "./tables";
+import { sealsOf } from "./seals";
+import type { DocumentRow, Tables } from "./tables";
 
 /**
  * The documents of projects. Every write names the version it starts from and is refused if another one stands; then,
- * or if the document is gone, what was typed is kept as the editor's draft.
+ * or if the document is gone, what was typed is kept as the editor's draft. So it is, as a rule, where a rule of the project
+ * refuses it. What was given out stays as it is.
  */
 export type Documents<S extends Schemas> = Readonly<{
   read: <K extends DocumentKind>(place: Place<K>) => Promise<StoredDocument<S, K> | null>;
@@ -46,9 +47,14 @@ export type Documents<S extends Schemas> = Readonly<{
     editor: Editor,
   ) => Promise<SaveOutcome<S, K>>;
   /** Takes a document out of its project. It can be restored; its place in the record stays. */
-  remove: <K extends DocumentKind>(address: Address<K>, editor: Editor) => Promise<Saved | Conflict<S, K> | Gone>;
+  remove: <K extends DocumentKind>(
+    address: Address<K>,
+    editor: Editor,
+  ) => Promise<Saved | Conflict<S, K> | Gone | Refused>;
   /** Undoes a removal; gone if the document never was or its project is removed. A standing document stays as it is. */
-  restore: <K extends DocumentKind>(place: Place<K>, editor: Editor) => Promise<Saved | Gone>;
+  restore: <K extends DocumentKind>(place: Place<K>, editor: Editor) => Promise<Saved | Gone | Refused>;
+  /** Writes several documents together, composed from how the project stands in the same moment. */
+  act: (project: string, act: Act<S>, editor: Editor) => Promise<ActOutcome>;
 }>;
 
 /** Without an id a new one is drawn; brief and requirements have their kind as id. */
@@ -57,11 +63,12 @@ export type NewPlace<K extends DocumentKind> = Readonly<{ project: string; kind:
 type Parts<S extends Schemas> = Readonly<{
   database: Database;
   bodies: Bodies<S>;
+  writeMoves: WriteMoves;
   now: () => string;
   newId: () => string;
 }>;
 
-export function documentsOf<S extends Schemas>({ database, bodies, now, newId }: Parts<S>): Documents<S> {
+export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, now, newId }: Parts<S>): Documents<S> {
   const conflict = <K extends DocumentKind>(kind: K, row: DocumentRow): Conflict<S, K> => ({
     kind: "conflict",
     version: row.version,
@@ -94,16 +101,17 @@ export function documentsOf<S extends Schemas>({ database, bodies, now, newId }:
           await keepDraft(transaction, { ...place, version: 0 }, written.text, { editor, at });
           return row && row.removed_at === null && owner.removed_at === null ? conflict(kind, row) : { kind: "gone" };
         }
-        const position = await nextPosition(transaction, project, kind);
-        const added = newDocumentRow(place, written, position, { editor, at });
-        await transaction.insertInto("document").values(added).execute();
-        await append(transaction, headOf(owner), documentChange("create", null, added));
+        const after = await addedRow(transaction, place, written, { editor, at });
+        const moves: [Move] = [{ action: "create", before: null, after }];
+        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        if (refusal) return typedKept(transaction, { ...place, version: 0 }, written, { refusal, editor, at });
         await clearDraft(transaction, { ...place, version: 0 }, editor);
         return { kind: "saved", id: place.id, version: 1, at };
       });
     },
 
     async replace(address, body, editor) {
+      if (isGivenOut(address.kind)) return { kind: "refused", because: { kind: "given-out" } };
       const written = bodies.write(address.kind, body);
       if (written.kind === "refused") return written;
       if (!isId(address.project) || !isId(address.id)) return { kind: "gone" };
@@ -116,20 +124,17 @@ export function documentsOf<S extends Schemas>({ database, bodies, now, newId }:
           await keepDraft(transaction, address, written.text, { editor, at });
           return row ? conflict(address.kind, row) : { kind: "gone" };
         }
-        const after = {
-          ...row,
-          version: row.version + 1,
-          format: written.format,
-          body: written.text,
-          ...by(editor, at),
-        };
-        await updateDocument(transaction, owner, "replace", row, after);
+        const after = replaced(row, written, editor, at);
+        const moves: [Move] = [{ action: "replace", before: row, after }];
+        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        if (refusal) return typedKept(transaction, address, written, { refusal, editor, at });
         await clearDraft(transaction, address, editor);
         return { kind: "saved", id: row.id, version: after.version, at };
       });
     },
 
     async remove(address, editor) {
+      if (isGivenOut(address.kind)) return { kind: "refused", because: { kind: "given-out" } };
       if (!isId(address.project) || !isId(address.id)) return { kind: "gone" };
       return database.change(async (transaction) => {
         const owner = await lockedProject(transaction, address.project);
@@ -138,8 +143,9 @@ export function documentsOf<S extends Schemas>({ database, bodies, now, newId }:
         if (row.version !== address.version) return conflict(address.kind, row);
         const at = now();
         const after = { ...row, version: row.version + 1, ...by(editor, at), removed_at: at };
-        await updateDocument(transaction, owner, "remove", row, after);
-        return { kind: "saved", id: row.id, version: after.version, at };
+        const moves: [Move] = [{ action: "remove", before: row, after }];
+        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        return refusal ? refusedBy(refusal) : { kind: "saved", id: row.id, version: after.version, at };
       });
     },
 
@@ -152,11 +158,73 @@ export function documentsOf<S extends Schemas>({ database, bodies, now, newId }:
         if (row.removed_at === null) return { kind: "saved", id: row.id, version: row.version, at: row.updated_at };
         const at = now();
         const after = { ...row, version: row.version + 1, ...by(editor, at), removed_at: null };
-        await updateDocument(transaction, owner, "restore", row, after);
-        return { kind: "saved", id: row.id, version: after.version, at };
+        const moves: [Move] = [{ action: "restore", before: row, after }];
+        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        return refusal ? refusedBy(refusal) : { kind: "saved", id: row.id, version: after.version, at };
+      });
+    },
+
+    async act(project, act, editor) {
+      if (!isId(project)) return { kind: "gone" };
+      return database.change(async (transaction) => {
+        const owner = await lockedProject(transaction, project);
+        if (owner === null || owner.removed_at !== null) return { kind: "gone" };
+        const at = now();
+        const standing = await standingOf(transaction, bodies, project, documentKinds);
+        const { keep, ...seals } = await sealsOf(transaction, project);
+        const acted = act({ standing, at, ...seals });
+        if (acted.kind === "lacks") return acted;
+        const moves: Move[] = [];
+        for (const { kind, id: given, body } of acted.documents) {
+          const written = bodies.write(kind, body);
+          if (written.kind === "refused") return written;
+          const place = { project, kind, id: documentId(kind, given, newId) };
+          const row = await documentRow(transaction, place);
+          if (row !== null && row.removed_at !== null) return { kind: "gone" };
+          if (row !== null) {
+            moves.push({ action: "replace", before: row, after: replaced(row, written, editor, at) });
+            continue;
+          }
+          const added = moves.filter(({ before, after }) => before === null && after.kind === kind).length;
+          const after = await addedRow(transaction, place, written, { editor, at }, added);
+          moves.push({ action: "create", before: null, after });
+        }
+        const [first, ...others] = moves;
+        if (first === undefined) throw new RangeError("an act that writes nothing");
+        const refusal = await writeMoves(transaction, [first, ...others], { owner, editor, at, way: "act" });
+        if (refusal) return refusedBy(refusal);
+        await keep();
+        for (const { before, after } of moves)
+          await clearDraft(
+            transaction,
+            { project, kind: after.kind, id: after.id, version: before?.version ?? 0 },
+            editor,
+          );
+        return { kind: "done", at };
       });
     },
   };
 }
 
 const by = (editor: Editor, at: string) => ({ updated_at: at, updated_by: editor.name });
+
+const replaced = (row: DocumentRow, { text, format }: WrittenBody, editor: Editor, at: string): DocumentRow => ({
+  ...row,
+  version: row.version + 1,
+  ...{ format, body: text },
+  ...by(editor, at),
+});
+
+/**
+ * What a rule refuses is kept as a draft like anything typed, unless the rule lets go of it. The draft is based on no
+ * version: it is offered to whoever typed it and never sent again by itself.
+ */
+async function typedKept(
+  transaction: Transaction<Tables>,
+  address: Address,
+  { text }: WrittenBody,
+  { refusal, editor, at }: Readonly<{ refusal: RuleRefusal; editor: Editor; at: string }>,
+): Promise<Refused> {
+  if (refusal.text === "kept") await keepDraft(transaction, { ...address, version: 0 }, text, { editor, at });
+  return refusedBy(refusal);
+}

@@ -42,7 +42,7 @@ export const draftsOf = (database: Database, now: () => string): Drafts => ({
         .where("project_id", "=", place.project)
         .where("kind", "=", place.kind)
         .where("id", "=", place.id)
-        .where("editor", "=", editor.name)
+        .where("editor", "=", editor.id)
         .executeTakeFirst(),
     );
     return row ? draftFrom(row) : null;
@@ -54,7 +54,7 @@ export const draftsOf = (database: Database, now: () => string): Drafts => ({
         .selectFrom("draft")
         .selectAll()
         .where("project_id", "=", project)
-        .where("editor", "=", editor.name)
+        .where("editor", "=", editor.id)
         .orderBy("saved_at", "desc")
         .execute(),
     );
@@ -78,7 +78,7 @@ export async function keepDraft(
   const kept = { based_on_version: version, body, saved_at: at };
   await transaction
     .insertInto("draft")
-    .values({ project_id: project, kind, id, editor: editor.name, ...kept })
+    .values({ project_id: project, kind, id, editor: editor.id, ...kept })
     .onConflict((conflict) => conflict.columns(["project_id", "kind", "id", "editor"]).doUpdateSet(kept))
     .execute();
 }
@@ -94,7 +94,7 @@ export async function clearDraft(
     .where("project_id", "=", place.project)
     .where("kind", "=", place.kind)
     .where("id", "=", place.id)
-    .where("editor", "=", editor.name);
+    .where("editor", "=", editor.id);
   const { version } = place;
   await (version === undefined ? drafts : drafts.where("based_on_version", "=", version)).execute();
 }

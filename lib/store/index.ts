@@ -1,10 +1,31 @@
+export {
+  type ContentFault,
+  type Contents,
+  explainContentFault,
+  type FileFacts,
+  type KeptFile,
+  type Supplied,
+} from "./contents";
 export type { Location } from "./database";
 export type { Documents, NewPlace } from "./documents";
 export type { Drafts } from "./drafts";
 export { environmentLocation } from "./environment";
 export type {
+  Act,
+  ActedDocument,
+  ActSetting,
+  Attempt,
+  DocumentAction,
+  DocumentMove,
+  Guard,
+  RuleRefusal,
+  Standing,
+} from "./guard";
+export type {
+  ActOutcome,
   Address,
   Conflict,
+  Digest,
   DocumentKind,
   Draft,
   DraftOutcome,
@@ -17,6 +38,7 @@ export type {
   ProjectOutcome,
   ProjectSummary,
   RecordAction,
+  RecordedKind,
   Refusal,
   Refused,
   Saved,
@@ -26,10 +48,11 @@ export type {
   Upgrade,
   Upgrades,
 } from "./model";
-export { documentKinds } from "./model";
+export { documentKinds, isGivenOut } from "./model";
 export type { Projects } from "./projects";
-export type { ProjectRecord, RecordEntry } from "./record";
-export { canonicalJson } from "./record-entry";
+export type { ProjectRecord, RecordEntry, RecordPage, RecordWish } from "./record";
+export { canonicalJson, sha256Of } from "./record-entry";
+export { recordFileVerdict, recordLines } from "./record-file";
 export { unreadBodies } from "./schema";
 export { environmentStore, openStore, type Store, type StoreOptions } from "./store";
 export { explainRefusal } from "./text-form";

@@ -6,6 +6,8 @@ import type { Kysely, Migration } from "kysely";
  */
 export const migrations: Readonly<Record<string, Migration>> = {
   "0001-projects-documents-drafts-record": { up: firstTables },
+  "0002-content-of-files": { up: contentTables },
+  "0003-drafts-by-id-persons-in-record-seals": { up: personsAndSeals },
 };
 
 async function firstTables(db: Kysely<unknown>): Promise<void> {
@@ -63,4 +65,64 @@ async function firstTables(db: Kysely<unknown>): Promise<void> {
     .addColumn("hash", "text", (column) => column.notNull())
     .addPrimaryKeyConstraint("record_key", ["project_id", "seq"])
     .execute();
+}
+
+/** SQLite takes the name of any type and keeps bytes as bytes; PostgreSQL calls theirs bytea. */
+async function contentTables(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable("content")
+    .addColumn("project_id", "text", (column) => column.notNull().references("project.id"))
+    .addColumn("sha256", "text", (column) => column.notNull())
+    .addColumn("bytes", "integer", (column) => column.notNull())
+    .addColumn("kept_at", "text", (column) => column.notNull())
+    .addPrimaryKeyConstraint("content_key", ["project_id", "sha256"])
+    .execute();
+  await db.schema
+    .createTable("content_part")
+    .addColumn("project_id", "text", (column) => column.notNull())
+    .addColumn("sha256", "text", (column) => column.notNull())
+    .addColumn("part", "integer", (column) => column.notNull())
+    .addColumn("bytes", "bytea", (column) => column.notNull())
+    .addPrimaryKeyConstraint("content_part_key", ["project_id", "sha256", "part"])
+    .addForeignKeyConstraint("content_part_of_content", ["project_id", "sha256"], "content", ["project_id", "sha256"])
+    .execute();
+}
+
+/**
+ * Drafts belong to the id of an editor and no longer to the name, entries of the record name that id beside the name,
+ * and keys of what is sealed have a place of their own.
+ */
+async function personsAndSeals(db: Kysely<unknown>): Promise<void> {
+  await db.schema.alterTable("record").addColumn("person", "text").execute();
+  await db.schema
+    .createTable("seal")
+    .addColumn("project_id", "text", (column) => column.notNull().references("project.id"))
+    .addColumn("lock", "text", (column) => column.notNull())
+    .addColumn("key", "text", (column) => column.notNull())
+    .addPrimaryKeyConstraint("seal_key", ["project_id", "lock"])
+    .execute();
+  const drafts = db as Kysely<{ draft: { editor: string } }>;
+  const editors = await drafts.selectFrom("draft").select("editor").distinct().execute();
+  for (const { editor } of editors)
+    await drafts
+      .updateTable("draft")
+      .set({ editor: firstIdOfName(editor) })
+      .where("editor", "=", editor)
+      .execute();
+}
+
+/** How an id followed from a name when drafts were given to ids; it stays as it was then. */
+function firstIdOfName(name: string): string {
+  if (name === "local") return name;
+  const folded = name.normalize("NFC").toLowerCase().trim().replace(/\s+/gu, " ");
+  const spelled = folded
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .replace(/[^a-z0-9]+/g, "-")
+    .slice(0, 40)
+    .replace(/^-+|-+$/g, "");
+  if (/^[a-z0-9]+(?: [a-z0-9]+)*$/.test(folded) && folded.length <= 40 && folded !== "local") return spelled;
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < folded.length; at += 1) hash = Math.imul(hash ^ folded.charCodeAt(at), 0x01000193);
+  return `${spelled === "" ? "person" : spelled}-${(hash >>> 0).toString(16).padStart(8, "0")}`;
 }

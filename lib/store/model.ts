@@ -1,13 +1,37 @@
 import type { z } from "zod";
 
 /** What a project is made of. */
-export const documentKinds = ["brief", "requirements", "bid", "campaign", "costing", "recommendation"] as const;
+export const documentKinds = [
+  "brief",
+  "requirements",
+  "bid",
+  "campaign",
+  "costing",
+  "recommendation",
+  "attachment",
+  "specification",
+  "issue",
+  "people",
+  "procedure",
+  "committee",
+  "scoresheet",
+  "sealed-prices",
+] as const;
 
 export type DocumentKind = (typeof documentKinds)[number];
 
+const once: ReadonlySet<DocumentKind> = new Set([
+  ...(["brief", "requirements", "costing", "recommendation", "specification"] as const),
+  ...(["people", "procedure", "committee"] as const),
+]);
+
 /** Kinds that stand once in a project, under their kind as id. */
-export const standsOnce = (kind: DocumentKind): boolean =>
-  kind === "brief" || kind === "requirements" || kind === "costing" || kind === "recommendation";
+export const standsOnce = (kind: DocumentKind): boolean => once.has(kind);
+
+const given: ReadonlySet<DocumentKind> = new Set(["issue"] as const);
+
+/** Kinds that were given out: once stored they are neither replaced nor removed, whoever asks. */
+export const isGivenOut = (kind: DocumentKind): boolean => given.has(kind);
 
 /** One schema for each kind: its input is the text form that is stored, its output what the rooms compute with. */
 export type Schemas = Readonly<Record<DocumentKind, z.ZodType>>;
@@ -41,7 +65,13 @@ export type Refusal = Readonly<
   | { kind: "too-large"; bytes: number; limit: number }
   | { kind: "too-many-documents"; documents: number; limit: number }
   | { kind: "text-not-storable"; path: readonly string[]; codePoint: number }
+  | { kind: "given-out" }
+  /** A rule of the project does not allow it, such as that its criteria are frozen. */
+  | { kind: "rule"; sentence: string }
 >;
+
+/** What the bytes of a kept file are known by. */
+export type Digest = Readonly<{ sha256: string; bytes: number }>;
 
 export type Saved = Readonly<{ kind: "saved"; id: string; version: number; at: string }>;
 export type Gone = Readonly<{ kind: "gone" }>;
@@ -57,6 +87,13 @@ export type Conflict<S extends Schemas, K extends DocumentKind> = Readonly<{
 }>;
 
 export type SaveOutcome<S extends Schemas, K extends DocumentKind> = Saved | Conflict<S, K> | Gone | Refused;
+
+/** What became of an act: done, refused by a rule, or lacking something that the sentences name. */
+export type ActOutcome =
+  | Readonly<{ kind: "done"; at: string }>
+  | Readonly<{ kind: "lacks"; sentences: readonly string[] }>
+  | Gone
+  | Refused;
 
 /** `documents` in the order in which they shall stand; ids only where they must stay as they are, as in an import. */
 export type NewProject<S extends Schemas> = Readonly<{
@@ -104,5 +141,8 @@ export type Draft = Readonly<{
 
 export type DraftOutcome = Readonly<{ kind: "kept"; at: string }> | Gone | Refused;
 
-/** What can happen to a project or a document. */
-export type RecordAction = "create" | "import" | "replace" | "rename" | "remove" | "restore";
+/** What can happen to a project or a document; "refuse" stands for a change that was tried and not made. */
+export type RecordAction = "create" | "import" | "replace" | "rename" | "remove" | "restore" | "refuse";
+
+/** What an entry of the record tells of. */
+export type RecordedKind = DocumentKind | "project" | "refusal";

@@ -4,18 +4,19 @@ import type { Database } from "./database";
 import { documentChange, documentId, newDocumentRow } from "./document-row";
 import { append, headOf, lockedProject } from "./head";
 import { isId } from "./id";
-import type {
-  DocumentKind,
-  Gone,
-  LoadedProject,
-  NewDocument,
-  NewProject,
-  ProjectOutcome,
-  ProjectSummary,
-  Refusal,
-  Refused,
-  Schemas,
-  StoredDocument,
+import {
+  type DocumentKind,
+  documentKinds,
+  type Gone,
+  type LoadedProject,
+  type NewDocument,
+  type NewProject,
+  type ProjectOutcome,
+  type ProjectSummary,
+  type Refusal,
+  type Refused,
+  type Schemas,
+  type StoredDocument,
 } from "./model";
 import { projectRow, projectState, summaryFrom } from "./project-row";
 import { type Change, genesisHash } from "./record-entry";
@@ -50,7 +51,7 @@ type Parts<S extends Schemas> = Readonly<{
   newId: () => string;
 }>;
 
-const mostDocuments = 200;
+const mostDocuments = 1000; // a register of 400 lines with its files, the bids and tests beside it
 
 export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: Parts<S>): Projects<S> {
   const listed = async (kept: (row: ProjectRow) => boolean) => {
@@ -82,7 +83,7 @@ export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: 
       await transaction.insertInto("project").values(row).execute();
       for (const document of rows) await transaction.insertInto("document").values(document).execute();
       const made = projectChange(action, row, { before: null, after: projectState(row) }, editor, at);
-      await append(transaction, headOf(row), made, ...rows.map((one) => documentChange(action, null, one)));
+      await append(transaction, headOf(row), made, ...rows.map((one) => documentChange(action, null, one, editor)));
     });
     return { kind: "saved", id, at };
   };
@@ -120,15 +121,8 @@ export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: 
       const standingRows = found.documents.filter((row) => row.removed_at === null).sort(byPosition);
       const all = <K extends DocumentKind>(kind: K): readonly StoredDocument<S, K>[] =>
         standingRows.filter((row) => row.kind === kind).map((row) => bodies.read(kind, row));
-      const documents = {
-        brief: all("brief"),
-        requirements: all("requirements"),
-        bid: all("bid"),
-        campaign: all("campaign"),
-        costing: all("costing"),
-        recommendation: all("recommendation"),
-      };
-      return { summary: summaryFrom(found.row), documents };
+      const documents = Object.fromEntries(documentKinds.map((kind) => [kind, all(kind)]));
+      return { summary: summaryFrom(found.row), documents: documents as LoadedProject<S>["documents"] };
     },
     create: (project, editor) => add("create", project, editor),
     import: (project, editor) => add("import", project, editor),
@@ -157,10 +151,12 @@ const tooMany = (documents: number): Refusal | null =>
 
 /** Rows in the order given, positions counted for each kind. */
 function documentRows(project: string, documents: readonly WrittenDocument[], editor: Editor, at: string) {
-  const places = { brief: 0, requirements: 0, bid: 0, campaign: 0, costing: 0, recommendation: 0 };
-  return documents.map(({ kind, id, written }) =>
-    newDocumentRow({ project, kind, id }, written, places[kind]++, { editor, at }),
-  );
+  const places = new Map<DocumentKind, number>();
+  return documents.map(({ kind, id, written }) => {
+    const place = places.get(kind) ?? 0;
+    places.set(kind, place + 1);
+    return newDocumentRow({ project, kind, id }, written, place, { editor, at });
+  });
 }
 
 function newProjectRow(
@@ -178,9 +174,9 @@ const projectChange = (
   action: Change["action"],
   { id }: ProjectRow,
   { before, after }: Pick<Change, "before" | "after">,
-  { name: who }: Editor,
+  { id: person, name: who }: Editor,
   at: string,
-): Change => ({ at, who, action, kind: "project", id, before, after });
+): Change => ({ at, who, person, action, kind: "project", id, before, after });
 
 const lastChangedFirst = (one: ProjectRow, other: ProjectRow): number =>
   one.changed_at === other.changed_at ? ordered(one.id, other.id) : ordered(other.changed_at, one.changed_at);

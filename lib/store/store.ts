@@ -1,10 +1,13 @@
 import { bodiesOf } from "./bodies";
+import { type Contents, contentsOf } from "./contents";
 import type { Database, Location } from "./database";
 import { type Documents, documentsOf } from "./documents";
 import { type Drafts, draftsOf } from "./drafts";
 import { environmentLocation } from "./environment";
+import type { Guard } from "./guard";
 import { randomId } from "./id";
 import type { Schemas, Upgrades } from "./model";
+import { movesOf } from "./moves";
 import { openDatabase, sharedDatabase } from "./open-database";
 import { type Projects, projectsOf } from "./projects";
 import { type ProjectRecord, recordOf } from "./record";
@@ -13,14 +16,19 @@ import { type ProjectRecord, recordOf } from "./record";
 export type Store<S extends Schemas> = Readonly<{
   projects: Projects<S>;
   documents: Documents<S>;
+  contents: Contents<S>;
   drafts: Drafts;
   record: ProjectRecord;
   close: () => Promise<void>;
 }>;
 
-/** `upgrades` lead stored bodies of older formats to today's; clock and ids are the system's unless handed in. */
+/**
+ * `upgrades` lead stored bodies of older formats to today's; `guard` are the rules that every change of a standing project
+ * has to pass, none where it is left out; clock and ids are the system's unless handed in.
+ */
 export type StoreOptions<S extends Schemas> = Readonly<{
   schemas: S;
+  guard?: Guard<S>;
   upgrades?: Upgrades;
   now?: () => string;
   newId?: () => string;
@@ -41,12 +49,15 @@ export async function environmentStore<S extends Schemas>(options: StoreOptions<
 
 function storeOver<S extends Schemas>(
   database: Database,
-  { schemas, upgrades = {}, now = systemTime, newId = randomId }: StoreOptions<S>,
+  { schemas, upgrades = {}, guard, now = systemTime, newId = randomId }: StoreOptions<S>,
 ): Store<S> {
-  const parts = { database, bodies: bodiesOf(schemas, upgrades), now, newId };
+  const bodies = bodiesOf(schemas, upgrades);
+  const parts = { database, bodies, now, newId };
+  const written = { ...parts, writeMoves: movesOf(bodies, guard ?? null, newId) };
   return {
     projects: projectsOf(parts),
-    documents: documentsOf(parts),
+    documents: documentsOf(written),
+    contents: contentsOf(written),
     drafts: draftsOf(database, now),
     record: recordOf(database),
     close: database.close,

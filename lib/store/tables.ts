@@ -1,11 +1,14 @@
-import type { DocumentKind, ProjectOrigin, RecordAction } from "./model";
+import type { DocumentKind, ProjectOrigin, RecordAction, RecordedKind } from "./model";
 
-/** Times are ISO 8601 in UTC, bodies JSON texts. Text and integer only, so that both databases hold the same. */
+/** Times are ISO 8601 in UTC, bodies JSON texts. Text and integer only, so that both databases hold the same; bytes of kept files are bytes in both. */
 export type Tables = {
   project: ProjectRow;
   document: DocumentRow;
   draft: DraftRow;
   record: RecordRow;
+  content: ContentRow;
+  content_part: ContentPartRow;
+  seal: SealRow;
 };
 
 export type ProjectRow = {
@@ -51,10 +54,35 @@ export type RecordRow = {
   at: string;
   who: string;
   action: RecordAction;
-  kind: DocumentKind | "project";
+  kind: RecordedKind;
   id: string;
   before: string | null;
   after: string | null;
   previous_hash: string;
   hash: string;
+  /** Null in entries from before persons had ids. */
+  person: string | null;
+};
+
+/** The key of what is sealed; it never leaves this table before its lock is opened. */
+export type SealRow = {
+  project_id: string;
+  lock: string;
+  key: string;
+};
+
+/** A kept file by its hash; the parts of it hold its bytes. It never changes and is never taken out. */
+export type ContentRow = {
+  project_id: string;
+  sha256: string;
+  bytes: number;
+  kept_at: string;
+};
+
+/** Part of a file, counted from 0. */
+export type ContentPartRow = {
+  project_id: string;
+  sha256: string;
+  part: number;
+  bytes: Uint8Array;
 };

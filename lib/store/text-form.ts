@@ -40,10 +40,14 @@ export function explainRefusal(refusal: Refusal): string {
       return `This takes ${kilobytes(refusal.bytes)} kB; up to ${kilobytes(refusal.limit)} kB can be saved. Shorten the longest texts.`;
     case "too-many-documents":
       return `The project holds ${refusal.documents} documents; up to ${refusal.limit} can be saved at once.`;
+    case "given-out":
+      return "What was given out stays as it was. Give out an addendum that says what changes.";
     case "text-not-storable": {
       const code = refusal.codePoint.toString(16).toUpperCase().padStart(4, "0");
       return `The text in “${refusal.path.join(" › ")}” holds the invisible character U+${code}, which cannot be saved. Type the text again.`;
     }
+    case "rule":
+      return refusal.sentence;
   }
 }
 

@@ -12,6 +12,8 @@ export type RecordFault = Readonly<
   | { kind: "head-differs"; field: string }
   | { kind: "project-differs"; field: string }
   | { kind: "document-differs"; documentKind: string; id: string; field: string }
+  /** A line of a file that does not read as an entry, counted from 1. */
+  | { kind: "line-unread"; line: number; reason: string }
 >;
 
 export type RecordVerdict = Readonly<
@@ -28,13 +30,16 @@ export type StoredProject = Readonly<{
 /** Holds a project's record against itself and against what is stored, in the steps that record-entry.ts describes. */
 export function recordVerdict({ project, entries, documents }: StoredProject): RecordVerdict {
   const fault =
-    chainFault(project.id, entries) ??
-    stepFault(entries) ??
+    entriesFault(project.id, entries) ??
     headFault(project, entries) ??
     projectFault(project, entries) ??
     documentsFault(documents, entries);
   return fault ? { kind: "broken", fault } : { kind: "intact", entries: entries.length, head: project.head_hash };
 }
+
+/** Holds entries of a project against each other alone, as in a file: steps (1) to (4) of record-entry.ts. */
+export const entriesFault = (project: string, entries: readonly RecordRow[]): RecordFault | null =>
+  chainFault(project, entries) ?? stepFault(entries);
 
 function chainFault(project: string, entries: readonly RecordRow[]): RecordFault | null {
   let previous = genesisHash;
@@ -99,7 +104,9 @@ function projectFault(project: ProjectRow, entries: readonly RecordRow[]): Recor
 
 function documentsFault(documents: readonly DocumentRow[], entries: readonly RecordRow[]): RecordFault | null {
   const last = new Map<string, RecordRow>();
-  for (const entry of entries) if (entry.kind !== "project") last.set(`${entry.kind}/${entry.id}`, entry);
+  // what was refused never became a document
+  const documented = entries.filter(({ kind }) => kind !== "project" && kind !== "refusal");
+  for (const entry of documented) last.set(`${entry.kind}/${entry.id}`, entry);
   for (const row of documents) {
     const key = `${row.kind}/${row.id}`;
     const field = documentDifference(row, last.get(key));
@@ -154,5 +161,7 @@ export function explainRecordFault(fault: RecordFault): string {
       return `The project's ${fault.field} is not what the record says last: it was altered past the record.`;
     case "document-differs":
       return `The ${fault.field} of ${fault.documentKind} “${fault.id}” is not what the record says last: it was altered past the record.`;
+    case "line-unread":
+      return `Line ${fault.line} does not read as it should: ${fault.reason}`;
   }
 }

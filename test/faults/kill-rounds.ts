@@ -1,7 +1,8 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { z } from "zod";
-import type { Location } from "#lib/store";
+import { explainContentFault, type Location } from "#lib/store";
+import { readBack, sha256Of } from "../store/contents-contract";
 import { open, type TrialStore } from "../store/trial";
 
 /** Where in a writer's life it is killed: while it makes or opens the database, or while it writes. */
@@ -25,6 +26,7 @@ const acknowledgement = z.discriminatedUnion("kind", [
     version: z.number(),
     words: z.string(),
   }),
+  z.object({ kind: z.literal("kept"), project: z.string(), id: z.string(), sha256: z.string() }),
 ]);
 type Acknowledgement = z.infer<typeof acknowledgement>;
 type SavedLine = Extract<Acknowledgement, { kind: "saved" }>;
@@ -53,6 +55,8 @@ export async function killRounds(
     for (const { id } of await store.projects.list()) {
       const verdict = await store.record.verify(id);
       if (verdict?.kind !== "intact") brokenRecords.push(`round ${round}: ${JSON.stringify(verdict)}`);
+      for (const fault of await store.contents.verify(id))
+        brokenRecords.push(`round ${round}: ${explainContentFault(fault)}`);
     }
     const writes = lines.filter((line) => line.kind !== "started");
     acknowledged += writes.length;
@@ -125,7 +129,24 @@ export async function missingWrites(
     const found = document?.version === version ? document.body.claims[0]?.words : undefined;
     return newer || found === words ? [] : [`${id} version ${version}: ${difference(words, found)}`];
   });
-  return [...gone, ...stale];
+  return [...gone, ...stale, ...(await missingFiles(store, writes))];
+}
+
+/** The acknowledged files that are not there as they were acknowledged. */
+async function missingFiles(
+  store: TrialStore,
+  writes: readonly Exclude<Acknowledgement, { kind: "started" }>[],
+): Promise<readonly string[]> {
+  const missing: string[] = [];
+  for (const write of writes) {
+    if (write.kind !== "kept") continue;
+    const { project, id, sha256 } = write;
+    const bytes = await readBack(store, project, sha256);
+    const named = await store.documents.read({ project, kind: "attachment", id });
+    if (bytes === null || named?.body.sha256 !== sha256) missing.push(`file ${id}: not there`);
+    else if (sha256Of(bytes) !== sha256) missing.push(`file ${id}: ${bytes.length} bytes, not those that were kept`);
+  }
+  return missing;
 }
 
 function difference(acknowledged: string, found: string | undefined): string {

@@ -1,10 +1,11 @@
+import { createHash, randomBytes } from "node:crypto";
 import { z } from "zod";
 import { openStore } from "#lib/store";
 import { bid, editor, schemas } from "../store/trial";
 
 /*
- * Writes bids without end until it is killed and prints one line for each write that the store has acknowledged:
- * project, document, version and what was written, as JSON. Arguments: the location as JSON and a word that marks the round.
+ * Writes bids and keeps files without end until it is killed and prints one line for each write that the store has
+ * acknowledged: project, document, version and what was written, or the hash of a file, as JSON. Arguments: the location as JSON and a word that marks the round.
  */
 const [where = "", round = ""] = process.argv.slice(2);
 const location = z
@@ -38,4 +39,11 @@ for (let turn = 0; ; turn++) {
   const saved = await store.documents.replace({ ...place, version }, bid("Bidder", words), writer);
   if (saved.kind !== "saved") throw new Error(`turn ${turn}: ${saved.kind}`);
   await acknowledge({ kind: "saved", project, id, version: saved.version, words });
+  if (turn % 5 !== 2 || turn > 1000) continue;
+  // A file of one part or of several.
+  const bytes = randomBytes((turn * 104_729) % 900_000);
+  const kept = await store.contents.keep(project, { name: `${round}-${turn}.pdf` }, bytes, writer);
+  if (kept.kind === "too-many-files") continue;
+  if (kept.kind !== "saved") throw new Error(`file of turn ${turn}: ${kept.kind}`);
+  await acknowledge({ kind: "kept", project, id: kept.id, sha256: createHash("sha256").update(bytes).digest("hex") });
 }

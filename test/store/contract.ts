@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterEach, describe, expect, test } from "vitest";
 import { z } from "zod";
-import { openStore } from "#lib/store";
+import { type Guard, openStore, recordFileVerdict, recordLines } from "#lib/store";
 import { ada, ben, bid, editor, northField, open, schemas, type Trial, type TrialStore, withProject } from "./trial";
 
 /** What every database has to do for the store. `trial` gives a new, empty database. */
@@ -278,7 +278,7 @@ export function storeContract(trial: () => Promise<Trial>): void {
       await expect(importing([good, { ...good, id: "bid-b", body: bid("B", "w", "many") }])).rejects.toThrow(TypeError);
       await expect(importing([good, good])).rejects.toThrow(/unique/i);
       expect(await importing([good, { ...good, id: "bid-b", body: bid("\0") }])).toMatchObject({ kind: "refused" });
-      expect(await importing(Array(201).fill(good))).toMatchObject({ because: { kind: "too-many-documents" } });
+      expect(await importing(Array(1001).fill(good))).toMatchObject({ because: { kind: "too-many-documents" } });
       expect(await store.projects.list()).toHaveLength(1);
       const whole = await importing([good, { ...good, id: "bid-b" }]);
       expect(whole.kind).toBe("saved");
@@ -286,6 +286,205 @@ export function storeContract(trial: () => Promise<Trial>): void {
       expect((await store.projects.load(whole.id))?.documents.bid).toHaveLength(2);
       expect((await store.record.list(whole.id)).map(({ action }) => action)).toStrictEqual(Array(3).fill("import"));
       await expectIntact(store, whole.id, 3);
+    });
+  });
+
+  describe("rules", () => {
+    /** Nothing of a bidder called “No” may be written, and nothing is let in that is called “Secret”. */
+    const guard: Guard<typeof schemas> = {
+      needs: ["requirements"],
+      refusal({ moves, standing }) {
+        const bids = moves.flatMap((move) => (move.kind === "bid" && move.after !== null ? [move.after] : []));
+        const limit = standing("requirements")[0]?.body.limit;
+        const named = (name: string) => bids.some(({ model }) => model.bidder === name);
+        if (named("No")) return { sentence: `Not under ${limit}.`, fields: ["bidder"], text: "kept" };
+        if (named("Secret")) return { sentence: "Not this.", fields: [], text: "let-go" };
+        const removes = moves.some(({ action, id }) => action === "remove" && id === "bid-b");
+        return removes ? { sentence: "It stays.", fields: [], text: "kept" } : null;
+      },
+    };
+    const rule = (sentence: string) => ({ kind: "refused", because: { kind: "rule", sentence } });
+
+    test("refuse a save, keep what was typed as a draft, and the record says so", async () => {
+      const { store, bidA, project } = await start({ guard, now: () => "2026-11-25T10:00:00.000Z" });
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("No"), ben)).toStrictEqual(
+        rule("Not under 165."),
+      );
+      expect(await store.documents.read(bidA)).toMatchObject({ version: 1, body: bid("Bidder A") });
+      expect(await store.drafts.read(bidA, ben)).toMatchObject({ basedOnVersion: 0, body: bid("No") });
+      expect((await store.record.list(project)).at(-1)).toMatchObject({
+        ...{ seq: 6, who: "Ben", person: "ben", action: "refuse", kind: "refusal", before: null },
+        after: {
+          because: "Not under 165.",
+          fields: ["bidder"],
+          documents: [{ attempted: "replace", kind: "bid", id: "bid-a" }],
+        },
+      });
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("Yes"), ben)).toMatchObject({ kind: "saved" });
+      await expectIntact(store, project, 7);
+    });
+
+    test("let go of what must not be kept", async () => {
+      const { store, bidA } = await start({ guard });
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("Secret"), ben)).toStrictEqual(
+        rule("Not this."),
+      );
+      expect(await store.drafts.read(bidA, ben)).toBeNull();
+    });
+
+    test("hold for a new document, a removal, an undone removal and the promotion of a draft alike", async () => {
+      const { store, project, bidA, location } = await start({ guard });
+      const bidB = { ...bidA, id: "bid-b" };
+      const made = await store.documents.create({ project, kind: "bid", id: "bid-c" }, bid("No"), ben);
+      expect(made).toStrictEqual(rule("Not under 165."));
+      expect((await store.drafts.read({ ...bidA, id: "bid-c" }, ben))?.body).toStrictEqual(bid("No"));
+      expect(await store.documents.remove({ ...bidB, version: 1 }, ben)).toStrictEqual(rule("It stays."));
+      await store.drafts.keep({ ...bidA, version: 1 }, bid("No"), ben);
+      const draft = await store.drafts.read(bidA, ben);
+      const promoted = await store.documents.replace({ ...bidA, version: 1 }, draft?.body as never, ben);
+      expect(promoted).toStrictEqual(rule("Not under 165."));
+      const unguarded = await another(location);
+      await unguarded.documents.replace({ ...bidA, version: 1 }, bid("No"), ada);
+      await unguarded.documents.remove({ ...bidA, version: 2 }, ada);
+      expect(await store.documents.restore(bidA, ben)).toStrictEqual(rule("Not under 165."));
+      expect((await store.record.list(project)).filter(({ action }) => action === "refuse")).toHaveLength(4);
+      await expectIntact(store, project, 11);
+    });
+
+    test("hold for two stores on one database that write at once", async () => {
+      const { store, project, location } = await start({ guard });
+      const other = await open(location, { guard });
+      opened.push(other);
+      const outcomes = await Promise.all(
+        Array.from({ length: 20 }, (_, index) =>
+          (index % 2 ? store : other).documents.create(
+            { project, kind: "bid" },
+            bid(index % 4 < 2 ? "No" : "Yes"),
+            ada,
+          ),
+        ),
+      );
+      expect(outcomes.filter(({ kind }) => kind === "refused")).toHaveLength(10);
+      expect((await store.projects.load(project))?.documents.bid).toHaveLength(12);
+      await expectIntact(store, project, 25);
+    });
+  });
+
+  describe("acts", () => {
+    test("write several documents together, made or replaced, as of one moment", async () => {
+      const { store, project, bidA } = await start({ now: () => "2026-11-25T10:00:00.000Z" });
+      await store.drafts.keep({ ...bidA, version: 1 }, "typed before", ada);
+      const outcome = await store.documents.act(
+        project,
+        ({ standing, at }) => ({
+          kind: "writes",
+          documents: [
+            { kind: "bid", id: "bid-a", body: bid(`${standing("bid").length} bids at ${at}`) },
+            { kind: "people", id: "people", body: { names: ["Ada"] } },
+            ...["bid-c", "bid-d"].map((id) => ({ kind: "bid" as const, id, body: bid(id) })),
+          ],
+        }),
+        ada,
+      );
+      expect(outcome).toStrictEqual({ kind: "done", at: "2026-11-25T10:00:00.000Z" });
+      const loaded = await store.projects.load(project);
+      expect(loaded?.documents.bid.map(({ id, version, position }) => [id, version, position])).toStrictEqual([
+        ["bid-a", 2, 0],
+        ["bid-b", 1, 1],
+        ["bid-c", 1, 2],
+        ["bid-d", 1, 3],
+      ]);
+      expect(loaded?.documents.bid[0]?.body.bidder).toBe("2 bids at 2026-11-25T10:00:00.000Z");
+      expect(loaded?.documents.people[0]?.body).toStrictEqual({ names: ["Ada"] });
+      expect(await store.drafts.read(bidA, ada)).toBeNull();
+      await expectIntact(store, project, 9);
+    });
+
+    test("that lack something change nothing and stand in no record; those that a rule refuses do", async () => {
+      const refuses: Guard<typeof schemas> = {
+        needs: [],
+        refusal: ({ way, standing }) =>
+          way === "act" ? { sentence: `${standing("bid").length} bids.`, fields: [], text: "kept" } : null,
+      };
+      const { store, project } = await start({ guard: refuses });
+      const lacking = await store.documents.act(project, () => ({ kind: "lacks", sentences: ["A reason."] }), ada);
+      expect(lacking).toStrictEqual({ kind: "lacks", sentences: ["A reason."] });
+      await expectIntact(store, project, 5);
+      const people = { kind: "people" as const, id: "people", body: { names: [] } };
+      const refused = await store.documents.act(project, () => ({ kind: "writes", documents: [people] }), ada);
+      expect(refused).toStrictEqual({ kind: "refused", because: { kind: "rule", sentence: "2 bids." } });
+      expect((await store.projects.load(project))?.documents.people).toStrictEqual([]);
+      await expectIntact(store, project, 6);
+    });
+
+    test("seal what nobody reads before it is opened: not in its document, not in the record, not in another project", async () => {
+      const { store, project, location } = await start();
+      const words = "a price of 1,234,567";
+      const sealing = (value: unknown) =>
+        store.documents.act(
+          project,
+          ({ seal }) => ({
+            kind: "writes",
+            documents: [
+              { kind: "sealed-prices", id: "bid-a", body: { sealed: JSON.stringify(seal("prices", "bid-a", value)) } },
+            ],
+          }),
+          ada,
+        );
+      await sealing({ words });
+      await sealing({ words, more: "x".repeat(900) });
+      const later = await another(location);
+      const held = (await later.projects.load(project))?.documents["sealed-prices"][0]?.body.sealed ?? "";
+      const everything = JSON.stringify([await later.projects.load(project), await later.record.list(project)]);
+      expect(everything).not.toMatch(/1,234,567|xxx/);
+      const lengths = (await later.record.list(project)).flatMap(({ kind, after }) =>
+        kind === "sealed-prices" ? [JSON.stringify(after).length] : [],
+      );
+      expect(new Set(lengths).size).toBe(1); // the length of a sealed text tells nothing of a short one
+      await later.documents.act(
+        project,
+        ({ unseal, keyOf }) => {
+          expect(unseal("prices", "bid-a", JSON.parse(held))).toStrictEqual({ words, more: "x".repeat(900) });
+          expect(() => unseal("prices", "bid-b", JSON.parse(held))).toThrow("was sealed for bid-a");
+          const { text, ...rest } = JSON.parse(held);
+          const altered = `${text.slice(0, 40)}${text[40] === "A" ? "B" : "A"}${text.slice(41)}`;
+          expect(() => unseal("prices", "bid-a", { ...rest, text: altered })).toThrow();
+          expect(keyOf("prices")).toMatch(/^[\w-]{43}$/);
+          expect(keyOf("scores")).toBe("");
+          return { kind: "lacks", sentences: [] };
+        },
+        ada,
+      );
+      await expectIntact(store, project, 7);
+    });
+
+    test("that fail leave no key behind", async () => {
+      const { store, project } = await start();
+      const failing = store.documents.act(
+        project,
+        ({ seal }) => {
+          seal("prices", "bid-a", 1);
+          throw new Error("broke off");
+        },
+        ada,
+      );
+      await expect(failing).rejects.toThrow("broke off");
+      await store.documents.act(
+        project,
+        ({ keyOf }) => {
+          expect(keyOf("prices")).toBe("");
+          return { kind: "lacks", sentences: [] };
+        },
+        ada,
+      );
+    });
+
+    test("on a project that is not there are gone", async () => {
+      const { store, project } = await start();
+      const nothing = () => ({ kind: "lacks", sentences: [] }) as const;
+      expect(await store.documents.act("\0", nothing, ada)).toStrictEqual({ kind: "gone" });
+      await store.projects.remove(project, ada);
+      expect(await store.documents.act(project, nothing, ada)).toStrictEqual({ kind: "gone" });
     });
   });
 
@@ -336,6 +535,31 @@ export function storeContract(trial: () => Promise<Trial>): void {
       expect(await store.record.verify(project)).toStrictEqual({ kind: "intact", entries: 7, head: previousHash });
     });
 
+    test("saved as a file verifies from the file alone, and shows where the file was altered", async () => {
+      const { store, bidA, project } = await start();
+      await store.documents.replace({ ...bidA, version: 1 }, bid("Bidder “Ä” 🌿", '\u2028\u007f/\\"'), ben);
+      const text = recordLines(project, await store.record.list(project));
+      const verdict = await store.record.verify(project);
+      expect(recordFileVerdict(text)).toStrictEqual(verdict);
+      expect(recordFileVerdict(`\ufeff${text}`)).toStrictEqual(verdict);
+      const lines = text.split("\n");
+      const without = (at: number) => lines.filter((_, index) => index !== at).join("\n");
+      const broken = (altered: string) => {
+        const found = recordFileVerdict(altered);
+        return found.kind === "broken" ? found.fault : found;
+      };
+      expect(broken(text.replace("165", "200"))).toStrictEqual({ kind: "entry-altered", seq: 3 });
+      expect(broken(without(3))).toStrictEqual({ kind: "entry-missing", seq: 3 });
+      expect(broken(without(6))).toStrictEqual({ kind: "head-differs", field: "entries" });
+      expect(broken(without(0))).toMatchObject({ kind: "line-unread", line: 1 });
+      expect(broken(`${text}{`)).toMatchObject({ kind: "line-unread", line: 8 });
+      expect(broken(text.replace('"entries":6', '"entries":7'))).toStrictEqual({
+        kind: "head-differs",
+        field: "entries",
+      });
+      expect(broken(text.replace(/"head":"./, '"head":"-'))).toStrictEqual({ kind: "head-differs", field: "head" });
+    });
+
     test("has no entry of a change that was rolled back", async () => {
       let failing = false;
       const now = () => {
@@ -347,7 +571,8 @@ export function storeContract(trial: () => Promise<Trial>): void {
       await expect(store.documents.replace({ ...bidA, version: 1 }, bid("lost"), ada)).rejects.toThrow("clock broke");
       failing = false;
       // The entry's number is taken, so the change fails at its last step, after the document was written.
-      await raw(`insert into record select project_id, 6, at, who, action, kind, id, before, after, previous_hash, hash
+      await raw(`insert into record (project_id, seq, at, who, action, kind, id, before, after, previous_hash, hash)
+        select project_id, 6, at, who, action, kind, id, before, after, previous_hash, hash
         from record where seq = 5`);
       await expect(store.documents.replace({ ...bidA, version: 1 }, bid("lost"), ada)).rejects.toThrow(/unique/i);
       await raw("delete from record where seq = 6");
@@ -439,6 +664,8 @@ const alterations: readonly (readonly [string, object])[] = [
     `update record set ${column} = 'other' where seq = 3`,
     { kind: "entry-altered", seq: 3 },
   ]),
+  ["update record set person = 'other' where seq = 3", { kind: "entry-altered", seq: 3 }],
+  ["update record set person = null where seq = 3", { kind: "entry-altered", seq: 3 }],
   ["update record set after = replace(after, '165', '200') where seq = 3", { kind: "entry-altered", seq: 3 }],
   ["update record set after = replace(after, ':', ': ') where seq = 3", { kind: "entry-altered", seq: 3 }],
   ["update record set after = 'no JSON' where seq = 3", { kind: "entry-altered", seq: 3 }],

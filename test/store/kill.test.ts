@@ -24,6 +24,8 @@ test("the trial notices a write that is missing, older or different", async () =
     "bid-a version 1 in the record: 9 characters acknowledged, 9 found, unlike from character 1 on",
   ]);
   expect(await missing({ ...write(1, "as stated"), project: "nowhere" })).toStrictEqual(["project nowhere"]);
+  const file = { kind: "kept", project, id: "bid-a", sha256: "0".repeat(64) } as const;
+  expect(await missingWrites(store, [file])).toStrictEqual(["file bid-a: not there"]);
   await store.close();
   rmSync(folder, { recursive: true, force: true });
 });

@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe } from "vitest";
+import { contentsContract } from "./contents-contract";
 import { storeContract } from "./contract";
 import { type Cluster, postgresPrograms, query, startCluster } from "./postgres-cluster";
+import type { Trial } from "./trial";
 
 const programs = postgresPrograms();
 if (programs === null) {
@@ -14,8 +16,10 @@ describe.skipIf(programs === null)("the store over PostgreSQL", { timeout: 120_0
   }, 60_000);
   afterAll(() => cluster?.stop(), 60_000);
 
-  storeContract(async () => {
+  const postgresTrial = async (): Promise<Trial> => {
     const url = await cluster.newDatabase();
     return { location: { kind: "postgres", url }, raw: (sql) => query(url, sql) };
-  });
+  };
+  storeContract(postgresTrial);
+  contentsContract(postgresTrial);
 });

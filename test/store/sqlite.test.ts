@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import SqliteFile from "better-sqlite3";
 import { afterAll, describe, expect, test } from "vitest";
+import { contentsContract } from "./contents-contract";
 import { storeContract } from "./contract";
 import { open, type Trial } from "./trial";
 
@@ -24,6 +25,7 @@ async function sqliteTrial(): Promise<Trial> {
 
 describe("the store over SQLite", { timeout: 120_000 }, () => {
   storeContract(sqliteTrial);
+  contentsContract(sqliteTrial);
 
   test("keeps its one file in a folder that it makes", async () => {
     const { location } = await sqliteTrial();

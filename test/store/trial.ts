@@ -15,6 +15,14 @@ export const schemas = {
   campaign: z.strictObject({ date: z.string() }),
   costing: z.strictObject({ currency: z.string() }),
   recommendation: z.strictObject({ words: z.string() }),
+  attachment: z.strictObject({ name: z.string(), sha256: z.string(), bytes: z.number() }),
+  specification: z.strictObject({ number: z.string() }),
+  issue: z.strictObject({ text: z.string() }),
+  people: z.strictObject({ names: z.array(z.string()) }),
+  procedure: z.strictObject({ stage: z.string() }),
+  committee: z.strictObject({ agreed: z.string() }),
+  scoresheet: z.strictObject({ scores: z.string() }),
+  "sealed-prices": z.strictObject({ sealed: z.string() }),
 };
 
 export type TrialStore = Store<typeof schemas>;

@@ -1,0 +1,106 @@
+import type { Transaction } from "kysely";
+import type { Editor } from "#lib/access";
+import type { Bodies } from "./bodies";
+import { documentChange, writtenColumns } from "./document-row";
+import type { Attempt, DocumentAction, DocumentMove, Guard, RuleRefusal, Standing } from "./guard";
+import { append, headOf } from "./head";
+import { type DocumentKind, documentKinds, type Refused, type Schemas, type StoredDocument } from "./model";
+import type { RefusalState } from "./record-entry";
+import type { DocumentRow, ProjectRow, Tables } from "./tables";
+
+/** A row that is about to change; `before` is null for one that is new. */
+export type Move = Readonly<{ action: DocumentAction; before: DocumentRow | null; after: DocumentRow }>;
+
+/** Who changes a locked project, when, and how. */
+export type Mover = Readonly<{ owner: ProjectRow; editor: Editor; at: string; way: Attempt<Schemas>["way"] }>;
+
+/** Null where all was written, or why nothing was. */
+export type WriteMoves = (
+  transaction: Transaction<Tables>,
+  moves: readonly [Move, ...Move[]],
+  mover: Mover,
+) => Promise<RuleRefusal | null>;
+
+/** Reads kinds of documents of a project as they stand; asking for another kind is a bug and throws. */
+export async function standingOf<S extends Schemas>(
+  transaction: Transaction<Tables>,
+  bodies: Bodies<S>,
+  project: string,
+  kinds: readonly DocumentKind[],
+): Promise<Standing<S>> {
+  const rows =
+    kinds.length === 0
+      ? []
+      : await transaction
+          .selectFrom("document")
+          .selectAll()
+          .where("project_id", "=", project)
+          .where("kind", "in", kinds)
+          .where("removed_at", "is", null)
+          .execute();
+  const sorted = rows.sort((one, other) => one.position - other.position || (one.id < other.id ? -1 : 1));
+  const read = new Map<DocumentKind, readonly StoredDocument<S, DocumentKind>[]>();
+  return <K extends DocumentKind>(kind: K) => {
+    if (!kinds.includes(kind)) throw new RangeError(`${kind} was not loaded`);
+    const known = read.get(kind) ?? sorted.filter((row) => row.kind === kind).map((row) => bodies.read(kind, row));
+    read.set(kind, known);
+    return known as readonly StoredDocument<S, K>[];
+  };
+}
+
+/**
+ * The one place where documents of a standing project are written, whichever way the change came: rules first, then rows
+ * and record. A change that the rules refuse is recorded as refused.
+ */
+export function movesOf<S extends Schemas>(bodies: Bodies<S>, guard: Guard<S> | null, newId: () => string): WriteMoves {
+  const stood = <K extends DocumentKind>(kind: K, row: DocumentRow | null): StoredDocument<S, K> | null =>
+    row === null || row.removed_at !== null ? null : bodies.read(kind, row);
+
+  const documentMove = ({ action, before, after }: Move): DocumentMove<S> => {
+    const { kind, id } = after;
+    return { action, kind, id, before: stood(kind, before), after: stood(kind, after) } as DocumentMove<S>;
+  };
+
+  return async (transaction, moves, { owner, editor, at, way }) => {
+    const kinds = way === "act" ? documentKinds : (guard?.needs ?? []);
+    const refusal =
+      guard?.refusal({
+        ...{ editor, at, way },
+        moves: moves.map(documentMove),
+        standing: await standingOf(transaction, bodies, owner.id, kinds),
+      }) ?? null;
+    const done = { at, who: editor.name, person: editor.id };
+    if (refusal !== null) {
+      const after = refusalState(moves, refusal);
+      const entry = { ...done, action: "refuse", kind: "refusal", id: newId(), before: null, after } as const;
+      await append(transaction, headOf(owner), entry);
+      return refusal;
+    }
+    for (const { before, after } of moves) {
+      if (before === null) await transaction.insertInto("document").values(after).execute();
+      else
+        await transaction
+          .updateTable("document")
+          .set(writtenColumns(after))
+          .where("project_id", "=", after.project_id)
+          .where("kind", "=", after.kind)
+          .where("id", "=", after.id)
+          .execute();
+    }
+    const [first, ...others] = moves.map(({ action, before, after }) => documentChange(action, before, after, editor));
+    if (first !== undefined) await append(transaction, headOf(owner), first, ...others);
+    return null;
+  };
+}
+
+const refusalState = (moves: readonly Move[], { sentence, fields }: RuleRefusal): RefusalState => ({
+  because: sentence,
+  fields,
+  documents: moves.map(({ action, after }) => ({ attempted: action, kind: after.kind, id: after.id })),
+});
+
+/** A refusal as whoever asked is answered. */
+export const refusedBy = ({ sentence }: RuleRefusal): Refused => ({
+  kind: "refused",
+  because: { kind: "rule", sentence },
+});
