@@ -16,7 +16,7 @@ import { fieldInWords } from "./field-in-words";
 type Claims = BidText["claims"];
 
 /** Fields whose name does not say enough by itself. */
-const labelled: readonly ClaimField[] = ["method", "testField", "fieldCount"];
+const labelled: readonly ClaimField[] = ["method", "testField", "fieldCount", "spread"];
 const heading = (field: ClaimField): string =>
   labelled.includes(field) ? claimFieldLabels[field] : fieldInWords(field);
 const headings = claimFields.map(heading);

@@ -3,15 +3,21 @@ import { type CostConventions, inconclusiveBelow } from "#lib/cost";
 import type { Project } from "#lib/evaluation";
 import { currencies } from "#lib/quantity";
 
-const dateInWords = (date: string) =>
+/** “November 25, 2026”. */
+export const dateInWords = (date: string) =>
   new Intl.DateTimeFormat("en-US", { dateStyle: "long", timeZone: "UTC" }).format(new Date(`${date}T00:00:00Z`));
 
-const inflationWords = ({ money, inflation }: CostConventions): string =>
+/** “with no inflation in them”: said of costs. */
+export const inflationWords = ({ money, inflation }: CostConventions): string =>
   money === "constant" || inflation === null
     ? "with no inflation in them"
     : `with ${inflation.asEntered} inflation a year in later payments and in the rate`;
 
-const timingWords = {
+/** “US dollars of June 1, 2027”. */
+export const moneyName = ({ currency, baseDate }: CostConventions): string =>
+  `${currencies[currency].label} of ${dateInWords(baseDate)}`;
+
+export const timingWords = {
   "end-of-year": "Costs fall at the end of their year.",
   "mid-year": "Yearly costs fall in the middle of their year, single ones at its end.",
 } as const;
@@ -27,7 +33,7 @@ const [citation = inconclusiveBelow.source] = inconclusiveBelow.source.split(":"
 /** By which rules the figures were worked out, in one paragraph. */
 export function conventionsInWords({ brief: { money }, requirements: { impact } }: Project): string {
   return [
-    `Costs are in ${currencies[money.currency].label} of ${dateInWords(money.baseDate)}, over ${money.studyPeriod.years} years, ${inflationWords(money)}.`,
+    `Costs are in ${moneyName(money)}, over ${money.studyPeriod.years} years, ${inflationWords(money)}.`,
     `Later costs count less, by ${money.realRate.asEntered} a year.`,
     timingWords[money.timing],
     `A cost difference of less than ${inconclusiveBelow.share * 100} % may decide nothing (${citation}).`,

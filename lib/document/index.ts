@@ -5,6 +5,7 @@ export { type FormExpected, readBidForm } from "./bid-form/filled-form";
 export { type MergedBid, type MergeSetting, mergedBid, type Unmentioned } from "./bid-form/merged-bid";
 export type { FilledForm, FormCell, FormOwner, NamedMaterial } from "./bid-form/model";
 export { explainForm, type FormProblem } from "./bid-form/problem";
+export { withoutPrices } from "./bid-form/without-prices";
 export { type BoardPaper, type BoardPart, boardPaper } from "./board-paper/board-paper";
 export { type PaperFacts, printedPaper } from "./board-paper/printed-paper";
 export { readingGrade, widestGrade } from "./board-paper/reading-grade";
@@ -39,4 +40,7 @@ export {
 } from "./project-file";
 export type { Question } from "./questions";
 export { letterText, type QuestionsLetter, questionsLetter } from "./questions-letter";
+export { printedAddendum } from "./specification/printed-addendum";
+export { printedSection, type SectionFrame, type SectionNotes } from "./specification/printed-section";
+export { sectionInput } from "./specification/section-input";
 export { formFileBytes } from "./workbook/limits";

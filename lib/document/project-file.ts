@@ -1,5 +1,7 @@
 import { z } from "zod";
+import type { CommitteeInFile, CommitteeText, ScoresheetText } from "#lib/committee";
 import {
+  type AttachmentText,
   type BidText,
   type BriefText,
   type CampaignText,
@@ -10,7 +12,10 @@ import {
   projectFileSchema,
   type RequirementsText,
 } from "#lib/evaluation";
+import type { PeopleText } from "#lib/people";
+import type { ProcedureText } from "#lib/procedure";
 import { failed, type Result, succeeded } from "#lib/quantity";
+import type { IssueText, SpecificationText } from "#lib/requirement";
 
 /** What keeps a text from being read as a project file. */
 export type ProjectFileProblem = Readonly<
@@ -74,17 +79,27 @@ export type ProjectTexts = Readonly<{
   /** Null where the project has none yet. */
   costing: CostingText | null;
   recommendation: OwnersWordsText | null;
+  attachments: readonly Readonly<{ id: string; text: AttachmentText }>[];
+  specification: SpecificationText | null;
+  /** The section as it was given out, in order. */
+  issues: readonly IssueText[];
+  people: PeopleText | null;
+  procedure: ProcedureText | null;
+  committee: CommitteeText | null;
+  scoresheets: readonly ScoresheetText[];
 }>;
 
-/** The file that a project is exported as. Reading it back gives the same project. */
-export function projectFileOf({
-  brief,
-  requirements,
-  bids,
-  campaigns,
-  costing,
-  recommendation,
-}: ProjectTexts): ProjectFile {
+/** The sheets that are open: one that is sealed stays out of every file. */
+const openSheets = (scoresheets: readonly ScoresheetText[]): NonNullable<CommitteeInFile["sheets"]> =>
+  scoresheets.flatMap(({ contents, ...facts }) =>
+    contents.kind === "open" ? [{ ...facts, sheet: contents.sheet }] : [],
+  );
+
+/** The file that a project is exported as. Reading it back gives the same project, but for what is still sealed. */
+export function projectFileOf(texts: ProjectTexts): ProjectFile {
+  const { brief, requirements, bids, campaigns, costing, recommendation, attachments } = texts;
+  const { specification, issues, people, procedure, committee, scoresheets } = texts;
+  const sheets = openSheets(scoresheets);
   return {
     format: "evenfield-project",
     version: 1,
@@ -94,6 +109,12 @@ export function projectFileOf({
     campaigns: campaigns.map(({ id, text }) => ({ id, ...text })),
     ...(costing === null ? {} : { costing }),
     ...(recommendation === null ? {} : { recommendation }),
+    ...(attachments.length === 0 ? {} : { attachments: attachments.map(({ id, text }) => ({ id, ...text })) }),
+    ...(specification === null ? {} : { specification }),
+    ...(issues.length === 0 ? {} : { issues: [...issues] }),
+    ...(people === null ? {} : { people: people.people }),
+    ...(procedure === null ? {} : { procedure }),
+    ...(committee === null ? {} : { committee: { ...committee, sheets } }),
   };
 }
 

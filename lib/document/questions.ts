@@ -7,7 +7,7 @@ import type { UnitSystem } from "#lib/quantity";
 export type Question = Readonly<{ text: string; finding: Finding | null }>;
 
 /**
- * What to ask a bidder, each thing once: what excludes itself, then figures that decide a gate, then what needs an
+ * What to ask a bidder, each thing once: what excludes itself, then figures that decide a gate or that the owner asks about first, then what needs an
  * answer, sums of the form that differ, scope without a figure, then the other open figures, most points first. Notes are worth knowing and not asked.
  * What an answer has settled is not asked again.
  */
@@ -22,18 +22,19 @@ export function questionsTo(
       .filter((finding) => finding.severity === severity && !isSettled(finding, answers))
       .filter(({ sentence }) => !reasons.has(tell(sentence, units))) // the open figure asks for the same already
       .map((finding) => ({ text: tell(finding.question, units), finding }));
-  const figures = (atGate: "decides a gate" | "no gate") =>
-    open.filter((figure) => figure.atGate === atGate).map(({ question }) => ({ text: question, finding: null }));
+  const isFirst = ({ atGate, when }: (typeof open)[number]) =>
+    atGate === "decides a gate" || when === "before deciding";
+  const asQuestions = (some: typeof open) => some.map(({ question }) => ({ text: question, finding: null }));
   const differing = priceFindings.filter(({ severity }) => severity === "differs");
   const scope = cost.scope.flatMap(({ outcome }) => (outcome.kind === "open" ? [outcome.question] : []));
   const asked = (texts: readonly string[]) => texts.map((text) => ({ text, finding: null }));
   const all: readonly Question[] = [
     ...found("can't be true"),
-    ...figures("decides a gate"),
+    ...asQuestions(open.filter(isFirst)),
     ...found("needs an answer"),
     ...asked(differing.map(({ question }) => question)),
     ...asked(scope),
-    ...figures("no gate"),
+    ...asQuestions(open.filter((figure) => !isFirst(figure))),
   ];
   return all.filter(({ text }, at) => all.findIndex((other) => other.text === text) === at);
 }

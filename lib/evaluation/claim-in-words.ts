@@ -38,6 +38,7 @@ export const claimInWords = oncePer((claim: Claim): string => {
     edition.text === "" ? "" : `edition ${edition.text}`,
     formatCondition(condition),
     ...fieldsInWords(claim),
+    claim.spread === null ? "" : `standard deviation ${claim.spread.asEntered}`,
     evidenceLabel(evidence),
     ...reportInWords({ ...claim, date: date?.text ?? "" }),
     document,

@@ -10,13 +10,15 @@ import {
 } from "#lib/claim";
 import { type Figure, figureFromInterval, unknown } from "#lib/figure";
 import { intervalOf, type SiUnit } from "#lib/quantity";
+import type { Distribution } from "#lib/sampling";
 import { claimInput, claimInWords } from "./claim-in-words";
+import { claimSpread, claimSpreadInWords } from "./claim-spread";
 import { convertedFigure } from "./converted-figure";
 import { dimensionOf } from "./dimension-of";
 import { noEvidence } from "./weakest";
 
-/** A figure with what shows it. */
-export type EvidencedFigure = Readonly<{ figure: Figure; evidence: EvidenceLevel }>;
+/** A figure with what shows it, and how it scatters where the bid says more than its ends. */
+export type EvidencedFigure = Readonly<{ figure: Figure; evidence: EvidenceLevel; spread?: Distribution | null }>;
 
 /** What to look at although the figure counts; silence on the method alone is said where no method is wanted. */
 function cautions(claim: Claim, query: ClaimQuery): readonly string[] {
@@ -36,6 +38,7 @@ type FigureQuery<P extends QuantityPropertyId> = ClaimQuery & Readonly<{ propert
 export type ClaimedFigure<P extends QuantityPropertyId> = Readonly<{
   figure: Figure<DimensionOf<P>>;
   evidence: EvidenceLevel;
+  spread?: Distribution | null;
   claim: Claim | null;
 }>;
 
@@ -64,8 +67,8 @@ export function claimedFigure<P extends QuantityPropertyId>(
   const figure = figureFromInterval(quantity.dimension, intervalOf<SiUnit<DimensionOf<P>>>(quantity.reading), () => ({
     formula: "as claimed, converted exactly",
     inputs: [claimInput(bid, claim)],
-    assumptions: [...cautions(claim, query), ...otherClaims(others)],
+    assumptions: [...cautions(claim, query), ...claimSpreadInWords(claim), ...otherClaims(others)],
     source: sourceOf(claim),
   }));
-  return { figure, evidence: claim.evidence, claim };
+  return { figure, evidence: claim.evidence, spread: claimSpread(claim), claim };
 }

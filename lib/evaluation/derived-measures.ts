@@ -4,6 +4,7 @@ import type { Figure } from "#lib/figure";
 import type { EvidencedFigure } from "./claimed-figure";
 import type { DerivedMeasureId } from "./measures";
 import type { Bid, HardnessFigures, InfillFigures } from "./model";
+import { shockLayerThickness } from "./shock-layer-thickness";
 import { noEvidence } from "./weakest";
 
 /** What a derived measure is read off. */
@@ -13,6 +14,8 @@ export type BidFacts = Readonly<{
   infill: InfillFigures;
   hardness: HardnessFigures;
   cost: BidCost;
+  /** What the committee made of the bid, by id of the criterion. */
+  ratings: Readonly<Record<string, Figure<"fraction">>>;
 }>;
 
 type Reader = (facts: BidFacts) => EvidencedFigure;
@@ -35,9 +38,15 @@ const priced =
 
 /** Where each derived measure stands. The type names a measure that has no reader. */
 export const derivedReaders: Readonly<Record<DerivedMeasureId, Reader>> = {
-  "impact-level-as-new": ({ hardness }) => ({ figure: hardness.asNew, evidence: hardness.asNewEvidence }),
+  "impact-level-as-new": ({ hardness }) => ({
+    figure: hardness.asNew,
+    evidence: hardness.asNewEvidence,
+    spread: hardness.asNewSpread,
+  }),
+  "impact-level-worst-point": ({ hardness }) => hardness.worstPoint,
   "impact-level-at-horizon": ({ hardness }) => ({ figure: hardness.atHorizon, evidence: hardness.atHorizonEvidence }),
   "depth-margin": ({ hardness }) => ({ figure: hardness.depthMargin.figure, evidence: hardness.asNewEvidence }),
+  "shock-layer": ({ bid }) => shockLayerThickness(bid),
   "infill-mass-per-area": shownByInfill(({ totalArealDensity }) => totalArealDensity),
   "stabilising-mass": shownByInfill(({ stabilisingMass }) => stabilisingMass),
   "mineral-share": shownByInfill(({ mineralShare }) => mineralShare),

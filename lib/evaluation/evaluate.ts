@@ -1,12 +1,23 @@
 import { type MethodId, matchMethod, type PropertyId, readClaims } from "#lib/claim";
-import { type BidFigures, type Criterion, ranking, type ShownFigure, scoreBid, weightStability } from "#lib/criteria";
+import { type Committee, ratedFigure, startingCommittee } from "#lib/committee";
+import {
+  type BidFigures,
+  type Criterion,
+  ranking,
+  ratingMeasure,
+  type ShownFigure,
+  scoreBid,
+  weightStability,
+} from "#lib/criteria";
 import { type CheckedBid, findings } from "#lib/crosscheck";
 import { fieldArea } from "#lib/field";
-import type { Figure } from "#lib/figure";
+import { type Figure, unknown } from "#lib/figure";
 import { type ImpactRequirement, impactCaution } from "#lib/impact";
 import type { InfillSystem } from "#lib/infill";
 import { onFirstReading } from "#lib/once";
+import { startingProcedure } from "#lib/procedure";
 import { claimedFigure, type EvidencedFigure } from "./claimed-figure";
+import { criteriaOf, foreignAnchor } from "./criteria-of";
 import { type BidFacts, derivedReaders } from "./derived-measures";
 import { hardnessFigures } from "./hardness-figures";
 import { infillFigures, knownInfill } from "./infill-figures";
@@ -21,13 +32,13 @@ import { wantedProperties } from "./wanted-properties";
  * Pure and deterministic: the same project gives the same evaluation, to the last bit.
  */
 export function evaluate(project: Project): Evaluation {
-  const { brief, requirements, bids, campaigns = [] } = project;
+  const { brief, requirements, bids, campaigns = [], committee = startingCommittee } = project;
   const area = fieldArea(brief.field);
-  const setting = { brief, requirements, area, campaigns };
+  const setting = { brief, requirements, area, campaigns, committee };
   const read = bids.map((bid) => factsOf(bid, setting));
   const money = projectMoney(read, project, area);
   const checked = read.map(({ checked }) => checked);
-  const asked = { criteria: requirements.criteria, wanted: wantedProperties(requirements.criteria) };
+  const asked = { criteria: criteriaOf(project), wanted: wantedProperties(requirements.criteria) };
   const evaluated = read.flatMap((facts, index) => {
     const cost = money.costs[index];
     return cost === undefined ? [] : [evaluateBid({ ...facts, cost }, checked, asked, money)];
@@ -42,6 +53,7 @@ export function evaluate(project: Project): Evaluation {
     ranking: ranking(scores),
     stability: weightStability(scores),
     baseAlternative: money.baseAlternative,
+    procedure: project.procedure ?? startingProcedure,
     cautions: [impactCaution],
   };
 }
@@ -51,12 +63,13 @@ type Setting = Readonly<{
   requirements: Requirements;
   area: Figure<"area">;
   campaigns: readonly InstalledCampaign[];
+  committee: Committee;
 }>;
 
 /** What one bid amounts to by itself, and the same as the cross-checks look at it. */
 type ReadBid = Omit<BidFacts, "cost"> & Readonly<{ checked: CheckedBid }>;
 
-function factsOf(bid: Bid, { brief, requirements, area, campaigns }: Setting): ReadBid {
+function factsOf(bid: Bid, { brief, requirements, area, campaigns, committee }: Setting): ReadBid {
   const known = knownInfill(bid, brief.ownMaterials);
   const infill = infillFigures(bid, known, area);
   const impact = withMethod(requirements.impact);
@@ -76,8 +89,16 @@ function factsOf(bid: Bid, { brief, requirements, area, campaigns }: Setting): R
     studyYears: brief.money.studyPeriod.years,
     asOf: brief.money.baseDate,
   };
-  return { bid, area, infill, hardness, checked };
+  return { bid, area, infill, hardness, ratings: ratingsBy(committee, requirements.criteria, id), checked };
 }
+
+/** What the committee made of a bid on the criteria that it rates. */
+const ratingsBy = (committee: Committee, criteria: readonly Criterion[], bid: string): BidFacts["ratings"] =>
+  Object.fromEntries(
+    criteria
+      .filter(({ valueFunction }) => valueFunction.kind === "rating")
+      .map((criterion) => [criterion.id, ratedFigure(committee, criterion, bid)]),
+  );
 
 /** What is asked of every bid. */
 type Asked = Readonly<{ criteria: readonly Criterion[]; wanted: readonly PropertyId[] }>;
@@ -88,11 +109,11 @@ function evaluateBid(
   { criteria, wanted }: Asked,
   money: ProjectMoney,
 ): BidEvaluation {
-  const { bid, infill, hardness, cost } = facts;
+  const { bid, infill, hardness, cost, ratings } = facts;
   const { id, letter, bidder, system, claims, answers } = bid;
   const reading = onFirstReading(() => readClaims(claims, wanted, checked.asOf));
   return {
-    ...{ id, letter, bidder, system, infill, hardness, cost, answers },
+    ...{ id, letter, bidder, system, infill, hardness, cost, ratings, answers },
     get reading() {
       return reading();
     },
@@ -118,8 +139,17 @@ function withMethod(impact: ImpactRequirement): ImpactRequirement & Readonly<{ m
 
 const isDerived = (id: string): id is DerivedMeasureId => Object.hasOwn(derivedReaders, id);
 
-/** What a bid shows for a measure. */
-export function measuredFigure(facts: BidFacts, measure: string): EvidencedFigure {
+/** What is asked of a bid: a measure and, for what people rate, the criterion that they rated. */
+type Judged = Readonly<{ id: string; measure: Readonly<{ id: string }> }>;
+
+/** What a bid shows for what a criterion judges. A rating is shown by the people who gave it, so no proof is asked for. */
+export function measuredFigure(facts: BidFacts, criterion: Judged): EvidencedFigure {
+  const measure = criterion.measure.id;
+  if (measure === ratingMeasure.id) {
+    const figure = facts.ratings[criterion.id];
+    if (figure === undefined) throw new RangeError(`no rating for ${criterion.id}`);
+    return { figure, evidence: "guaranteed" };
+  }
   if (isDerived(measure)) return derivedReaders[measure](facts);
   const claimed = claimedMeasures.find(({ id }) => id === measure);
   if (claimed === undefined) throw new RangeError(`no measure ${measure}`);
@@ -129,10 +159,15 @@ export function measuredFigure(facts: BidFacts, measure: string): EvidencedFigur
 }
 
 function shownFigures(facts: BidFacts, criteria: readonly Criterion[]): BidFigures {
-  const shown = criteria.flatMap(({ id, measure }): readonly (readonly [string, ShownFigure])[] => {
-    const { figure, evidence } = measuredFigure(facts, measure.id);
+  const shown = criteria.flatMap((criterion): readonly (readonly [string, ShownFigure])[] => {
+    const { id, askedOf } = criterion;
+    const foreign = foreignAnchor(criterion);
+    const { figure: found, evidence, spread = null } = measuredFigure(facts, criterion);
+    const figure = foreign === null ? found : unknown(found.dimension, { kind: "missing-input", what: foreign });
     const level = evidenceLevels.find((candidate) => candidate.level === evidence);
-    return level === undefined ? [] : [[id, { figure, evidence: level }]];
+    const asked =
+      askedOf.kind === "every-bid" ? {} : { asked: measuredFigure(facts, { id, measure: askedOf.measure }).figure };
+    return level === undefined ? [] : [[id, { figure, evidence: level, spread, ...asked }]];
   });
   return { bid: facts.bid.id, shown: Object.fromEntries(shown) };
 }

@@ -22,6 +22,7 @@ import { claimedFigure } from "./claimed-figure";
 import { ownDepthLevels } from "./levels-at-loss";
 import type { Bid, HardnessFigures } from "./model";
 import { weakest } from "./weakest";
+import { worstPoint } from "./worst-point";
 
 /** The rule of thumb speaks of the flat missile; every method that uses it the same way will do. */
 const flatMissile: MethodId = "f355-a";
@@ -115,6 +116,8 @@ export function hardnessFigures(
   return {
     asNew: asNew.figure,
     asNewEvidence: asNew.evidence,
+    asNewSpread: asNew.spread ?? null,
+    worstPoint: worstPoint(bid, method, asNew),
     stated,
     outlook,
     sentences: explainOutlook(outlook),

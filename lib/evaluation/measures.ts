@@ -6,7 +6,7 @@ import {
   properties,
   type QuantityPropertyId,
 } from "#lib/claim";
-import type { EvidenceLevel, Measure } from "#lib/criteria";
+import { type EvidenceLevel, type Measure, ratingMeasure } from "#lib/criteria";
 import type { DimensionName } from "#lib/quantity";
 
 /** The levels of evidence as criteria ask for them, weakest first. */
@@ -25,6 +25,12 @@ export const derivedMeasures = [
     note: "By the method of the impact requirement.",
   },
   {
+    id: "impact-level-worst-point",
+    label: "Impact level at the hardest point, as new",
+    dimension: "impactLevel",
+    note: "By the method of the impact requirement; at most the level as new where that holds at every point.",
+  },
+  {
     id: "impact-level-at-horizon",
     label: "Impact level in the last year looked at",
     dimension: "impactLevel",
@@ -35,6 +41,12 @@ export const derivedMeasures = [
     label: "Infill depth that may be lost before the limit",
     dimension: "length",
     note: "By the rule of thumb, where it applies, or the owner’s own sensitivity.",
+  },
+  {
+    id: "shock-layer",
+    label: "Thickness of the shock layer",
+    dimension: "length",
+    note: "Nothing where the bid says that there is none.",
   },
   {
     id: "infill-mass-per-area",
@@ -127,4 +139,4 @@ const isQuantity = (property: Property): property is QuantityProperty => propert
 export const claimedMeasures: readonly ClaimedMeasure[] = properties.filter(isQuantity).flatMap(measuresOf);
 
 /** Everything a criterion can judge. */
-export const measures: readonly Measure[] = [...derivedMeasures, ...claimedMeasures];
+export const measures: readonly Measure[] = [...derivedMeasures, ratingMeasure, ...claimedMeasures];

@@ -1,6 +1,16 @@
+import type { Attachment } from "#lib/attachment";
 import type { Claim, ClaimsReading, EvidenceLevel, Provenance } from "#lib/claim";
+import type { Committee } from "#lib/committee";
 import type { AlternativeCost, BidCost, CostConventions, Costing, MoneyFinding, PriceLine } from "#lib/cost";
-import type { BidScore, Criterion, Ranking, WeightMethod, WeightStability } from "#lib/criteria";
+import type {
+  BidScore,
+  Criterion,
+  Heading,
+  PersonsWeights,
+  Ranking,
+  WeightMethod,
+  WeightStability,
+} from "#lib/criteria";
 import type { Answer, Finding } from "#lib/crosscheck";
 import type { Climate, FieldShape, UseProfile } from "#lib/field";
 import type { Figure } from "#lib/figure";
@@ -14,7 +24,12 @@ import type {
 } from "#lib/impact";
 import type { CrossSection, Placement, WeightClass } from "#lib/infill";
 import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
+import type { Person } from "#lib/people";
+import type { Procedure } from "#lib/procedure";
 import type { ExactQuantity, Quantity } from "#lib/quantity";
+import type { AskedSubmittal, Clause, Specification } from "#lib/requirement";
+import type { Distribution } from "#lib/sampling";
+import type { EvidencedFigure } from "./claimed-figure";
 import type { InstalledCampaign } from "./latest-depth-grid";
 
 /** What is to be built and how money over time is counted, before any bid. */
@@ -36,8 +51,16 @@ export type Requirements = Readonly<{
   impact: ImpactRequirement;
   /** Each with the weight that counts, by whichever method it came about. */
   criteria: readonly Criterion[];
+  /** Headings that criteria are weighed under, in the order in which they are read. */
+  headings: readonly Heading[];
   /** How the owner gives weights, with the judgements behind them. */
   weighing: WeightMethod;
+  /** Each person's own weights where several give them; their mean is what counts. */
+  peoplesWeights: readonly PersonsWeights[];
+  /** What the specification adds to criteria, or asks for by itself. */
+  clauses: readonly Clause[];
+  /** What is to be handed in beyond what clauses ask for. */
+  submittals: readonly AskedSubmittal[];
 }>;
 
 /** One component of the infill as claimed. The material is an id until the catalogue is asked. */
@@ -77,7 +100,20 @@ export type Project = Readonly<{
   costing: Costing;
   /** Tests on the finished field; absent where none are at hand. */
   campaigns?: readonly InstalledCampaign[];
+  /** Papers that are kept with the project; absent where there are none. */
+  attachments?: readonly KeptAttachment[];
+  /** What the owner decided about the section; absent where all is as usual. */
+  specification?: Specification;
+  /** Who does what; absent where nobody is listed. */
+  people?: readonly Person[];
+  /** How far the project has come and what was amended; absent in a draft. */
+  procedure?: Procedure;
+  /** What evaluators handed in and agreed on, as far as it is open; absent where nobody has scored. */
+  committee?: Committee;
 }>;
+
+/** A paper that is kept, by its id. */
+export type KeptAttachment = Attachment & Readonly<{ id: string }>;
 
 /** What the infill of a bid amounts to. */
 export type InfillFigures = Readonly<{
@@ -106,6 +142,10 @@ export type InfillFigures = Readonly<{
 export type HardnessFigures = Readonly<{
   asNew: Figure<"impactLevel">;
   asNewEvidence: EvidenceLevel;
+  /** How the level as new scatters where the bid says more than its ends. */
+  asNewSpread: Distribution | null;
+  /** The level at the hardest point as new, with what shows it. */
+  worstPoint: EvidencedFigure;
   /** The bid's own levels with their ages, the new one included, as far as the method compares. */
   stated: readonly AgedLevel[];
   outlook: HardnessOutlook;
@@ -138,6 +178,8 @@ export type BidEvaluation = Readonly<{
   findings: readonly Finding[];
   /** What the bid form’s own figures do not agree on, and prices that stand out beside the other bids. */
   priceFindings: readonly MoneyFinding[];
+  /** What the committee made of it, by id of the criterion: a share of full worth. */
+  ratings: Readonly<Record<string, Figure<"fraction">>>;
   answers: readonly Answer[];
   score: BidScore;
 }>;
@@ -154,5 +196,7 @@ export type Evaluation = Readonly<{
   stability: WeightStability | null;
   /** What the owner’s own alternative costs, natural grass for example; null where none is described. */
   baseAlternative: AlternativeCost | null;
+  /** How far the project has come, and what was amended since its criteria were frozen. */
+  procedure: Procedure;
   cautions: readonly string[];
 }>;

@@ -1,5 +1,5 @@
 import type { ScopeRow } from "#lib/cost";
-import type { BidScore, Criterion } from "#lib/criteria";
+import { type BidScore, type Criterion, type CriterionScore, undiscountedValue } from "#lib/criteria";
 import type { Shortfall } from "#lib/figure";
 import { bidsAtStart, bidsInWords } from "./bids-in-words";
 import { failsOnEvidenceOnly } from "./explain-ranking";
@@ -18,6 +18,8 @@ export type OpenFigure = Readonly<{
   worth: number;
   /** Whether the answer decides if the bid stays in. */
   atGate: "decides a gate" | "no gate";
+  /** Whether the owner wants the answer before deciding anything. */
+  when: "before deciding" | "any time";
 }>;
 
 /** What the open figures of a bid can still do to the order. */
@@ -43,15 +45,27 @@ export type BidOpenings = Readonly<{
   scope: readonly ScopeRow[];
 }>;
 
+/** How much of the total hangs on the answer. Counted as worst, a contribution has no width left, yet proof is worth the whole share. */
+function worthOf({ criterion, asked, because, contribution, counted, share, value }: CriterionScore): number {
+  if (because === null || asked === "not decided") return contribution.high - contribution.low;
+  if (counted !== "at a discount" || value === null) return share;
+  return share * (undiscountedValue(criterion, value.high) - value.low);
+}
+
 /** The figures of a bid that are missing, not comparable, less proven than asked, or across a limit. */
 export function openFigures({ criteria }: BidScore): readonly OpenFigure[] {
   const open = criteria.flatMap((score): readonly OpenFigure[] => {
     const question = questionToBidder(score);
     if (question === null) return [];
-    const { criterion, because, contribution, gate, share } = score;
-    // counted as worst, its contribution has no width left, yet the answer is worth the whole share
-    const worth = because === null ? contribution.high - contribution.low : share;
-    return [{ criterion, because, question, worth, atGate: gate.kind === "no-gate" ? "no gate" : "decides a gate" }];
+    const { criterion, because, gate } = score;
+    const isFirst = because !== null && criterion.evidence.shortfall === "ask-first";
+    return [
+      {
+        ...{ criterion, because, question, worth: worthOf(score) },
+        atGate: gate.kind === "no-gate" ? "no gate" : "decides a gate",
+        when: isFirst ? "before deciding" : "any time",
+      },
+    ];
   });
   return open.toSorted((one, other) => other.worth - one.worth);
 }

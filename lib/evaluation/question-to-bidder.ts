@@ -10,7 +10,7 @@ function limitAsEntered(gate: GateRule): string {
     : `${label} ${gate.limit.asEntered}`;
 }
 
-function askFor(because: Shortfall, { evidence }: Criterion): string {
+function askFor(because: Exclude<Shortfall, { kind: "not-rated" }>, { evidence }: Criterion): string {
   const what = inSentence(because.what);
   const proof = evidence.least.rank === 0 ? "" : ` Proof asked for: ${inSentence(evidence.least.label)}.`;
   switch (because.kind) {
@@ -29,8 +29,9 @@ function askFor(because: Shortfall, { evidence }: Criterion): string {
   }
 }
 
-/** What to ask a bidder about one criterion, or null where its figure counts and decides. */
+/** What to ask a bidder about one criterion, or null where its figure counts and decides, or is not the bidder’s to give. */
 export function questionToBidder({ criterion, because, gate }: CriterionScore): string | null {
+  if (because?.kind === "not-rated") return null;
   if (because !== null) return askFor(because, criterion);
   if (gate.kind !== "not-decided" || criterion.gate.kind === "none") return null;
   return `Please narrow the range for ${inSentence(criterion.label)}. The owner asks for ${limitAsEntered(criterion.gate)}, and your range leaves it open.`;

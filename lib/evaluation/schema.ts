@@ -1,15 +1,26 @@
 import { z } from "zod";
+import { attachmentLimits, attachmentSchema } from "#lib/attachment";
 import { claimSchema, matchMethod, provenanceShape } from "#lib/claim";
+import { committeeInFileSchema, committeeSchema, scoresheetSchema } from "#lib/committee";
 import { costConventionsSchema, costingSchema, priceLinesSchema, statedTotalSchema } from "#lib/cost";
-import { criteriaSchema, methodWeights, weightMethodSchema } from "#lib/criteria";
+import { criteriaSchema, headingsSchema, methodWeights, weightMethodSchema } from "#lib/criteria";
 import { answersSchema } from "#lib/crosscheck";
 import { climateSchema, fieldShapeSchema, useProfileSchema } from "#lib/field";
 import { campaignRules, campaignShape } from "#lib/fieldtest";
 import { impactRequirementSchema } from "#lib/impact";
 import { infillComponentShape, infillSystemOf } from "#lib/infill";
 import { ownMaterialSchema } from "#lib/material";
+import { peopleSchema } from "#lib/people";
+import { procedureSchema, sealedPricesSchema } from "#lib/procedure";
 import { ownersWordsSchema } from "#lib/recommendation";
-import { evidenceLevels, measures } from "./measures";
+import {
+  askedSubmittalsSchema,
+  clausesSchema,
+  issueSchema,
+  reportStrayClauses,
+  specificationSchema,
+} from "#lib/requirement";
+import { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 import type { Project } from "./model";
 
 const text = (message: string) => z.string().trim().min(1, message).max(200, "Expected at most 200 characters.");
@@ -53,25 +64,42 @@ const impactSchema = impactRequirementSchema.superRefine(({ method }, context) =
   context.addIssue({ code: "custom", path: ["method"], message });
 });
 
+/** What clauses and systems can be about: whatever criteria judge. */
+const subjects = [...derivedMeasures, ...claimedMeasures];
+
 export const requirementsSchema = z
   .strictObject({
     impact: impactSchema,
     criteria: criteriaSchema(measures, evidenceLevels).max(60, "Expected at most 60 criteria."),
+    /** Absent in what was stored before criteria could be weighed under headings. */
+    headings: headingsSchema.default([]),
     /** Absent in what was stored before weights could come about in other ways: each criterion has its points then. */
     weighing: weightMethodSchema.default({ kind: "direct" }),
+    /** Both absent in what was stored before there was a specification. */
+    clauses: clausesSchema(subjects).default([]),
+    submittals: askedSubmittalsSchema.default([]),
   })
+  .superRefine(({ criteria, headings }, context) => {
+    for (const [index, { heading }] of criteria.entries()) {
+      if (heading === "" || headings.some(({ id }) => id === heading)) continue;
+      const message = `The heading reads “${heading}”, which is not in the list of headings. Expected one of them, or none.`;
+      context.addIssue({ code: "custom", path: ["criteria", index, "heading"], message });
+    }
+  })
+  .superRefine(reportStrayClauses)
   .transform((read, context) => {
     const scored = read.criteria.filter(({ valueFunction }) => valueFunction.kind !== "none");
-    const nameOf = (id: string) => scored.find((criterion) => criterion.id === id)?.label ?? id;
-    const found = methodWeights(read.weighing, scored, nameOf);
+    const found = methodWeights(read.weighing, scored, read.headings);
     if (found.kind === "lacking") {
       context.addIssue({ code: "custom", path: ["weighing"], message: found.message });
       return z.NEVER;
     }
-    if (read.weighing.kind === "direct") return read;
+    const { people: peoplesWeights } = found;
+    if (read.weighing.kind === "direct" && read.headings.length === 0) return { ...read, peoplesWeights };
     // as points of 100, so that they read like any others
     const weights = new Map(found.shares.map(({ criterion, share }) => [criterion, 100 * share]));
-    return { ...read, criteria: read.criteria.map((one) => ({ ...one, weight: weights.get(one.id) ?? 0 })) };
+    const criteria = read.criteria.map((one) => ({ ...one, weight: weights.get(one.id) ?? 0 }));
+    return { ...read, criteria, peoplesWeights };
   });
 
 const infillSchema = infillSystemOf(z.strictObject({ ...infillComponentShape.shape, ...provenanceShape }));
@@ -103,11 +131,17 @@ export const bidSchema = z.strictObject({
   answers: answersSchema.default([]),
 });
 
+/** What a bid asks for, by itself: what is sealed where prices are. */
+export const pricesSchema = bidSchema.pick({ prices: true, statedTotal: true, statedTotalInWords: true });
+
 /** Tests on the finished field, with the bid whose system was installed; empty where that is none of the project's bids. */
 const campaignFields = { installed: z.string().max(64).default(""), ...campaignShape };
 
 /** One campaign of field tests without its id, which the store or the file gives. */
 const campaignSchema = z.strictObject(campaignFields).superRefine(campaignRules);
+
+/** What the owner decides about the section. */
+export const sectionSettingsSchema = specificationSchema(subjects);
 
 /** The documents that a project is stored as, by kind. */
 export const documentSchemas = {
@@ -117,19 +151,30 @@ export const documentSchemas = {
   campaign: campaignSchema,
   costing: costingSchema,
   recommendation: ownersWordsSchema,
+  attachment: attachmentSchema,
+  specification: sectionSettingsSchema,
+  issue: issueSchema,
+  people: peopleSchema,
+  procedure: procedureSchema,
+  committee: committeeSchema,
+  scoresheet: scoresheetSchema,
+  "sealed-prices": sealedPricesSchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
 
 const bidInFile = bidSchema.extend({ id: idInFile });
-/** Pages of the field tests that have these names would stand before such a campaign. */
-const namesOfPages = ["trace", "worker"];
+/** An id that no page has for its name: such a page would stand before what has the id. */
+const idBeside = (what: string, part: string, ...pages: readonly string[]) =>
+  idInFile.refine((id) => !pages.includes(id), {
+    error: ({ input }) => `“${input}” is the name of a page of the ${part}. Give the ${what} another id.`,
+  });
 
-const campaignId = idInFile.refine((id) => !namesOfPages.includes(id), {
-  error: ({ input }) => `“${input}” is the name of a page of the field tests. Give the campaign another id.`,
-});
+const campaignInFile = z
+  .strictObject({ id: idBeside("campaign", "field tests", "trace", "worker"), ...campaignFields })
+  .superRefine(campaignRules);
 
-const campaignInFile = z.strictObject({ id: campaignId, ...campaignFields }).superRefine(campaignRules);
+const attachmentInFile = attachmentSchema.safeExtend({ id: idBeside("attachment", "attachments", "upload") });
 
 /** A whole project as one file: text as entered, in one format, to be read by any later version. */
 export const projectFileSchema = z.strictObject({
@@ -170,6 +215,36 @@ export const projectFileSchema = z.strictObject({
   costing: costingSchema.default(() => costingSchema.parse({})),
   /** Absent in files from before people could write into the board's paper: all of it is generated then. */
   recommendation: ownersWordsSchema.prefault({}),
+  /** Papers by name and hash; the files themselves are handed over beside this one. Absent in older files. */
+  attachments: z
+    .array(attachmentInFile)
+    .max(attachmentLimits.files, `Expected at most ${attachmentLimits.files} attachments.`)
+    .superRefine(
+      eachOnce(
+        ({ id }) => id,
+        "id",
+        (id) => `Another attachment has the id “${id}” as well.`,
+      ),
+    )
+    .default([]),
+  /** Both absent in files from before there was a specification. */
+  specification: sectionSettingsSchema.default(() => sectionSettingsSchema.parse({})),
+  issues: z
+    .array(issueSchema)
+    .max(100, "Expected at most 100 issues of the section.")
+    .superRefine(
+      eachOnce(
+        ({ sequence }) => String(sequence),
+        "sequence",
+        (sequence) => `Another issue has the number ${sequence} as well.`,
+      ),
+    )
+    .default([]),
+  /** These three absent in files from before people, stages and committees were kept. */
+  people: peopleSchema.shape.people,
+  procedure: procedureSchema.default(() => procedureSchema.parse({})),
+  /** With the sheets that are open; what is sealed stays where it is. */
+  committee: committeeInFileSchema.default(() => committeeInFileSchema.parse({})),
 }) satisfies z.ZodType<Project, unknown>;
 
 /** A project as text: what forms, the database and files hold. */
@@ -180,3 +255,4 @@ export type BidText = z.input<typeof bidSchema>;
 export type CostingText = z.input<typeof costingSchema>;
 export type OwnersWordsText = z.input<typeof ownersWordsSchema>;
 export type CampaignText = z.input<typeof campaignSchema>;
+export type AttachmentText = z.input<typeof attachmentSchema>;

@@ -1,12 +1,16 @@
 import type { BidScore, CriterionScore } from "#lib/criteria";
 import type { Working } from "#lib/figure";
 import { formatPointSpan, formatShare } from "./points";
+import { consequenceInWords } from "./shortfall-in-words";
 
-/** "25 % × 94 = 23.5", or with a range on both sides. */
-function partInWords({ share, value, contribution }: CriterionScore): string {
+/** "25 % × 94 = 23.5", or with a range on both sides, and by which rule where the figure does not count in full. */
+function partInWords(score: CriterionScore): string {
+  const { share, value, contribution, asked } = score;
   const open = value !== null && value.low < value.high;
   const [of, gives] = [formatPointSpan(value ?? contribution), formatPointSpan(contribution)];
-  return open ? `${formatShare(share)} × (${of}) = ${gives}` : `${formatShare(share)} × ${of} = ${gives}`;
+  const product = open ? `${formatShare(share)} × (${of}) = ${gives}` : `${formatShare(share)} × ${of} = ${gives}`;
+  const rule = asked === "no" ? "It is not asked of this bid and counts in full." : consequenceInWords(score);
+  return rule === "" ? product : `${product}. ${rule}`;
 }
 
 /** How the total of a bid comes about, enough to redo it by hand. Criteria that only gate add nothing. */
@@ -20,7 +24,7 @@ export const totalWorking = ({ criteria }: BidScore): Working => ({
       from: { kind: "requirements", field: score.criterion.id },
     })),
   assumptions: [
-    "A figure that is missing, not comparable or less proven than asked for runs from its worst to its best value, unless the owner counts it as worst.",
+    "A figure that is missing, not comparable or less proven than asked for counts by the rule that the owner set for its criterion before any bid was read.",
     "The likely total takes each figure as stated, the middle of a range and the bound of a one-sided figure. There is none while a weighing figure is missing.",
     "Numbers are rounded where they are shown, not before they are added.",
   ],

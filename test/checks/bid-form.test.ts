@@ -60,8 +60,8 @@ describe("the blank form in another reader", () => {
     expect(offered("Claims", "D4")).toEqual(shockLayer.choices.map(({ label }) => label));
     expect(offered("Claims", `B${freeRow}`)).toContain("Pile height");
     expect(offered("Infill", "A4").slice(0, 2)).toEqual(["Sand from the river", "Silica sand, rounded"]);
-    expect(offered("Prices", "B2")).toContain("Every year");
-    expect(offered("Prices", "C2")).not.toContain("Owner’s addition to the bid");
+    expect(offered("Prices", "D5")).toContain("Every year");
+    expect(offered("Prices", "E5")).not.toContain("Owner’s addition to the bid");
   });
 
   test("lets only entries be changed and keeps them text", () => {
@@ -76,7 +76,7 @@ describe("the blank form in another reader", () => {
       ["Claims", `J${freeRow}`],
       ["Claims", `B${freeRow}`],
       ["Infill", "B4"],
-      ["Prices", "E2"],
+      ["Prices", "G5"],
       ["Instructions", "B7"],
     ] as const) {
       expect(sheet(name).getCell(address).protection?.locked, `${name} ${address}`).toBe(false);
@@ -114,7 +114,7 @@ test("a form filled and saved by another writer reads as it was typed", async ()
   const dated = filled.getWorksheet("Claims")?.getCell(`D${freeRow + 1}`);
   if (dated !== undefined) dated.style = { ...dated.style, numFmt: "d-mmm" };
   put("Infill", { B1: "Mixed with each other", A4: "Cork", B4: "1-1/2 lb/ft²" });
-  put("Prices", { A2: "Field", B2: "Once, at the base date", C2: "Investment", E2: "$388,000" });
+  put("Prices", { A5: "Field", D5: "Once, at the base date", E5: "Investment", G5: "$388,000" });
   const form = readBidForm(new Uint8Array(await filled.xlsx.writeBuffer()), expected);
   if (!form.ok) throw new Error(JSON.stringify(form.problem));
   expect(form.value.claims.map(({ property, figure, page, words }) => [property, figure, page, words])).toEqual([

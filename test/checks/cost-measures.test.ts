@@ -18,8 +18,8 @@ import {
 } from "#lib/cost";
 import { inUnit, measured } from "#lib/quantity";
 import { area, costsOf, figurePlug, price } from "../cost/costing";
-import { conventionsText, lumpSum } from "../cost/lines";
-import checks from "./cost-decision-ids.json";
+import { lumpSum } from "../cost/lines";
+import { conventionsText } from "./cost-example";
 
 const agrees = (actual: number, printed: number, digits: number) =>
   expect(Math.abs(actual - printed), `${actual} against ${printed}`).toBeLessThanOrEqual(0.5000001 * 10 ** -digits);
@@ -181,23 +181,4 @@ describe("published figures", () => {
   // exact: 1 ft = 0.3048 m
   test("one dollar a square foot is 10.76391042 a square metre", () =>
     agrees(inUnit("moneyPerArea", measured("moneyPerArea", 1, "$/ft²"), "$/m²"), 10.76391042, 8));
-});
-
-/** The checks of the money chapters of the reference, and where each is held; `null` says why one is not. */
-const held: Readonly<Record<string, string | null>> = checks;
-
-describe("the reference of this room", () => {
-  test("every check of life-cycle cost is held somewhere or left out with a reason", () => {
-    const entries = Object.entries(held);
-    expect(entries.length).toBeGreaterThan(70);
-    for (const [id, where] of entries) expect(where, id).toMatch(/^(test\/|not held: )\S/);
-    expect(entries.filter(([, where]) => where?.startsWith("not held")).map(([id]) => id)).toEqual([
-      "A94-2000-nominal",
-      "A94-2000-real",
-      "A94-2000-interp-4yr",
-      "FEMP-rate-bounds",
-      "OSU-gap-synth",
-      "TURI-hours",
-    ]);
-  });
 });

@@ -11,13 +11,16 @@ import {
   fisherRateWithout,
   flowPresentValue,
   lifeCycleCost,
+  parseRateTable,
   presentValue,
   priceLinesSchema,
+  rateForTerm,
   shownCents,
   singlePresentWorth,
   sinkingFund,
   tyingRates,
   uniformPresentWorth,
+  withinFederalEnergyRate,
 } from "#lib/cost";
 import { inUnit, measured } from "#lib/quantity";
 import { type BidTerms, bidLines, conventionsText, workedTerms } from "./cost-example";
@@ -108,6 +111,31 @@ describe("real and nominal rates", () => {
   test("the ten-year rates of January 2000 imply 2.0192 % inflation", () => {
     agrees(fisherRateWithout(0.061, 0.04), 0.020192, 6);
   });
+
+  // OMB Circular A-94, Appendix C of January 2000, in the archive of the White House; the rule and its example of four
+  // years stand there [A94-2000-nominal, A94-2000-real, A94-2000-interp-4yr]
+  test("are read off a published table, on a straight line between two terms", () => {
+    const printed = {
+      nominal: { 3: 5.9, 5: 6.0, 7: 6.0, 10: 6.1, 30: 6.3 },
+      real: { 3: 3.8, 5: 3.9, 7: 4.0, 10: 4.0, 30: 4.2 },
+    };
+    for (const rates of Object.values(printed)) {
+      const table = parseRateTable(
+        Object.entries(rates)
+          .map(([years, rate]) => `${years} years ${rate} %`)
+          .join(", "),
+      );
+      if (!table.ok) throw new Error(table.problem);
+      for (const [years, rate] of Object.entries(rates))
+        expect(rateForTerm(table.value, Number(years)).rate).toBeCloseTo(rate / 100, 12);
+      expect(rateForTerm(table.value, 4).rate).toBeCloseTo((rates[3] + rates[5]) / 200, 12);
+      expect(rateForTerm(table.value, 60).rate).toBeCloseTo(rates[30] / 100, 12);
+    }
+  });
+
+  // 10 CFR 436.14(a)(2): not under 3 %, not over 10 % [FEMP-rate-bounds]
+  test("of federal energy projects lie within 3 % and 10 %", () =>
+    expect([0.012, 0.045, 0.12].map(withinFederalEnergyRate)).toEqual([0.03, 0.045, 0.1]));
 
   // derived; the identity is the reason why constant and current money must not be mixed (10 CFR 436.14(a))
   test("constant money at the real rate is worth what current money is at the nominal rate", () => {
@@ -201,6 +229,24 @@ describe("single cases", () => {
     ];
     const allowed = 12_000 * 0.0005 + 3_500 * 0.0005 + 7_000 * 0.005 + 0.5;
     expect(Math.abs(total(lines) / 100 - illustrated.total)).toBeLessThan(allowed);
+  });
+
+  // means of a university study of 2016: 1,212,000 to build, 7,000 a year, 377,000 to resurface, and 1,902,000 over 20
+  // years. Means do not add up to a mean total, so no total here is ever put together from published ones [OSU-gap-synth]
+  test("published means come to 1,729,000 over 20 years, not to the 1,902,000 published beside them", () => {
+    const lines = [
+      {
+        kind: "at-base-date",
+        id: "build",
+        label: "Build",
+        ...head,
+        category: "investment",
+        amount: lump("$1,212,000"),
+      },
+      { ...yearly, amount: lump("$7,000") },
+      { kind: "in-year", id: "carpet", label: "Resurface", ...head, amount: lump("$377,000"), year: "10" },
+    ];
+    agreesToTheCent(total(lines, { realRate: "0 %" }), 1_729_000);
   });
 
   // US GSA P100: a difference under 10 % can be judged inconclusive

@@ -88,7 +88,11 @@ describe("three criteria", () => {
 describe("values in doubt", () => {
   test("A ~ N(0.6, 0.1) leads B ~ N(0.5, 0.1) with 0.76025 [SMAA-stoch]", () => {
     const drawnValue = (mean: number): CriterionValue => ({
-      ...{ kind: "drawn", low: 0, high: 1, valueOf: (figure) => figure },
+      ...{ kind: "drawn", low: 0, high: 1 },
+      curve: [
+        { figure: -1, value: -1 },
+        { figure: 2, value: 2 },
+      ],
       distribution: { kind: "normal", mean, deviation: 0.1 },
     });
     const result = ranked({

@@ -16,9 +16,27 @@ describe("distributions of the reference", () => {
     expect(quantile(0.9)).toBeCloseTo(5.545027, 6);
   });
 
-  test("smooth distribution of 0.50, 0.85, 2.00 [pert-mean], exact variance against the classical 0.0625", () => {
-    expect(meanOf(disposal)).toBeCloseTo((0.5 + 4 * 0.85 + 2) / 6, 12);
+  test("smooth distribution of 0.50, 0.85, 2.00 [pert-mean], exact variance against the classical [pert-var-classic]", () => {
+    expect(meanOf(disposal)).toBeCloseTo(0.98333333, 8);
     expect(varianceOf(disposal)).toBeCloseTo(0.07019841, 8);
+    // the classical rule, ((high − low) ÷ 6)², only comes near
+    expect(((2 - 0.5) / 6) ** 2).toBeCloseTo(0.0625, 9);
+    expect(varianceOf(disposal) / 0.0625).toBeGreaterThan(1.12);
+  });
+
+  test("smooth distributions have the shapes of a beta distribution [pert-shape, pert-sym]", () => {
+    // shapes from mean and variance on the unit interval, the method of moments, which is exact for a beta distribution
+    const shapes = (terms: Readonly<{ low: number; likely: number; high: number }>) => {
+      const one: Distribution = { kind: "pert", ...terms };
+      const width = terms.high - terms.low;
+      const [mean, variance] = [(meanOf(one) - terms.low) / width, varianceOf(one) / width ** 2];
+      const both = (mean * (1 - mean)) / variance - 1;
+      return [mean * both, (1 - mean) * both];
+    };
+    const [alpha, beta] = shapes({ low: 0.5, likely: 0.85, high: 2 });
+    expect(alpha).toBeCloseTo(1.933333, 6);
+    expect(beta).toBeCloseTo(4.066667, 6);
+    expect(varianceOf({ kind: "pert", low: 0, likely: 0.5, high: 1 })).toBeCloseTo(0.03571429, 8);
   });
 
   test("lognormal of mean 100 and spread 25 % [lognormal-params]", () => {

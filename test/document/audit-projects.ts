@@ -4,6 +4,7 @@ import { readProjectFile } from "#lib/document";
 import { type Project, type ProjectFile, projectFileSchema } from "#lib/evaluation";
 import { anyLines } from "../cost/lines";
 import { component, workedProject } from "../evaluation/worked-project";
+import { criteria } from "./audit-criteria";
 
 /** Projects whose money and scores hold everything that a workbook has to work out. */
 
@@ -52,6 +53,8 @@ const everyKind = [
     ...{ amount: lump("$45,000"), life: "25 years", firstReplacement: "6", replacedShare: "20 %", escalation: "0.5 %" },
     ...{ removal: lump("$7,000"), removalGivenBy: "bid" },
   }),
+  chain("stand", { amount: lump("$30,000"), life: "12 years", residual: "stated", statedResidual: "$4,321.09" }),
+  chain("pit", { amount: lump("$3,000"), life: "25 years", residual: "stated", statedResidual: "-$800" }),
   chain("gate", { amount: lump("$9,000"), life: "7 years", firstReplacement: "4", givenBy: "owner-estimate" }),
   line("goals", {
     kind: "in-year",
@@ -218,105 +221,6 @@ const costing = {
   },
   comparedWith: { kind: "base-alternative" },
 };
-
-const criterion = (id: string, measure: string, valueFunction: object, changes: object = {}) => ({
-  ...{ id, measure, label: id, reason: "Asked for a test.", gate: { kind: "none" }, weight: "10", valueFunction },
-  ...{ evidence: { least: "stated", shortfall: "keep-open" } },
-  ...changes,
-});
-
-/** Every kind of value function, on figures of every kind. */
-const criteria = [
-  // over a figure that is a range, the least and the greatest value lie inside it
-  criterion("dip", "warranty-years", {
-    ...{ kind: "steps", counted: "from", otherwise: "0.3" },
-    steps: [
-      { at: "5 years", value: "0.9" },
-      { at: "8 years", value: "0.1" },
-      { at: "10 years", value: "0.8" },
-    ],
-  }),
-  criterion("valley", "warranty-years", {
-    kind: "piecewise",
-    knots: [
-      { at: "5 years", value: "0.6" },
-      { at: "7 years", value: "1" },
-      { at: "9 years", value: "0" },
-      { at: "12 years", value: "0.7" },
-    ],
-  }),
-  criterion("edge", "impact-level-as-new", {
-    ...{ kind: "steps", counted: "up-to", otherwise: "0.05" },
-    steps: [
-      { at: "104 g", value: "1" },
-      { at: "105 g", value: "0.5" },
-      { at: "106 g", value: "0.2" },
-    ],
-  }),
-  criterion(
-    "cost",
-    "present-value",
-    { kind: "less-is-better", worst: "$2,000,000", best: "$500,000" },
-    { weight: "35" },
-  ),
-  criterion("hour", "cost-per-hour", {
-    ...{ kind: "steps", counted: "up-to", otherwise: "0" },
-    steps: [
-      { at: "$30/h", value: "1" },
-      { at: "$60/h", value: "0.6" },
-      { at: "$90/h", value: "0.2" },
-    ],
-  }),
-  criterion("price", "price-at-base-date", {
-    kind: "piecewise",
-    knots: [
-      { at: "$400,000", value: "1" },
-      { at: "$800,000", value: "0.7" },
-      { at: "$1,600,000", value: "0" },
-    ],
-  }),
-  criterion("area", "annual-cost-per-area", {
-    kind: "target-window",
-    nothingBelow: "$1/m²",
-    fullFrom: "$5/m²",
-    fullTo: "$9/m²",
-    nothingAbove: "$20/m²",
-  }),
-  criterion(
-    "level",
-    "impact-level-as-new",
-    { kind: "target-window", nothingBelow: "90 g", fullFrom: "105 g", fullTo: "105 g", nothingAbove: "165 g" },
-    { gate: { kind: "below", limit: "165 g" } },
-  ),
-  criterion("mass", "infill-mass-per-area", {
-    ...{ kind: "steps", counted: "from", otherwise: "10 %" },
-    steps: [
-      { at: "2 lb/ft²", value: "0.5" },
-      { at: "3 lb/ft²", value: "0.25" },
-      { at: "6 lb/ft²", value: "1" },
-    ],
-  }),
-  criterion("depth", "infill-depth", {
-    kind: "piecewise",
-    knots: [
-      { at: "5 mm", value: "0.2" },
-      { at: "12 mm", value: "1" },
-      { at: "30 mm", value: "0" },
-    ],
-  }),
-  criterion(
-    "warranty",
-    "warranty-years",
-    { kind: "more-is-better", worst: "4 years", best: "12 years" },
-    { evidence: { least: "guaranteed", shortfall: "counts-as-worst" } },
-  ),
-  criterion(
-    "gate-only",
-    "warranty-years",
-    { kind: "none" },
-    { weight: "0", gate: { kind: "at-least", limit: "8 years" } },
-  ),
-];
 
 /** The conventions that differ from the worked example’s. */
 export type MoneyText = Readonly<Partial<ProjectFile["brief"]["money"]>>;

@@ -35,6 +35,8 @@ describe("the blank form", () => {
       claims: [],
       components: [],
       prices: [],
+      statedTotal: "",
+      statedTotalInWords: "",
       cells: [],
       remarks: [],
     });
@@ -72,11 +74,11 @@ describe("a filled form", () => {
           B5: "3/8 lb/ft²",
         },
         Prices: {
-          A2: "Carpet",
-          B2: "A part with a life, renewed until the study ends",
-          E2: "$4.85/ft²",
-          K2: "10 years",
-          M2: "$0.85/ft²",
+          A5: "Carpet",
+          D5: "A part with a life, renewed until the study ends",
+          G5: "$4.85/ft²",
+          O5: "10 years",
+          Q5: "$0.85/ft²",
         },
       }),
     );
@@ -133,27 +135,27 @@ describe("a filled form", () => {
     const form = read(
       typed({
         Prices: {
-          A2: "Base",
-          B2: "Once, at the base date",
-          C2: "Investment",
-          E2: "$388,000",
-          A3: "Seam work",
-          B3: "Once, in a later year",
-          C3: "Operation and maintenance",
-          E3: "$5,000",
-          F3: "5",
-          A4: "Top-up",
-          B4: "Every year",
-          C4: "Operation and maintenance",
-          D4: "4,000 lb",
-          E4: "$0.38/lb",
-          I4: "9",
-          A5: "Deep cleaning",
-          B5: "Every so many years",
-          C5: "Operation and maintenance",
-          E5: "$3,200",
-          G5: "2 years",
-          J5: "10",
+          A5: "Base",
+          D5: "Once, at the base date",
+          E5: "Investment",
+          G5: "$388,000",
+          A6: "Seam work",
+          D6: "Once, in a later year",
+          E6: "Operation and maintenance",
+          G6: "$5,000",
+          J6: "5",
+          A7: "Top-up",
+          D7: "Every year",
+          E7: "Operation and maintenance",
+          F7: "4,000 lb",
+          G7: "$0.38/lb",
+          M7: "9",
+          A8: "Deep cleaning",
+          D8: "Every so many years",
+          E8: "Operation and maintenance",
+          G8: "$3,200",
+          K8: "2 years",
+          N8: "10",
         },
       }),
     );
@@ -175,15 +177,15 @@ describe("a filled form", () => {
   });
 
   test("keeps a price out of the count whose way of payment is not known, with its text in the note", () => {
-    const form = read(typed({ Prices: { A2: "Base", E2: "$388,000" } }));
+    const form = read(typed({ Prices: { A5: "Base", G5: "$388,000" } }));
     expect(form.prices).toEqual([
       expect.objectContaining({
         kind: "at-base-date",
         amount: { kind: "lump-sum", price: "" },
-        note: "Also in row 2 of the filled form: Price: “$388,000”.",
+        note: "Also in row 5 of the filled form: Price: “$388,000”.",
       }),
     ]);
-    expect(form.cells.find(({ address }) => address === "B2")?.problem).toBe(
+    expect(form.cells.find(({ address }) => address === "D5")?.problem).toBe(
       "Nothing was read. Expected one of “Once, at the base date”, “Once, in a later year”, “Every year”, “Every so many years”, “A part with a life, renewed until the study ends”. Until then the price stands in the note of the line and does not count.",
     );
   });

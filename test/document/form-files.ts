@@ -4,6 +4,7 @@ import { blankBidForm, type FormSetting } from "#lib/document";
 
 export const setting: FormSetting = {
   owner: { key: "project-1", name: "High school field", owner: "Test district" },
+  currency: "USD",
   wanted: ["g-max", "pile-height", "shock-layer"] satisfies readonly PropertyId[],
   ownMaterials: [{ id: "local-sand", label: "Sand from the river" }],
 };

@@ -32,7 +32,7 @@ const full = {
     [`F${freeRow}`]: "year 5",
   },
   Infill: { B1: "In layers, one on the other", A4: "Cork", B4: "1 lb/ft²" },
-  Prices: { A2: "Carpet", B2: "Once, at the base date", C2: "Investment", E2: "$4.85/ft²" },
+  Prices: { A5: "Carpet", D5: "Once, at the base date", E5: "Investment", G5: "$4.85/ft²" },
 };
 
 const estimate: BidText["prices"][number] = {
@@ -135,7 +135,7 @@ describe("mergedBid", () => {
     };
     const bid: BidText = { ...startingBid("A", "First bidder"), prices: [chain] };
     const form = formOf({
-      Prices: { A2: "Carpet", B2: "A part with a life, renewed until the study ends", E2: "$4.85/ft²" },
+      Prices: { A5: "Carpet", D5: "A part with a life, renewed until the study ends", G5: "$4.85/ft²" },
     });
     expect(laidOver(bid, form).bid.prices).toEqual([
       expect.objectContaining({ ...chain, amount: { kind: "per-area", price: "$4.85/ft²" } }),

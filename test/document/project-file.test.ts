@@ -27,15 +27,24 @@ describe("readProjectFile", () => {
       locations: [{ id: "one", x: "10 ft", y: "20 ft", drops: ["98 g", "104 g", "106 g"] as [string, string, string] }],
       depths: [{ id: "first", x: "10 ft", y: "20 ft", depth: "1.5 in" }],
     };
+    const attachment = { name: "report.pdf", kind: "pdf", bytes: 9, sha256: "0".repeat(64) } as const;
     const file = projectFileOf({
       ...{ brief, requirements },
       bids: bids.map(({ id, ...text }) => ({ id, text })),
       campaigns: [{ id: "acceptance", text: campaign }],
       costing: demo.costing ?? null,
       recommendation: demo.recommendation ?? null,
+      attachments: [{ id: "report", text: attachment }],
+      specification: demo.specification ?? null,
+      issues: demo.issues ?? [],
+      ...{ people: null, procedure: null, committee: null, scoresheets: [] },
     });
     const read = readProjectFile(JSON.stringify(file));
-    expect(read.ok && read.value.file).toEqual({ ...demo, campaigns: [{ id: "acceptance", ...campaign }] });
+    expect(read.ok && read.value.file).toEqual({
+      ...demo,
+      campaigns: [{ id: "acceptance", ...campaign }],
+      attachments: [{ id: "report", ...attachment }],
+    });
   });
 
   test("says which field, what was read and what was expected", () => {

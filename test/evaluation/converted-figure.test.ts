@@ -3,6 +3,7 @@ import type { ClaimInput } from "#lib/claim";
 import {
   evaluate,
   measuredFigure,
+  measures,
   type Project,
   projectFileSchema,
   startingBid,
@@ -27,7 +28,9 @@ function shown(claims: readonly Partial<ClaimInput>[], measure: string) {
   const evaluation = evaluate(project);
   const [bid, evaluated] = [project.bids[0], evaluation.bids[0]];
   if (bid === undefined || evaluated === undefined) throw new Error("one bid");
-  return measuredFigure({ ...evaluated, bid, area: evaluation.area }, measure);
+  const judged = measures.find(({ id }) => id === measure);
+  if (judged === undefined) throw new Error(`no measure ${measure}`);
+  return measuredFigure({ ...evaluated, bid, area: evaluation.area }, { id: "judged", measure: judged });
 }
 
 describe("a claimed figure that follows from another claim", () => {

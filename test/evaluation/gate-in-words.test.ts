@@ -11,7 +11,7 @@ function margin(claimed: Claimed, criteria = twoCriteria, units: UnitSystem = "u
   const [evaluated] = evaluation.bids;
   const score = evaluated?.score.criteria[0];
   if (bid === undefined || evaluated === undefined || score === undefined) throw new Error("no bid");
-  const { figure } = measuredFigure({ ...evaluated, bid, area: evaluation.area }, score.criterion.measure.id);
+  const { figure } = measuredFigure({ ...evaluated, bid, area: evaluation.area }, score.criterion);
   return marginInWords(score, figure, units);
 }
 
@@ -52,6 +52,6 @@ describe("gateInWords", () => {
     const [evaluated] = comparison({ A: { level: "118 g", warranty: null } }).evaluation.bids;
     const gate = evaluated?.score.criteria[0]?.criterion.gate;
     if (gate === undefined || gate.kind === "none") throw new Error("no gate");
-    expect(gateInWords(gate, "impactLevel", "metric")).toBe("below 165 g");
+    expect(gateInWords(gate, { dimension: "impactLevel" }, "metric")).toBe("below 165 g");
   });
 });

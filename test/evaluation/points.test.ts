@@ -41,7 +41,10 @@ describe("totalWorking", () => {
     expect(inputs("A")).toEqual(["Impact level: 60 % × 80 = 48", "Warranty: 40 % × 80 = 32"]));
 
   test("carries a missing figure through as a range", () =>
-    expect(inputs("B")).toEqual(["Impact level: 60 % × 50 = 30", "Warranty: 40 % × (0–100) = 0–40"]));
+    expect(inputs("B")).toEqual([
+      "Impact level: 60 % × 50 = 30",
+      "Warranty: 40 % × (0–100) = 0–40. It may be worth anything from its worst to its best.",
+    ]));
 
   test("leads back to the criterion", () =>
     expect(evaluation.bids[0] && totalWorking(evaluation.bids[0].score).inputs[0]?.from).toEqual({

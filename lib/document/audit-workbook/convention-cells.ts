@@ -48,6 +48,7 @@ export function conventionCells(
       ...{ label: "Nominal rate a year, as given", name: names.nominalGiven, style: "inputShare" },
       ...{ number: share(money.nominalRate), note: money.nominalRate?.asEntered ?? "not given" },
     },
+    { label: "Where the rate comes from", text: money.rateSource.trim() || "not named" },
     {
       ...{ label: "General inflation a year", name: names.inflation, style: "inputShare" },
       ...{ number: share(money.inflation), note: money.inflation?.asEntered ?? "not given; an empty cell counts as 0" },

@@ -1,6 +1,7 @@
 import type { Criterion } from "#lib/criteria";
 import { valueFunctions } from "#lib/criteria";
-import { gateInWords } from "#lib/evaluation";
+import { askedOfInWords, gateInWords } from "#lib/evaluation";
+import { withCurrencySign } from "#lib/quantity";
 import { columnName, type Laid } from "./laid";
 import { anchorsOf, inCriterionUnit, unitOfCriterion } from "./score-figures";
 import type { AnchorCells } from "./value-formulas";
@@ -16,6 +17,7 @@ const headings = [
   "Gate",
   "Weakest evidence that counts",
   "If no figure counts",
+  "Part of its points taken off, where less proven",
   "Value where no step holds",
   "",
 ];
@@ -25,11 +27,13 @@ export const worstWord = "counts as the worst";
 const shortfallWords = {
   "keep-open": "stays open",
   "ask-first": "stays open and is asked about",
+  discount: "less proven counts at a discount, else stays open",
   "counts-as-worst": worstWord,
+  "gate-fails": "fails the gate, points stay open",
 } as const;
 
 /** Where a criterion stands on the sheet “Scores”. */
-export type CriterionPlace = Readonly<{ share: string; shortfall: string; anchors: AnchorCells }>;
+export type CriterionPlace = Readonly<{ share: string; shortfall: string; discount: string; anchors: AnchorCells }>;
 
 /** Criteria with weights and anchors: two rows each, the figures above and their values below. */
 export function criteriaRows(laid: Laid, head: number, criteria: readonly Criterion[]): readonly CriterionPlace[] {
@@ -43,24 +47,32 @@ export function criteriaRows(laid: Laid, head: number, criteria: readonly Criter
 }
 
 function criterionRows(laid: Laid, row: number, criterion: Criterion, weights: string): CriterionPlace {
-  const { label, measure, reason, valueFunction, gate, weight, evidence } = criterion;
+  const { label, measure, reason, askedOf, valueFunction, gate, weight, evidence } = criterion;
   const unit = unitOfCriterion(criterion);
   const scores = valueFunction.kind === "none" ? "gate only" : valueFunctions[valueFunction.kind].label;
   const counted =
     valueFunction.kind === "steps"
       ? `, counted ${valueFunction.counted === "from" ? "from the figure up" : "up to the figure"}`
       : "";
-  const texts = [label, measure.label, reason, unit, `${scores}${counted}`];
+  const asked = askedOf.kind === "every-bid" ? "" : ` ${askedOfInWords(askedOf, "us")}`;
+  const texts = [
+    label,
+    measure.label,
+    `${reason}${asked}`,
+    withCurrencySign(unit, measure.currency ?? "USD"),
+    `${scores}${counted}`,
+  ];
   for (const [column, text] of texts.entries()) laid.text(row, column + 1, text);
   laid.number(row, 6, weight, "inputNumber");
   laid.formula(row, 7, `IF(SUM(${weights})=0,0,$F${row}/SUM(${weights}))`, "workedShare");
-  laid.text(row, 8, gate.kind === "none" ? "no gate" : gateInWords(gate, measure.dimension, "us"));
+  laid.text(row, 8, gate.kind === "none" ? "no gate" : gateInWords(gate, measure, "us"));
   laid.text(row, 9, evidence.least.label);
   laid.text(row, 10, shortfallWords[evidence.shortfall], "inputText");
-  if (valueFunction.kind === "steps") laid.number(row, 11, valueFunction.otherwise, "inputNumber");
+  if (evidence.shortfall === "discount") laid.number(row, 11, evidence.discount, "inputNumber");
+  if (valueFunction.kind === "steps") laid.number(row, 12, valueFunction.otherwise, "inputNumber");
   if (valueFunction.kind !== "none") {
-    laid.text(row, 12, "figure", "asked");
-    laid.text(row + 1, 12, "value", "asked");
+    laid.text(row, 13, "figure", "asked");
+    laid.text(row + 1, 13, "value", "asked");
   }
   const anchors = anchorsOf(valueFunction);
   const values = valuesOf(valueFunction);
@@ -75,12 +87,13 @@ function criterionRows(laid: Laid, row: number, criterion: Criterion, weights: s
   return {
     share: `$G$${row}`,
     shortfall: `$J$${row}`,
+    discount: `$K$${row}`,
     anchors: {
       figures: anchors.map((_, index) => at(row)(index)),
       values: anchors.map((_, index) => at(row + 1)(index)),
       figureBlock: block(row),
       valueBlock: block(row + 1),
-      otherwise: `$K$${row}`,
+      otherwise: `$L$${row}`,
     },
   };
 }
@@ -100,5 +113,7 @@ function valuesOf(rule: Criterion["valueFunction"]): readonly (number | string)[
       return rule.steps.map(({ value }) => value);
     case "piecewise":
       return rule.knots.map(({ value }) => value);
+    case "rating":
+      return rule.levels.map(({ value }) => value);
   }
 }

@@ -63,8 +63,11 @@ function chainFormula(part: FlowRow["part"], { year, at, grown, level }: Cells, 
       const borne = `IF(${rule}="${words.usedShare}",${lives?.usedShare},IF(${rule}="${words.full}",1,0))`;
       return `IF(${year}=${names.studyYears},${at("removalAmount")}*${borne}*${grown},0)`;
     }
-    case "residual":
-      return `IF(AND(${year}=${names.studyYears},${at("residual")}="${words.straightLine}"),${lives?.residual}*${level},0)`;
+    case "residual": {
+      const rule = at("residual");
+      const left = `IF(${rule}="${words.straightLine}",${lives?.residual},IF(${rule}="${words.stated}",-${at("statedResidual")},0))`;
+      return `IF(${year}=${names.studyYears},${left}*${level},0)`;
+    }
     case "price":
       throw new RangeError("a part with a life has a first cost and no price");
   }

@@ -33,6 +33,7 @@ const columns = [
   ["replaced", "Share that a renewal replaces", 11],
   ["saving", "Saved at a renewal", 11],
   ["residual", "Value left at the end", 14],
+  ["statedResidual", "Value left at the end, as stated", 14],
   ["removalPriced", "Removal: how it is priced", 18],
   ["removalPrice", "Removal: price or share", 14],
   ["removalPer", "Removal: for each", 12],
@@ -77,4 +78,5 @@ export const words = {
   full: "in full",
   none: "none",
   straightLine: "straight line",
+  stated: "as stated",
 } as const;

@@ -111,8 +111,10 @@ function schedule(laid: Laid, row: number, audit: AuditLine, setting: LineSettin
       yearOr("first", line.firstReplacement, `${names.serviceStart}+${ownCell("life", row)}`);
       share("replaced", line.replacedShare, 1);
       share("saving", line.renewalSaving, 0);
-      const { straightLine, none } = words;
-      laid.text(row, lineColumn("residual"), line.residual === "straight-line" ? straightLine : none, "inputText");
+      const left = { "straight-line": words.straightLine, stated: words.stated, none: words.none };
+      laid.text(row, lineColumn("residual"), left[line.residual], "inputText");
+      if (line.residual === "stated" && line.statedResidual !== null)
+        laid.number(row, lineColumn("statedResidual"), line.statedResidual.value / 100, "inputMoney");
       removal(laid, row, line, audit.levelled ? "levelled" : "inBid", setting);
     }
   }

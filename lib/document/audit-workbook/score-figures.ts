@@ -1,7 +1,14 @@
-import type { Criterion, CriterionScore } from "#lib/criteria";
+import {
+  type Counted,
+  type Criterion,
+  type CriterionScore,
+  type RatingLevel,
+  ratingMeasure,
+  scoredSpan,
+} from "#lib/criteria";
 import { type BidEvaluation, derivedMeasures, measuredFigure, type Project } from "#lib/evaluation";
 import { explainShortfall, type Figure, intervalOfFigure } from "#lib/figure";
-import { type DimensionName, inUnit, measured, type UnitOf, unitFor } from "#lib/quantity";
+import { type DimensionName, type ExactQuantity, inUnit, measured, type UnitOf, unitFor } from "#lib/quantity";
 import type { TotalKey } from "./totals-sheet";
 
 /** A figure that a criterion judges, in the unit that the owner wrote the anchors in; null for an open side. */
@@ -12,7 +19,7 @@ export type JudgedFigure = Readonly<{
     | { kind: "unknown" }
   >;
   /** Whether it counts, as the app has it. */
-  counts: boolean;
+  counts: Counted;
   source: string;
   because: string;
 }>;
@@ -44,8 +51,14 @@ export function unitOfCriterion({ measure: { dimension }, valueFunction, gate }:
   return first.unit;
 }
 
+/** A level of a rating beside the figure that it stands for. */
+const ratingFigure = ({ label, value }: RatingLevel): ExactQuantity => ({
+  ...{ asEntered: label, dimension: "fraction", unit: "%" },
+  value: measured("fraction", value),
+});
+
 /** The figures of a value function in their order. */
-export function anchorsOf(rule: Criterion["valueFunction"]) {
+export function anchorsOf(rule: Criterion["valueFunction"]): readonly ExactQuantity[] {
   switch (rule.kind) {
     case "none":
       return [];
@@ -58,6 +71,8 @@ export function anchorsOf(rule: Criterion["valueFunction"]) {
       return rule.steps.map(({ at }) => at);
     case "piecewise":
       return rule.knots.map(({ at }) => at);
+    case "rating":
+      return rule.levels.map(ratingFigure);
   }
 }
 
@@ -67,26 +82,47 @@ export function judgedFigure(
   evaluated: BidEvaluation,
   score: CriterionScore,
 ): JudgedFigure {
-  const { criterion, because } = score;
+  const { criterion, because, counted: counts } = score;
   const { dimension, id, note } = criterion.measure;
   const unit = unitOfCriterion(criterion);
   const bid = project.bids.find((one) => one.id === evaluated.id);
-  const shown = bid === undefined ? null : measuredFigure({ bid, area, ...evaluated }, id);
+  const shown = bid === undefined ? null : measuredFigure({ bid, area, ...evaluated }, criterion);
   const why = because === null ? "" : explainShortfall(because);
   const total = totals[id];
-  const counts = because === null;
   if (total !== undefined) {
     const factor = thirteenDigits(numberIn(dimension, siOf(dimension, 1, total.unit), unit));
     return { from: { kind: "total", total: total.total, factor }, counts, source: "The sheet “Totals”", because: why };
   }
-  const interval = shown === null ? null : intervalOfFigure(shown.figure);
+  const interval = shown === null ? null : scoredSpan(shown.figure, score.spread);
   const evidence = shown === null ? "" : `shown by: ${shown.evidence}`;
+  if (id === ratingMeasure.id) return { ...ratedCells(criterion, shown?.figure ?? null), counts, because: why };
   const source = [isDerived(id) ? "Worked out by the app" : "Claim of the bid", evidence, note]
     .filter((text) => text !== "")
     .join("; ");
-  if (interval === null) return { from: { kind: "unknown" }, counts, source, because: why };
+  return { from: typedCells(criterion, interval), counts, source, because: why };
+}
+
+/** The ends of a figure in the unit of its criterion. */
+function typedCells(
+  criterion: Criterion,
+  interval: Readonly<{ low: number; high: number }> | null,
+): JudgedFigure["from"] {
+  if (interval === null) return { kind: "unknown" };
+  const unit = unitOfCriterion(criterion);
   const end = (si: number) => (Number.isFinite(si) ? inCriterionUnit(criterion, si, unit) : null);
-  return { from: { kind: "typed", low: end(interval.low), high: end(interval.high) }, counts, source, because: why };
+  return { kind: "typed", low: end(interval.low), high: end(interval.high) };
+}
+
+/** What the committee made of it, with the words of its working: the ratings, and the reason for the agreed value. */
+function ratedCells(criterion: Criterion, figure: Figure | null): Pick<JudgedFigure, "from" | "source"> {
+  const interval = figure === null ? null : intervalOfFigure(figure);
+  if (figure === null || figure.kind === "unknown") return { from: { kind: "unknown" }, source: "The committee" };
+  const { formula, inputs, assumptions } = figure.working;
+  const ratings = inputs.map(({ label, text }) => `${label}: ${text}`);
+  return {
+    from: typedCells(criterion, interval),
+    source: [`The committee, ${formula}`, ...ratings, ...assumptions].join("; "),
+  };
 }
 
 const derived = new Set<string>(derivedMeasures.map(({ id }) => id));

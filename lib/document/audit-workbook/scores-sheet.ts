@@ -1,13 +1,13 @@
 import type { WriteSheet } from "hucre/xlsx";
-import type { CriterionScore } from "#lib/criteria";
-import type { BidEvaluation, Evaluation, Project } from "#lib/evaluation";
+import type { CriterionScore, ScoreRule } from "#lib/criteria";
+import { type BidEvaluation, criteriaOf, type Evaluation, type Project } from "#lib/evaluation";
 import { type CriterionPlace, criteriaRows, worstWord } from "./criteria-rows";
 import type { InputPlaces } from "./inputs-sheet";
 import { Laid } from "./laid";
 import { type JudgedFigure, judgedFigure, unitOfCriterion } from "./score-figures";
 import { openEnd } from "./styles";
 import type { TotalPlaces } from "./totals-sheet";
-import { greatestFormula, leastFormula, valueFormula } from "./value-formulas";
+import { type EndCells, greatestFormula, leastFormula, valueFormula } from "./value-formulas";
 import { fifteenDigits } from "./written-amount";
 
 const scoresSheet = "Scores";
@@ -19,7 +19,7 @@ const scoreHeadings = [
   "Figure, lower end",
   "Figure, upper end",
   "Unit",
-  "Counts (1 or 0)",
+  "Part of its points that counts",
   "Why not",
   "Where the figure comes from",
   "Lower end, as it counts",
@@ -35,6 +35,9 @@ const scoreHeadings = [
   "Points, likely",
   "Points, high",
   "Gate, as the app has it",
+  "Asked of this bid (yes, no, open)",
+  "Worst value there is",
+  "Best value there is",
 ];
 const totalHeadings = [
   "Bid",
@@ -57,7 +60,7 @@ type Setting = Readonly<{ project: Project; evaluation: Evaluation; inputs: Inpu
 export function scoresPage(setting: Setting): WriteSheet {
   const laid = new Laid(scoresSheet);
   const { project, evaluation } = setting;
-  const { criteria } = project.requirements;
+  const criteria = criteriaOf(project);
   laid.text(1, 1, "Scores", "title");
   laid.text(
     2,
@@ -82,7 +85,7 @@ export function scoresPage(setting: Setting): WriteSheet {
   laid.headings(totalHead, totalHeadings);
   for (const [index, bid] of evaluation.bids.entries()) totalRow(laid, totalHead + 1 + index, bid, { first, last });
   return laid.sheet({
-    widths: [14, 30, 30, 16, 26, 12, 30, 34, 20, 24, 14, 14, 14, 16, 16, 16, 16, 12, 12, 12, 30],
+    widths: [14, 30, 30, 16, 26, 12, 30, 34, 20, 24, 14, 14, 14, 16, 16, 16, 16, 12, 12, 12, 30, 20, 12, 12],
     frozen: { rows: 2, columns: 2 },
   });
 }
@@ -95,29 +98,25 @@ function scoreRow(laid: Laid, row: number, { bid, score, place, setting }: Score
   laid.text(row, 1, bid.letter);
   laid.text(row, 2, criterion.label);
   laid.text(row, 5, unitOfCriterion(criterion));
-  figureCells(laid, row, bid.letter, figure, setting);
+  figureCells(laid, row, bid.letter, figure, setting, place.discount);
   laid.text(row, 7, figure.because);
   laid.text(row, 8, figure.source);
-  laid.formula(row, 9, `IF($F${row}=1,$C${row},-${openEnd})`, "workedFigure");
-  laid.formula(row, 10, `IF($F${row}=1,$D${row},${openEnd})`, "workedFigure");
+  laid.formula(row, 9, `IF($F${row}>0,$C${row},-${openEnd})`, "workedFigure");
+  laid.formula(row, 10, `IF($F${row}>0,$D${row},${openEnd})`, "workedFigure");
   laid.formula(row, 11, likelyFormula(`$I${row}`, `$J${row}`), "workedFigure");
   laid.formula(row, 17, place.share, "workedShare");
   laid.text(row, 21, gateWords(score));
+  laid.text(row, 22, askedWords[score.asked], "inputText");
   const rule = criterion.valueFunction;
   if (rule.kind === "none") {
-    for (const column of [12, 13, 14, 15, 16, 18, 19, 20]) laid.text(row, column, "–");
+    for (const column of [12, 13, 14, 15, 16, 18, 19, 20, 23, 24]) laid.text(row, column, "–");
     return;
   }
   const { anchors } = place;
   const ends = { low: `$I${row}`, high: `$J${row}`, atLow: `$L${row}`, atHigh: `$M${row}` };
   laid.formula(row, 12, valueFormula(rule, ends.low, anchors), "workedValue");
   laid.formula(row, 13, valueFormula(rule, ends.high, anchors), "workedValue");
-  laid.formula(row, 14, leastFormula(rule, ends, anchors), "workedValue");
-  const isWorst = `${place.shortfall}="${worstWord}"`;
-  const likely = valueFormula(rule, `$K${row}`, anchors);
-  laid.formula(row, 15, `IF($F${row}=1,${likely},IF(${isWorst},$N${row},"${openWord}"))`, "workedValue");
-  const greatest = greatestFormula(rule, ends, anchors);
-  laid.formula(row, 16, `IF(AND($F${row}<>1,${isWorst}),$N${row},${greatest})`, "workedValue");
+  valueCells(laid, row, { rule, place, ends });
   for (const [column, value] of [
     [18, "N"],
     [20, "P"],
@@ -125,6 +124,33 @@ function scoreRow(laid: Laid, row: number, { bid, score, place, setting }: Score
     laid.formula(row, column, `100*$Q${row}*$${value}${row}`, "workedPoints");
   laid.formula(row, 19, `IF(ISNUMBER($O${row}),100*$Q${row}*$O${row},"${openWord}")`, "workedPoints");
 }
+
+type ValueSetting = Readonly<{ rule: ScoreRule; place: CriterionPlace; ends: EndCells }>;
+
+/** The least, likely and greatest value: in full, less what a weaker proof takes off, or all there is where nothing is asked. */
+function valueCells(laid: Laid, row: number, { rule, place, ends }: ValueSetting): void {
+  const { anchors, shortfall } = place;
+  const [counts, asked, worst, best] = ["F", "V", "W", "X"].map((column) => `$${column}${row}`);
+  const isWorst = `AND(${counts}=0,${shortfall}="${worstWord}")`;
+  const lessened = (value: string) =>
+    `IF(AND(${counts}>0,${counts}<1),${worst}+${counts}*(${value}-${worst}),${value})`;
+  const likely = lessened(valueFormula(rule, `$K${row}`, anchors));
+  const shown = `IF(${counts}>0,${likely},IF(${isWorst},${worst},"${openWord}"))`;
+  const greatest = `IF(${isWorst},${worst},${lessened(greatestFormula(rule, ends, anchors))})`;
+  const least = lessened(leastFormula(rule, ends, anchors));
+  laid.formula(row, 14, `IF(${asked}="no",${best},${least})`, "workedValue");
+  laid.formula(row, 15, `IF(${asked}="no",${best},IF(${asked}="${openWord}","${openWord}",${shown}))`, "workedValue");
+  laid.formula(row, 16, `IF(${asked}="yes",${greatest},${best})`, "workedValue");
+  const all = { low: `-${openEnd}`, high: `${openEnd}` };
+  const atEnds = {
+    atLow: valueFormula(rule, all.low, anchors),
+    atHigh: valueFormula(rule, all.high, anchors),
+  };
+  laid.formula(row, 23, leastFormula(rule, { ...all, ...atEnds }, anchors), "workedValue");
+  laid.formula(row, 24, greatestFormula(rule, { ...all, ...atEnds }, anchors), "workedValue");
+}
+
+const askedWords = { yes: "yes", no: "no", "not decided": openWord } as const;
 
 /** The middle of a range, the bound of a figure that is open on one side. */
 const likelyFormula = (low: string, high: string): string =>
@@ -136,6 +162,7 @@ function figureCells(
   letter: string,
   { from, counts }: JudgedFigure,
   { inputs, totals }: Setting,
+  discount: string,
 ): void {
   switch (from.kind) {
     case "unknown":
@@ -145,7 +172,8 @@ function figureCells(
     case "typed":
       laid.number(row, 3, from.low ?? -openEnd, "inputFigure");
       laid.number(row, 4, from.high ?? openEnd, "inputFigure");
-      laid.number(row, 6, counts ? 1 : 0, "inputYear");
+      if (counts === "at a discount") laid.formula(row, 6, `1-${discount}`, "workedValue");
+      else laid.number(row, 6, counts === "in full" ? 1 : 0, "inputYear");
       return;
     case "total": {
       const total = totals.of(letter, from.total);
@@ -179,7 +207,9 @@ function totalRow(
   laid.formula(row, 3, whereWeighed(sum("R")), "workedPoints");
   laid.formula(row, 4, whereWeighed(`IF(${open},"${openWord}",${sum("S")})`), "workedPoints");
   laid.formula(row, 5, whereWeighed(sum("T")), "workedPoints");
-  laid.formula(row, 6, `SUMIFS(${block("Q")},${block("A")},$A${row},${block("F")},1)`, "workedShare");
+  const shareWhere = (condition: string) => `SUMIFS(${block("Q")},${block("A")},$A${row},${condition})`;
+  const inFull = shareWhere(`${block("F")},1,${block("V")},"yes"`);
+  laid.formula(row, 6, `${inFull}+${shareWhere(`${block("V")},"no"`)}`, "workedShare");
   for (const [index, part] of (["low", "likely", "high"] as const).entries()) {
     const points = score.total?.[part] ?? null;
     if (points === null) laid.text(row, 7 + index, score.total === null ? "nothing weighs" : openWord);

@@ -33,6 +33,7 @@ export function valueFormula(rule: ScoreRule, x: string, anchors: AnchorCells): 
       return rule.counted === "from"
         ? `IF(${x}<${cell(figures, 0)},${otherwise},LOOKUP(${x},${figureBlock},${valueBlock}))`
         : `IF(${x}>${cell(figures, -1)},${otherwise},INDEX(${valueBlock},1,SUMPRODUCT(1*(${figureBlock}<${x}))+1))`;
+    case "rating": // straight through its levels, each of which is worth its own figure
     case "piecewise": {
       const place = `MATCH(${x},${figureBlock},1)`;
       const at = (block: string, further: string) => `INDEX(${block},1,${place}${further})`;
@@ -62,6 +63,7 @@ export function greatestFormula(rule: ScoreRule, ends: EndCells, anchors: Anchor
   switch (rule.kind) {
     case "more-is-better":
     case "less-is-better":
+    case "rating":
       return `MAX(${atLow},${atHigh})`;
     case "target-window": {
       const nearest = `MIN(MAX(${cell(figures, 1)},${low}),${high})`;

@@ -1,8 +1,9 @@
 import { type CellStyle, type DataValidation, type WriteSheet, writeXlsx } from "hucre/xlsx";
 import { type Property, type PropertyId, properties, propertyGroups, propertyOf } from "#lib/claim";
+import type { CurrencyCode } from "#lib/quantity";
 import { addressOf } from "../workbook/cell";
 import { askedOf } from "./hints";
-import { instructions } from "./instructions";
+import { instructionsIn } from "./instructions";
 import {
   allMethods,
   categoryLabels,
@@ -14,6 +15,8 @@ import {
   methodLabels,
   placementLabels,
   propertyLabels,
+  roleLabels,
+  sumLabels,
   usualConditions,
 } from "./lists";
 import type { FormOwner, NamedMaterial } from "./model";
@@ -33,6 +36,8 @@ import { formVersion } from "./version";
 /** What a blank form is made from. */
 export type FormSetting = Readonly<{
   owner: FormOwner;
+  /** The prices of the examples are in it. */
+  currency: CurrencyCode;
   /** The properties that the owner asks for, in the owner's order. */
   wanted: readonly PropertyId[];
   ownMaterials: readonly NamedMaterial[];
@@ -125,7 +130,7 @@ export function blankBidForm(setting: FormSetting): Promise<Uint8Array> {
   const lists = formLists(setting.ownMaterials);
   return writeXlsx({
     sheets: [
-      instructionsPage(setting.owner),
+      instructionsPage(setting),
       claimsPage(setting.wanted, lists),
       infillPage(setting.ownMaterials, lists),
       pricesPage(lists),
@@ -136,7 +141,7 @@ export function blankBidForm(setting: FormSetting): Promise<Uint8Array> {
   });
 }
 
-function instructionsPage({ key, name, owner }: FormOwner): WriteSheet {
+function instructionsPage({ owner: { key, name, owner }, currency }: FormSetting): WriteSheet {
   const laid = new Laid();
   laid.put(1, 1, "Bid form", "title");
   const texts = { project: name, owner, version: formVersion, key };
@@ -148,7 +153,7 @@ function instructionsPage({ key, name, owner }: FormOwner): WriteSheet {
     laid.put(index + 7, 1, singleCells[id].labelText, "asked");
     laid.put(index + 7, 2, null, "entry");
   }
-  for (const [index, [subject, text]] of instructions.entries()) {
+  for (const [index, [subject, text]] of instructionsIn(currency).entries()) {
     laid.put(index + 10, 1, subject, "asked");
     laid.put(index + 10, 2, text, "plain");
   }
@@ -213,9 +218,15 @@ function infillPage(own: readonly NamedMaterial[], lists: Lists): WriteSheet {
 function pricesPage(lists: Lists): WriteSheet {
   const laid = new Laid();
   const { columns, headingRow, sheet } = pricesTable;
+  for (const [index, id] of (["statedTotal", "statedTotalInWords"] as const).entries()) {
+    laid.put(index + 1, 1, singleCells[id].labelText, "asked");
+    laid.put(index + 1, 2, null, "entry");
+  }
   headings(laid, pricesTable);
   entryRows(laid, pricesTable, priceRows);
   const span = spanOf(pricesTable, priceRows);
+  laid.offer(span("role"), lists.areaOf(roleLabels), "only");
+  laid.offer(span("shareOf"), lists.areaOf(sumLabels), "only");
   laid.offer(span("kind"), lists.areaOf(kindLabels), "only");
   laid.offer(span("category"), lists.areaOf(categoryLabels), "only");
   return laid.sheet(sheet, { columns: widths(columns), freezePane: { rows: headingRow, columns: 1 } });

@@ -44,6 +44,7 @@ export function readBidForm(file: Uint8Array, expected: FormExpected): Result<Fi
   const changed =
     labelChanged(instructions, [singleCells.bidder, singleCells.system]) ??
     labelChanged(infill, [singleCells.placement]) ??
+    labelChanged(prices, [singleCells.statedTotal, singleCells.statedTotalInWords]) ??
     tableChanged(claims, claimsTable) ??
     tableChanged(infill, infillTable) ??
     tableChanged(prices, pricesTable);
@@ -59,11 +60,17 @@ export function readBidForm(file: Uint8Array, expected: FormExpected): Result<Fi
     claims: claimed.claims,
     components: filling.components,
     prices: priced.prices,
+    statedTotal: priced.statedTotal,
+    statedTotalInWords: priced.statedTotalInWords,
     cells: [...head, ...claimed.cells, ...filling.cells, ...priced.cells],
     remarks: remarksOn(workbook.value, [
       ...outside(claims, claimsTable, []),
       ...outside(infill, infillTable, [singleCells.placement.label, singleCells.placement.entry]),
-      ...outside(prices, pricesTable, []),
+      ...outside(
+        prices,
+        pricesTable,
+        [singleCells.statedTotal, singleCells.statedTotalInWords].flatMap(({ label, entry }) => [label, entry]),
+      ),
     ]),
   });
 }

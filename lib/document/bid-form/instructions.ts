@@ -1,9 +1,15 @@
 import { claimFieldLabels, evidenceLevels } from "#lib/claim";
+import { type CurrencyCode, withCurrencySign } from "#lib/quantity";
 import { priceColumns } from "./price-columns";
-import { claimsTable, infillTable, pricesTable } from "./sheets";
+import { claimsTable, infillTable, pricesTable, singleCells } from "./sheets";
+
+type Instruction = readonly [subject: string, text: string];
 
 /** What a bidder reads before filling the form: a subject and what is to be known about it. */
-export const instructions: readonly (readonly [subject: string, text: string])[] = [
+export const instructionsIn = (currency: CurrencyCode): readonly Instruction[] =>
+  instructions.map(([subject, text]) => [subject, withCurrencySign(text, currency)]);
+
+const instructions: readonly Instruction[] = [
   [
     "What to fill",
     "Fill the white cells. Grey cells belong to the form and are locked, so that every bid can be read alike. Leave a cell empty where you have nothing to say; do not write zero for it.",
@@ -33,6 +39,10 @@ export const instructions: readonly (readonly [subject: string, text: string])[]
     "A short name of the field that the figure was measured on, the same for all its figures; no place or person need be named. Figures of two fields or more show how fields of your system differ.",
   ],
   [claimFieldLabels.fieldCount, "For a mean over several fields: how many. Empty for one."],
+  [
+    claimFieldLabels.spread,
+    "How single results scatter, where the report states it: 6 g, or 5 % of the figure. Leave it empty where it does not.",
+  ],
   ...evidenceLevels.map(({ label, definition }) => [`Evidence: ${label}`, definition] as const),
   ["Evidence left empty", "Then the claim counts as stated, the lowest level."],
   ["Document and page", "Where in your bid the figure can be read."],
@@ -51,6 +61,10 @@ export const instructions: readonly (readonly [subject: string, text: string])[]
   [
     `Sheet ${pricesTable.sheet}`,
     "One price a row. Fill the columns that its way of payment needs; the others stay empty.",
+  ],
+  [
+    `${pricesTable.sheet}: ${singleCells.statedTotal.labelText}`,
+    "All that is paid once at the base date or bought with a life, without alternates, unit prices for extra work and options. It is held against the prices below and against the sum in words.",
   ],
   ...priceColumns
     .filter(({ hint }) => hint !== "")

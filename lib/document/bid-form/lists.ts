@@ -3,6 +3,7 @@ import { costCategories, costLines } from "#lib/cost";
 import { infillMaterials } from "#lib/material";
 import { addressOf } from "../workbook/cell";
 import type { NamedMaterial } from "./model";
+import { biddersRoles, biddersSums } from "./price-columns";
 import { listsSheet } from "./sheets";
 
 export const notStated = "not stated";
@@ -37,6 +38,9 @@ export const categoryLabels: readonly string[] = Object.entries(costCategories)
   .filter(([category]) => category !== "owners-addition")
   .map(([, { label }]) => label);
 
+export const roleLabels: readonly string[] = Object.values(biddersRoles).map(({ label }) => label);
+export const sumLabels: readonly string[] = Object.values(biddersSums).map(({ label }) => label);
+
 export const materialLabels = (own: readonly NamedMaterial[]): readonly string[] => [
   ...new Set([...own, ...infillMaterials].map(({ label }) => label)),
 ];
@@ -57,7 +61,7 @@ export function formLists(own: readonly NamedMaterial[]): Lists {
     columns.push(texts);
   };
   for (const list of [evidenceLabels, placementLabels, propertyLabels, allMethods, usualConditions]) add(list);
-  for (const list of [kindLabels, categoryLabels, materialLabels(own)]) add(list);
+  for (const list of [roleLabels, kindLabels, categoryLabels, sumLabels, materialLabels(own)]) add(list);
   for (const property of properties) {
     add(methodLabels(property));
     if (property.kind === "choice") add(property.choices.map(({ label }) => label));

@@ -13,7 +13,7 @@ import {
   propertyOf,
   testedBuilds,
 } from "#lib/claim";
-import { costCategories, costLines } from "#lib/cost";
+import { costCategories, costLines, priceRoles, shareOfWords } from "#lib/cost";
 import type { BidText } from "#lib/evaluation";
 import { infillMaterials } from "#lib/material";
 import { type EntryTexts, type FormChange, textChanges } from "./change";
@@ -21,7 +21,7 @@ import { headingOf } from "./form-rows";
 import { notStated, placements } from "./lists";
 import type { ComponentText, FilledForm, NamedMaterial, PriceText } from "./model";
 import { type Pair, paired } from "./paired";
-import { claimsTable, infillTable } from "./sheets";
+import { claimsTable, infillTable, singleCells } from "./sheets";
 
 type StandingClaim = BidText["claims"][number];
 
@@ -40,8 +40,8 @@ export type MergedBid = Readonly<{ bid: BidText; changes: readonly FormChange[] 
 
 /**
  * Puts a filled form into a bid. An entry that the form says again keeps its id and the owner's note; an entry whose
- * text is the same is left as it stands. Where the form's cells are empty for bidder, surface and placement, the bid's
- * own texts stay.
+ * text is the same is left as it stands. Where the form's cells are empty for bidder, surface, placement and the sums, the
+ * bid's own texts stay.
  */
 export function mergedBid(bid: BidText, form: FilledForm, setting: MergeSetting): MergedBid {
   const taken = [...bid.infill.components, ...bid.claims, ...bid.prices].map(({ id }) => id);
@@ -67,18 +67,22 @@ export function mergedBid(bid: BidText, form: FilledForm, setting: MergeSetting)
 }
 
 function headMerged(bid: BidText, form: FilledForm) {
-  const texts = { bidder: form.bidder || bid.bidder, system: form.system || bid.system };
+  const texts = {
+    bidder: form.bidder || bid.bidder,
+    system: form.system || bid.system,
+    statedTotal: form.statedTotal || bid.statedTotal,
+    statedTotalInWords: form.statedTotalInWords || bid.statedTotalInWords,
+  };
   const says = form.placement !== "" || form.components.length > 0;
   const placement = (says ? form.placement : bid.infill.placement) as BidText["infill"]["placement"];
-  const shown = (bidder: string, system: string, lie: string): EntryTexts => ({
-    Bidder: bidder,
-    "Kind of surface": system,
+  const shown = (head: Partial<typeof texts>, lie: string): EntryTexts => ({
+    Bidder: head.bidder ?? "",
+    "Kind of surface": head.system ?? "",
     "How the materials lie": placements[lie as keyof typeof placements] ?? lie,
+    [singleCells.statedTotal.labelText]: head.statedTotal ?? "",
+    [singleCells.statedTotalInWords.labelText]: head.statedTotalInWords ?? "",
   });
-  const changed = textChanges(
-    shown(bid.bidder, bid.system, bid.infill.placement),
-    shown(texts.bidder, texts.system, placement),
-  );
+  const changed = textChanges(shown(bid, bid.infill.placement), shown(texts, placement));
   const changes: readonly FormChange[] =
     changed.length === 0 ? [] : [{ part: "The bid", what: "The bid", kind: "changed", texts: changed }];
   return { texts, placement, changes };
@@ -261,12 +265,15 @@ function priceList(before: readonly PriceText[], after: readonly PriceText[]): L
 
 const isBidders = ({ givenBy }: PriceText): boolean => givenBy === "bid";
 
-/** Rules for the end of the study are the owner's, and so is the life where the form gives none. */
+/**
+ * Rules for the end of the study are the owner's, and so are what the price is spent on, whether it is accepted, and
+ * its life and its place in the bid where the form gives none.
+ */
 function joinedPrice(standing: PriceText, said: PriceText): PriceText {
-  const { role, purpose, statedExtension } = standing;
-  const own = { ...{ role, purpose, statedExtension }, id: standing.id, note: noteOf(standing.note, said.note) };
+  const { purpose, id, note } = standing;
+  const own = { purpose, id, note: noteOf(note, said.note), role: joinedRole(standing.role, said.role) };
   if (standing.kind !== "replacement-chain" || said.kind !== "replacement-chain") return { ...said, ...own };
-  const { removalAtStudyEnd, residual, reuse, firstReplacement, replacedShare } = standing;
+  const { removalAtStudyEnd, residual, statedResidual, reuse, firstReplacement, replacedShare } = standing;
   const life =
     trimmed(said.life) === "" && standing.lifeGivenBy === "owner-estimate"
       ? { life: standing.life, lifeGivenBy: standing.lifeGivenBy }
@@ -276,12 +283,15 @@ function joinedPrice(standing: PriceText, said: PriceText): PriceText {
       ? { removal: standing.removal, removalGivenBy: standing.removalGivenBy }
       : {};
   const ends = {
-    ...{ reuse, firstReplacement, replacedShare },
+    ...{ reuse, firstReplacement, replacedShare, statedResidual },
     ...(removalAtStudyEnd === undefined ? {} : { removalAtStudyEnd }),
     ...(residual === undefined ? {} : { residual }),
   };
   return { ...said, ...ends, ...life, ...removal, ...own };
 }
+
+const joinedRole = (standing: PriceText["role"], said: PriceText["role"]): PriceText["role"] =>
+  said === undefined ? standing : said.kind === standing?.kind ? { ...standing, ...said } : said;
 
 type AmountText = PriceText["amount"];
 const amountText = (amount: AmountText | null | undefined): string => {
@@ -290,7 +300,7 @@ const amountText = (amount: AmountText | null | undefined): string => {
     case "per-unit":
       return `${trimmed(amount.quantity)} at ${trimmed(amount.unitPrice)}`;
     case "share":
-      return `${trimmed(amount.share)} of the sum`;
+      return `${trimmed(amount.share)} of ${shareOfWords[amount.of] ?? trimmed(amount.of)}`;
     default:
       return trimmed(amount.price);
   }
@@ -298,7 +308,7 @@ const amountText = (amount: AmountText | null | undefined): string => {
 
 /** A price line in words. What the owner decides about it is left out, and so is who gives it. */
 function priceTexts(price: PriceText): EntryTexts {
-  const { id: _, kind, givenBy: __, amount, ...rest } = price;
+  const { id: _, kind, givenBy: __, amount, role = { kind: "base-bid" }, ...rest } = price;
   const held: Readonly<Record<string, unknown>> = rest;
   const text = (field: string): string => {
     const written = held[field];
@@ -306,9 +316,12 @@ function priceTexts(price: PriceText): EntryTexts {
   };
   return {
     "What it is for": trimmed(price.label),
+    "Place in the bid": priceRoles[role.kind]?.label ?? role.kind,
+    "Open until": "expires" in role ? trimmed(role.expires) : "",
     "How it is paid": costLines[kind].label,
     "Counted under": "category" in price ? (costCategories[price.category]?.label ?? price.category) : "",
     Price: amountText(amount),
+    Extension: text("statedExtension"),
     "In year": text("year"),
     Every: text("every"),
     "First year": text("from"),

@@ -35,6 +35,9 @@ export type FilledForm = Readonly<{
   claims: readonly ClaimText[];
   components: readonly ComponentText[];
   prices: readonly PriceText[];
+  /** The sum of the form in figures and in words; empty where it states none. */
+  statedTotal: string;
+  statedTotalInWords: string;
   /** Every filled entry cell, in the order of the sheets. */
   cells: readonly FormCell[];
   /** What else was found and not read, in sentences. */

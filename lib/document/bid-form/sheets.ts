@@ -21,6 +21,7 @@ const formClaimFields = claimFields.filter((field): field is FormClaimField => f
 const claimHeadings: Readonly<Record<string, string>> = {
   ...{ method: "Test method", words: "In the bid's words" },
   ...{ testField: claimFieldLabels.testField, fieldCount: claimFieldLabels.fieldCount },
+  spread: claimFieldLabels.spread,
 };
 const claimWidths: Readonly<Record<string, number>> = {
   property: 30,
@@ -69,7 +70,7 @@ export const infillTable: Table<ComponentField> = {
 
 export const pricesTable: Table<PriceField> = {
   sheet: "Prices",
-  headingRow: 1,
+  headingRow: 4,
   columns: priceColumns.map(({ field, heading, width }) => ({ kind: "entry", field, heading, width })),
 };
 
@@ -81,6 +82,8 @@ export const singleCells = {
   key: { sheet: "Instructions", label: "A5", labelText: "Project key", entry: "B5" },
   bidder: { sheet: "Instructions", label: "A7", labelText: "Bidder", entry: "B7" },
   system: { sheet: "Instructions", label: "A8", labelText: "Kind of surface", entry: "B8" },
+  statedTotal: { sheet: "Prices", label: "A1", labelText: "Sum of the bid in figures", entry: "B1" },
+  statedTotalInWords: { sheet: "Prices", label: "A2", labelText: "The same sum in words", entry: "B2" },
   placement: { sheet: "Infill", label: "A1", labelText: "How the materials lie", entry: "B1" },
 } as const;
 

@@ -128,10 +128,11 @@ function decidingText(
   const bid = bids.find(({ id }) => id === evaluated.id);
   const score = evaluated.score.criteria.find((candidate) => candidate.criterion.id === criterion);
   if (bid === undefined || score === undefined) return "not known";
-  const { figure } = measuredFigure({ ...evaluated, bid, area }, score.criterion.measure.id);
+  const { figure } = measuredFigure({ ...evaluated, bid, area }, score.criterion);
+  if (score.asked === "no") return "not asked of it";
   if (figure.kind === "unknown") return score.because?.kind === "not-comparable" ? "not comparable" : "not shown";
   const text = formatFigure(figure, units);
-  return score.because === null ? text : `${text}, not proven as asked`;
+  return score.because?.kind === "weak-evidence" ? `${text}, not proven as asked` : text;
 }
 
 function firmnessOf(project: Project, evaluation: Evaluation): readonly string[] {
@@ -161,7 +162,8 @@ function otherWaysToDecide(leader: string, evaluation: Evaluation, nameOf: (id: 
 const whyOpen = ({ because }: OpenFigure): string => {
   if (because === null) return "range across the limit";
   if (because.kind === "not-comparable") return "not comparable";
-  return because.kind === "weak-evidence" ? "not proven as asked" : "not shown";
+  if (because.kind === "weak-evidence") return "not proven as asked";
+  return because.kind === "missing-input" ? "not known" : "not shown";
 };
 
 function unknownLine(bid: BidEvaluation): Recommendation["notKnown"] {

@@ -44,7 +44,7 @@ function blockLines(block: PrintedBlock, number: string): readonly string[] {
       return ["", ...hanging(number === "" ? "" : `${number}  `, block.text), ""];
     case "paragraph":
       return block.number === undefined
-        ? [...hanging("", plainOf(block.text)), ""]
+        ? ["", ...hanging("", plainOf(block.text)), ""]
         : hanging(numbered(number, depthOf(block.number)), plainOf(block.text));
     case "list":
       return [

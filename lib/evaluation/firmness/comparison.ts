@@ -1,5 +1,14 @@
-import { type BidScore, type Criterion, type CriterionScore, placingValue } from "#lib/criteria";
+import {
+  type BidScore,
+  type Criterion,
+  type CriterionScore,
+  type CurvePoint,
+  discountedValue,
+  placingValue,
+  valueCurve,
+} from "#lib/criteria";
 import type { Comparison, CriterionValue, KnownBids } from "#lib/robustness";
+import type { Distribution } from "#lib/sampling";
 import type { Evaluation } from "../model";
 
 /** The scores of a bid that carry weight, in the order of the criteria. */
@@ -18,12 +27,28 @@ export const weighingShares = ({ bids }: Evaluation): readonly number[] => {
   return first === undefined ? [] : weighingScores(first.score).map(({ share }) => share);
 };
 
-/** A claim with a range or a tolerance, or one that does not count as proven, may be worth anything between two values. */
-function valueOn({ value }: CriterionScore): CriterionValue {
-  if (value === null) throw new RangeError("a criterion that carries weight has a value function");
+/**
+ * One value, a value as it follows from a figure that scatters, or anything between two values where no figure counts
+ * or the figure is open on a side.
+ */
+function valueOn({ criterion, value, spread, counted }: CriterionScore): CriterionValue {
+  const { valueFunction } = criterion;
+  if (value === null || valueFunction.kind === "none")
+    throw new RangeError("a criterion that carries weight has a value function");
   const { low, high } = value;
-  return low === high ? { kind: "known", value: low } : { kind: "between", low, high };
+  if (low === high) return { kind: "known", value: low };
+  const corners = valueCurve(valueFunction);
+  if (spread === null || isEvenThroughout(spread, corners)) return { kind: "between", low, high };
+  const curve =
+    counted === "at a discount"
+      ? corners.map((corner) => ({ ...corner, value: discountedValue(criterion, corner.value) }))
+      : corners;
+  return { kind: "drawn", distribution: spread, curve, low, high };
 }
+
+/** Figures alike over a piece without a corner are values alike between its ends. */
+const isEvenThroughout = (spread: Distribution, corners: readonly CurvePoint[]): boolean =>
+  spread.kind === "uniform" && corners.every(({ figure }) => figure <= spread.low || spread.high <= figure);
 
 /**
  * The bids as plain values and weights, for the questions of how firm their order is. Bids that fail a gate are out. A

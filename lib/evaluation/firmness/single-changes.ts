@@ -1,6 +1,7 @@
 import {
   type Criterion,
   type CriterionScore,
+  discountedValue,
   gateDecision,
   likelyFigure,
   placingValue,
@@ -69,11 +70,17 @@ export function singleChanges(
   );
 }
 
+/** What a figure would be worth: one shown by less than asked for stays so, whatever it is. */
+const worthAt = ({ criterion, counted }: CriterionScore, rule: ScoreRule, figure: number): number => {
+  const value = valueAt(rule, figure);
+  return counted === "at a discount" ? discountedValue(criterion, value) : value;
+};
+
 /** The figure that a score rests on, in SI; null where none counts. */
 function shownFigure(project: Project, { area }: Evaluation, bid: BidEvaluation, score: CriterionScore): number | null {
   const entered = project.bids.find(({ id }) => id === bid.id);
-  if (score.because !== null || entered === undefined) return null;
-  const { figure } = measuredFigure({ ...bid, bid: entered, area }, score.criterion.measure.id);
+  if (score.counted === "not" || score.asked !== "yes" || entered === undefined) return null;
+  const { figure } = measuredFigure({ ...bid, bid: entered, area }, score.criterion);
   return figure.kind === "unknown" ? null : likelyFigure(figure);
 }
 
@@ -118,10 +125,13 @@ function figureChanges(project: Project, evaluation: Evaluation, { bid, leadNow 
     const { id, label, valueFunction } = criterion;
     const shown = shownFigure(project, evaluation, bid, score);
     // money is moved by the price, not figure by figure
-    if (valueFunction.kind === "none" || (isCostCriterion(criterion) && shown !== null)) return [];
+    if (valueFunction.kind === "none" || (isCostCriterion(criterion) && shown !== null) || score.asked === "no")
+      return [];
     const now = placingValue(score);
     const lead = (at: number) =>
-      passesGate(criterion, at) ? leadNow + share * (valueAt(valueFunction, at) - now) : Number.NEGATIVE_INFINITY;
+      passesGate(criterion, at)
+        ? leadNow + share * (worthAt(score, valueFunction, at) - now)
+        : Number.NEGATIVE_INFINITY;
     const figures = valueCurve(valueFunction).map(({ figure }) => figure);
     return ([1, -1] as const).flatMap((direction): readonly Offered[] => {
       const end = direction === 1 ? Math.min(...figures) : Math.max(...figures);

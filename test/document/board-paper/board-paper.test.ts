@@ -1,12 +1,19 @@
 import { describe, expect, test } from "vitest";
-import { boardPaper, printedPaper, widestGrade } from "#lib/document";
+import { boardPaper, type PaperFacts, printedPaper, widestGrade } from "#lib/document";
 import { evaluate, type Project, type ProjectFile, projectFileSchema, withoutNames } from "#lib/evaluation";
+import { startingProcedure } from "#lib/procedure";
 import { nothingWritten, type OwnersWords, type PaperPart, paperParts } from "#lib/recommendation";
 import demonstration from "../../../app/_demo/demonstration-project.json";
 
 const demo = projectFileSchema.parse(demonstration as unknown as ProjectFile);
 const demoEvaluation = evaluate(demo);
-const facts = { project: "Field", owner: "District", notice: "", date: "2026-11-26" };
+const facts: PaperFacts = {
+  project: "Field",
+  owner: "District",
+  notice: "",
+  date: "2026-11-26",
+  procedure: startingProcedure,
+};
 
 const paperOf = (words: OwnersWords = nothingWritten, project: Project = demo, units: "us" | "metric" = "us") =>
   boardPaper(project, project === demo ? demoEvaluation : evaluate(project), words, units);

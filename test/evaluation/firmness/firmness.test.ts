@@ -84,6 +84,9 @@ describe("comparisonOf", () => {
     expect(dominances(that)).toEqual([{ bid: "bid-b", over: "bid-a", weights: "owners-order" }]);
   });
 
+  /** Seconds of the year that warranties are counted in. */
+  const year = 365 * 24 * 3600;
+
   test("lets what is not proven, ranged or given with a tolerance lie between its worst and its best", () => {
     const { evaluation } = comparison({
       A: { level: "140–150 g", warranty: "8 years" },
@@ -106,7 +109,15 @@ describe("comparisonOf", () => {
           ...{ bid: "bid-b", standing: "in" },
           values: [
             { kind: "between", low: 0, high: 1 },
-            { kind: "between", low: 0.4, high: 0.6 },
+            // "±": likely in the middle, and worth 0 to 1 on 0 to 10 years of 365 days
+            {
+              ...{ kind: "drawn", low: 0.4, high: 0.6 },
+              distribution: { kind: "triangular", low: 4 * year, likely: 5 * year, high: 6 * year },
+              curve: [
+                { figure: 0, value: 0 },
+                { figure: 10 * year, value: 1 },
+              ],
+            },
           ],
         },
         {
