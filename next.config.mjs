@@ -17,6 +17,7 @@ export default {
   headers: async () => [{ source: "/:path*", headers: steadyHeaders }],
   // Browsers ask for this address by themselves where a page has not named its icon yet.
   rewrites: async () => [{ source: "/favicon.ico", destination: "/icon.svg" }],
-  // proxy.ts refuses what announces more than 1 MB; these two hold for what comes without saying so.
-  experimental: { serverActions: { bodySizeLimit: "1mb" }, proxyClientMaxBodySize: "1mb" },
+  // proxy.ts refuses what announces more than its address takes, and what announces nothing; these hold besides. The
+  // second is the size of the largest file that is kept (lib/attachment/limits.ts), as it counts for all addresses.
+  experimental: { serverActions: { bodySizeLimit: "1mb" }, proxyClientMaxBodySize: "25mb" },
 };

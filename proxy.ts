@@ -1,9 +1,25 @@
 import { randomBytes } from "node:crypto";
 import { type NextRequest, NextResponse } from "next/server";
 import { isLoopbackHost, isSameOrigin } from "#lib/access";
+import { attachmentLimits } from "#lib/attachment";
+import { givesFile, takesFile } from "./app/_file-addresses";
 
-/** Bytes a request may carry. The largest thing sent is one project as a file. */
-const bodyLimit = 1024 * 1024;
+const megabyte = 1024 * 1024;
+
+/** Bytes a request may carry. Besides files that are kept, the largest thing sent is one project as a file. */
+const bodyLimit = (path: string): number => (takesFile(path) ? attachmentLimits.fileBytes : megabyte);
+
+/**
+ * What a file that somebody sent may do where a browser shows it: nothing. It runs in a sandbox without scripts, forms or
+ * an origin, loads nothing and stands in no frame. The browser's own PDF viewer works in it.
+ */
+const filePolicy = [
+  "sandbox",
+  "default-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+].join("; ");
 
 /**
  * What a page may load and do. The nonce is Next's key to its own scripts and is new with every answer.
@@ -58,10 +74,11 @@ function refusalFor(request: NextRequest): NextResponse | undefined {
   const announced = headers.get("content-length");
   if (announced === null && headers.has("transfer-encoding"))
     return refusal(411, "The length of what was sent was not announced. Send it with a Content-Length header.");
-  if (Number(announced) > bodyLimit)
+  const limit = bodyLimit(request.nextUrl.pathname);
+  if (Number(announced) > limit)
     return refusal(
       413,
-      `What was sent is larger than ${bodyLimit / 1024 / 1024} MB, so it was not read. Send a smaller file.`,
+      `What was sent is larger than ${limit / megabyte} MB, so it was not read. Send a smaller file.`,
     );
   return undefined;
 }
@@ -70,6 +87,11 @@ function refusalFor(request: NextRequest): NextResponse | undefined {
 export function proxy(request: NextRequest): NextResponse {
   const refused = refusalFor(request);
   if (refused) return refused;
+  if (givesFile(request.nextUrl.pathname)) {
+    const response = NextResponse.next();
+    response.headers.set("content-security-policy", filePolicy);
+    return response;
+  }
   const policy = contentSecurityPolicy(randomBytes(16).toString("base64"));
   const headers = new Headers(request.headers);
   headers.set("content-security-policy", policy); // Next reads the nonce from here

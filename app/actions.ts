@@ -4,6 +4,7 @@ import { z } from "zod";
 import { explainProjectFile, readProjectFile } from "#lib/document";
 import { type ProjectFile, startingProject } from "#lib/evaluation";
 import { plainDate } from "#lib/quantity";
+import { issueId } from "#lib/requirement";
 import { explainRefusal, type ProjectOrigin } from "#lib/store";
 import { currentEditor } from "./_data/editor";
 import { projectStore } from "./_data/store";
@@ -12,7 +13,8 @@ import demonstration from "./_demo/demonstration-project.json";
 /** Stores a file as a new project and returns its address, or the sentence that says why not. */
 async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address: string } | { problem: string }> {
   const store = await projectStore();
-  const { brief, requirements, bids, campaigns = [], costing, recommendation } = file;
+  const { brief, requirements, bids, campaigns = [], costing } = file;
+  const { recommendation, attachments = [], specification, issues = [], people, procedure, committee } = file;
   const outcome = await store.projects.import(
     {
       name: brief.name,
@@ -25,6 +27,12 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
         ...campaigns.map(({ id, ...body }) => ({ kind: "campaign", id, body }) as const),
         ...(costing === undefined ? [] : [{ kind: "costing", body: costing } as const]),
         ...(recommendation === undefined ? [] : [{ kind: "recommendation", body: recommendation } as const]),
+        ...attachments.map(({ id, ...body }) => ({ kind: "attachment", id, body }) as const),
+        ...(specification === undefined ? [] : [{ kind: "specification", body: specification } as const]),
+        ...issues.map((body) => ({ kind: "issue", id: issueId(body.sequence), body }) as const),
+        ...(people === undefined ? [] : [{ kind: "people", body: { people } } as const]),
+        ...(procedure === undefined ? [] : [{ kind: "procedure", body: procedure } as const]),
+        ...(committee === undefined ? [] : committeeDocuments(committee)),
       ],
     },
     await currentEditor(),
@@ -32,6 +40,17 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
   if (outcome.kind === "refused") return { problem: explainRefusal(outcome.because) };
   if (outcome.kind === "gone") throw new Error("a new project can’t be gone");
   return { address: `/project/${outcome.id}` };
+}
+
+/** A committee in a file is one document there; sheets are stored each by itself. */
+function committeeDocuments({ sheets = [], ...committee }: NonNullable<ProjectFile["committee"]>) {
+  return [
+    { kind: "committee", body: committee } as const,
+    ...sheets.map(({ sheet, ...facts }) => {
+      const contents = { kind: "open", sheet } as const;
+      return { kind: "scoresheet", id: facts.evaluator.id, body: { ...facts, contents } } as const;
+    }),
+  ];
 }
 
 export async function openDemo(): Promise<void> {

@@ -1,6 +1,6 @@
-import { environmentLocation, explainRecordFault, openStore, unreadBodies } from "#lib/store";
+import { environmentLocation, explainContentFault, explainRecordFault, openStore, unreadBodies } from "#lib/store";
 
-/** Verifies the record of every project and ends with 1 if one does not hold. It looks at bodies as stored, unparsed. */
+/** Verifies record and kept files of every project and ends with 1 if one does not hold. It looks at bodies as stored, unparsed. */
 async function verifyRecords(): Promise<void> {
   const location = environmentLocation();
   const store = await openStore(location, { schemas: unreadBodies });
@@ -14,6 +14,10 @@ async function verifyRecords(): Promise<void> {
     } else {
       process.exitCode = 1;
       console.log(`broken  ${id}  ${name}: ${verdict ? explainRecordFault(verdict.fault) : "The project is gone."}`);
+    }
+    for (const fault of await store.contents.verify(id)) {
+      process.exitCode = 1;
+      console.log(`broken  ${id}  ${name}: ${explainContentFault(fault)}`);
     }
   }
   await store.close();

@@ -8,6 +8,7 @@ export const statusWords = [
   "not comparable",
   "not decided",
   "over-claimed",
+  "not asked",
 ] as const;
 export type StatusWord = (typeof statusWords)[number];
 
@@ -34,6 +35,7 @@ export const statusMarks: Record<StatusWord, React.ReactNode> = {
       <path d="M8 2.5a5.5 5.5 0 0 1 0 11z" fill="currentColor" />
     </>
   ),
+  "not asked": <path d="M3 8h10" fill="none" stroke="currentColor" strokeWidth="1.5" />,
   "over-claimed": <path d="M2 13h12M8 12V3M4.5 6.5 8 3l3.5 3.5" fill="none" stroke="currentColor" strokeWidth="2" />,
 };
 

@@ -20,6 +20,8 @@ export function originAddress(project: string, from: Origin): string | null {
       return `${base}/brief#materials`;
     case "costing":
       return `${base}${costingPlace(from.field)}`;
+    case "committee":
+      return `${base}/committee`;
     case "figure":
     case "constant":
     case "given-here":

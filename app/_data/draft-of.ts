@@ -1,10 +1,21 @@
+import type { BidText } from "#lib/evaluation";
+import { arePricesSealed } from "#lib/procedure";
 import type { DocumentAddress } from "../_components/form/save-outcome";
 import type { Draft } from "../_components/form/start-of";
 import { currentEditor } from "./editor";
+import { loadProject } from "./load-project";
 import { projectStore } from "./store";
 
 /** This editor's unsaved text of a document. The form that wrote it is the one that reads it, so its shape is the form's. */
 export async function draftOf<Values>(where: DocumentAddress): Promise<Draft<Values> | null> {
   const draft = await (await projectStore()).drafts.read(where, await currentEditor());
   return draft && { basedOn: draft.basedOnVersion, values: draft.body as Values };
+}
+
+/** This editor's unsaved text of a bid; while prices are sealed without any, so that none typed before come back. */
+export async function bidDraft(project: string, bid: string): Promise<Draft<BidText> | null> {
+  const draft = await draftOf<BidText>({ project, kind: "bid", id: bid });
+  const loaded = await loadProject(project);
+  if (draft === null || loaded === null || !arePricesSealed(loaded.procedure)) return draft;
+  return { ...draft, values: { ...draft.values, prices: [], statedTotal: "", statedTotalInWords: "" } };
 }

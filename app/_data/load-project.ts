@@ -1,7 +1,10 @@
 import { cache } from "react";
+import { openSheetsOf, startingCommittee } from "#lib/committee";
 import { startingCosting } from "#lib/cost";
-import { evaluate, type Project, withoutNames } from "#lib/evaluation";
+import { evaluate, type Project, type StandingDocuments, withoutNames } from "#lib/evaluation";
+import { startingProcedure } from "#lib/procedure";
 import { nothingWritten } from "#lib/recommendation";
+import { startingSpecification } from "#lib/requirement";
 import { readersNames } from "../_names";
 import { projectStore } from "./store";
 
@@ -16,26 +19,41 @@ export const loadProject = cache(async (id: string) => {
   const [requirements] = stored.documents.requirements;
   const [costing] = stored.documents.costing;
   const [recommendation] = stored.documents.recommendation;
+  const [specification] = stored.documents.specification;
+  const [people] = stored.documents.people;
+  const [procedure] = stored.documents.procedure;
+  const [committee] = stored.documents.committee;
+  const { bid: bids, campaign: campaigns, attachment: attachments, issue: issues } = stored.documents;
+  const { scoresheet: scoresheets, "sealed-prices": sealedPrices } = stored.documents;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
+  const stages = procedure?.model ?? startingProcedure;
   const project: Project = {
     brief: brief.model,
     requirements: requirements.model,
-    bids: stored.documents.bid.map((bid) => ({ id: bid.id, ...bid.model })),
+    bids: bids.map((bid) => ({ id: bid.id, ...bid.model })),
     costing: costing?.model ?? startingCosting,
-    campaigns: stored.documents.campaign.map((campaign) => ({ id: campaign.id, ...campaign.model })),
+    campaigns: campaigns.map((campaign) => ({ id: campaign.id, ...campaign.model })),
+    attachments: attachments.map((attachment) => ({ id: attachment.id, ...attachment.model })),
+    specification: specification?.model ?? startingSpecification,
+    people: people?.model.people ?? [],
+    procedure: stages,
+    committee: {
+      ...(committee?.model ?? startingCommittee),
+      sheets: openSheetsOf(scoresheets.map(({ model }) => model)),
+    },
   };
-  const { bid: bids, campaign: campaigns } = stored.documents;
   const documents = {
-    brief,
-    requirements,
-    bids,
-    campaigns,
-    costing: costing ?? null,
-    recommendation: recommendation ?? null,
+    ...{ brief, requirements, bids, campaigns, attachments, issues, scoresheets, sealedPrices },
+    ...{ costing: costing ?? null, recommendation: recommendation ?? null, specification: specification ?? null },
+    ...{ people: people ?? null, procedure: procedure ?? null, committee: committee ?? null },
   };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
-  return { summary: stored.summary, project: shown, documents, ownersWords: recommendation?.model ?? nothingWritten };
+  return {
+    ...{ summary: stored.summary, project: shown, documents, procedure: stages },
+    standing: ((kind) => stored.documents[kind]) as StandingDocuments,
+    ownersWords: recommendation?.model ?? nothingWritten,
+  };
 });
 
 /** The evaluation of a stored project, worked out once a request. */

@@ -1,7 +1,7 @@
-import { documentSchemas } from "#lib/evaluation";
+import { documentSchemas, projectRules } from "#lib/evaluation";
 import { environmentStore } from "#lib/store";
 
-/** The store of this installation with the documents that a project is made of. */
-export const projectStore = () => environmentStore({ schemas: documentSchemas });
+/** The store of this installation with the documents that a project is made of and the rules of changing them. */
+export const projectStore = () => environmentStore({ schemas: documentSchemas, guard: projectRules });
 
 export type ProjectStore = Awaited<ReturnType<typeof projectStore>>;

@@ -51,8 +51,14 @@ describe("unitSuggestions", () => {
     expect(first).toBe(typed.startsWith("≤") ? "≤ $4.85/ft²" : "$4.85/ft²");
   });
 
+  test("sets the sign of the project’s currency, and keeps one that is typed", () => {
+    expect(unitSuggestions("12", "moneyPerArea", "EUR")[0]).toBe("€12/ft²");
+    expect(unitSuggestions("≤ £12", "moneyPerArea", "EUR")[0]).toBe("≤ £12/ft²");
+    expect(unitSuggestions("US$ 12", "moneyPerArea")[0]).toBe("US$ 12/ft²");
+  });
+
   test.each(Object.keys(dimensions) as DimensionName[])("suggests only what can be read as %s", (dimension) => {
-    for (const suggestion of unitSuggestions("3", dimension))
+    for (const suggestion of [...unitSuggestions("3", dimension), ...unitSuggestions("3", dimension, "EUR")])
       expect(parseQuantity(dimension, suggestion), suggestion).toMatchObject({ ok: true });
   });
 });

@@ -9,6 +9,14 @@ const pages = [
   "project",
   "project/brief",
   "project/requirements",
+  "project/specification",
+  "project/specification/clauses",
+  "project/specification/section",
+  "project/specification/language",
+  "project/specification/competition",
+  "project/specification/versions",
+  "project/procedure",
+  "project/procedure/people",
   "project/bids",
   "project/bids/bid-a",
   "project/bids/bid-a/import",
@@ -23,6 +31,9 @@ const pages = [
   "project/cost/two-bids",
   "project/cost/uncertainty",
   "project/cost/conventions",
+  "project/committee",
+  "project/committee/scoresheet",
+  "project/committee/consensus",
   "project/evaluation",
   "project/evaluation/robustness",
   "project/recommendation",
@@ -31,6 +42,8 @@ const pages = [
   "project/field-tests/yearly-2030",
   "project/field-tests/yearly-2030/on-the-field",
   "project/field-tests/trace",
+  "project/attachments",
+  "project/record",
 ] as const;
 
 // the pages are independent of each other, and there are many of them

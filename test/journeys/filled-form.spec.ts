@@ -67,7 +67,11 @@ test("a bidder’s form becomes a bid, and a second one shows what changed", asy
     Instructions: { B7: "Bidder by form", B8: "Sand and rubber in layers" },
     Claims: { [`D${gMax}`]: "118 g", [`E${gMax}`]: "ASTM F1936", [`F${gMax}`]: "new", [`D${pile}`]: 57 },
     Infill: { B1: "In layers, one on the other", A4: "Silica sand, rounded", B4: "6 lb/sf" },
-    Prices: { A2: "The field", B2: "Once, at the base date", C2: "Investment", E2: "$6.00/ft²" },
+    Prices: {
+      ...{ B1: "$345,600", B2: "Three hundred forty-five thousand dollars" },
+      ...{ A5: "The field", D5: "Once, at the base date", E5: "Investment", G5: "$6.00/ft²" },
+      ...{ A6: "Logos", B6: "Alternate that adds", D6: "Once, at the base date", E6: "Investment", G6: "$6,750" },
+    },
   };
 
   await page.getByRole("link", { name: "Add bid A from a filled form" }).click();
@@ -96,6 +100,14 @@ test("a bidder’s form becomes a bid, and a second one shows what changed", asy
   await expect(figures.nth(0)).toHaveValue("57 mm");
   await expect(figures.nth(1)).toHaveValue("118 g");
   await expect(page.getByLabel("Mass per area")).toHaveValue("6 lb/sf");
+  await expect(page.getByLabel("Sum as the bid form states it")).toHaveValue("$345,600");
+  await expect(
+    page.getByText("which is $345,000.00, and $345,600.00 in figures. Words go before figures."),
+  ).toBeVisible();
+  await page.getByText("Change price line 2", { exact: true }).click();
+  await expect(page.getByRole("group", { name: /^Price line 2/ }).getByLabel("Place in the bid")).toHaveValue(
+    "alternate-add",
+  );
 
   await page.getByRole("link", { name: "Import a filled form" }).click();
   await expect(page.getByRole("heading", { level: 1, name: "Import a filled form into bid A" })).toBeVisible();

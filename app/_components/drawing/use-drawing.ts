@@ -9,12 +9,15 @@ export type DrawingState<Order, Outcome> = Readonly<
   | { kind: "drawing"; progress: DrawingProgress }
   | { kind: "cancelled" }
   | { kind: "failed"; message: string }
-  | { kind: "done"; outcome: Outcome; order: Order }
+  | Drawn<Order, Outcome>
 >;
 
-/** Starts, follows and cancels one drawing at a time; it ends when its page does. */
+export type Drawn<Order, Outcome> = Readonly<{ kind: "done"; outcome: Outcome; order: Order }>;
+
+/** Starts, follows and cancels one drawing at a time; it ends when its page does. `last` stays while it is drawn anew. */
 export function useDrawing<Order, Outcome>(draw: (order: Order, following: Following) => Promise<Outcome>) {
   const [state, setState] = useState<DrawingState<Order, Outcome>>({ kind: "ready" });
+  const [last, setLast] = useState<Drawn<Order, Outcome> | null>(null);
   const stop = useRef<AbortController | null>(null);
   useEffect(() => () => stop.current?.abort(), []);
   const start = async (order: Order) => {
@@ -25,11 +28,13 @@ export function useDrawing<Order, Outcome>(draw: (order: Order, following: Follo
       const tell = (progress: DrawingProgress) => {
         if (!control.signal.aborted) setState({ kind: "drawing", progress });
       };
-      setState({ kind: "done", outcome: await draw(order, { tell, signal: control.signal }), order });
+      const drawn = { kind: "done", outcome: await draw(order, { tell, signal: control.signal }), order } as const;
+      setState(drawn);
+      setLast(drawn);
     } catch (problem) {
       if (control.signal.aborted) setState({ kind: "cancelled" });
       else setState({ kind: "failed", message: problem instanceof Error ? problem.message : String(problem) });
     }
   };
-  return { state, start: (order: Order) => void start(order), cancel: () => stop.current?.abort() };
+  return { state, last, start: (order: Order) => void start(order), cancel: () => stop.current?.abort() };
 }

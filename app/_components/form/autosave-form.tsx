@@ -5,6 +5,7 @@ import { useCallback, useEffect, useId, useRef, useState } from "react";
 import { type DefaultValues, type FieldValues, FormProvider, type Path, type Resolver, useForm } from "react-hook-form";
 import type { z } from "zod";
 import styles from "./autosave-form.module.css";
+import { ClosedFields, useClosedWhole } from "./closed";
 import { ConflictNotice } from "./conflict-notice";
 import { differences } from "./differences";
 import { DraftNotice } from "./draft-notice";
@@ -45,8 +46,9 @@ export function AutosaveForm<Values extends FieldValues>({
   shared?: SharedDocument<Values> | null;
   children: React.ReactNode;
 }) {
+  const closed = useClosedWhole(where.kind);
   // The page is fetched anew while it is open; what the form started with is settled once.
-  const [begun] = useState(() => startOf({ schema, version, values, draft }));
+  const [begun] = useState(() => startOf({ schema, version, values, draft: closed === null ? draft : null }));
   const form = useForm<Values>({
     defaultValues: begun.values as DefaultValues<Values>,
     resolver: zodResolver(schema as z.ZodType<FieldValues, Values>) as unknown as Resolver<Values>,
@@ -77,7 +79,10 @@ export function AutosaveForm<Values extends FieldValues>({
     },
     [putTheirs, shared],
   );
-  const autosave = useAutosave({ form, where, version, save, start: begun.start, onSaved, takeTheirs });
+  const autosave = useAutosave({
+    ...{ form, where, version, save, start: begun.start, onSaved, takeTheirs },
+    isClosed: closed !== null,
+  });
   const { state, saveNow, replaceAll, keepMine, openTheirs } = autosave;
   const ofPage = (all: Values): Partial<Values> => (shared === null ? all : ownParts(all, shared));
   const element = useRef<HTMLFormElement>(null);
@@ -92,12 +97,13 @@ export function AutosaveForm<Values extends FieldValues>({
       <form
         ref={element}
         aria-label={label}
-        aria-describedby={statusId}
+        {...(closed === null ? { "aria-describedby": statusId } : {})}
         noValidate
         className={styles.form}
         onMouseDown={letClickLand}
         onSubmit={async (event) => {
           event.preventDefault();
+          if (closed !== null) return;
           saveNow();
           if (!(await form.trigger())) goToFirstProblem(element.current);
         }}
@@ -121,14 +127,16 @@ export function AutosaveForm<Values extends FieldValues>({
             bringBack={(draft) => replaceAll({ ...form.getValues(), ...draft })}
           />
         )}
-        {children}
+        <ClosedFields sentence={closed}>{children}</ClosedFields>
         {shared !== null && state.kind === "kept-as-draft" && elsewhere(state.problems, shared.parts) ? (
           <p role="status">
             <strong>Not here, but on another page:</strong> an entry of the same document can’t be read yet. Until it is
             mended there, what you change here is kept and does not count.
           </p>
         ) : null}
-        <SaveStatus id={statusId} state={state} goToProblem={() => goToFirstProblem(element.current)} />
+        {closed === null ? (
+          <SaveStatus id={statusId} state={state} goToProblem={() => goToFirstProblem(element.current)} />
+        ) : null}
       </form>
     </FormProvider>
   );

@@ -26,7 +26,10 @@ export function DraftNotice<Values>({
   return (
     <section className={styles.notice} aria-label="A draft of yours">
       <h2>A draft of yours is kept</h2>
-      <p>You typed it over an older version of this page. The page below shows the newer one.</p>
+      <p>
+        You typed it over an older version of this page, or it could not be saved as it was. The page below shows what
+        stands now.
+      </p>
       <VersionTable mine={draft} theirs={stored} theirsTitle="This page" />
       <p className="row">
         <button

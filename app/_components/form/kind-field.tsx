@@ -1,7 +1,7 @@
 "use client";
-import { useId, useRef } from "react";
+import { useId, useRef, useState } from "react";
 import { useFormContext, useWatch } from "react-hook-form";
-import { type Choice, options } from "./choice-field";
+import { type Choice, choicesBeside, options } from "./choice-field";
 import { FieldFrame, type FieldWords, fieldAttributes } from "./field-frame";
 import { type KindTemplate, ofKind } from "./of-kind";
 import { problemAt } from "./problem-at";
@@ -26,6 +26,7 @@ export function KindField<Kind extends string>({
   const typed = useRef<KindTemplate>({});
   const name = `${words.name}.kind`;
   const kind: Kind = useWatch({ name });
+  const [held] = useState<unknown>(() => getValues(name));
   const problem = problemAt(formState.errors, name) ?? problemAt(formState.errors, words.name);
   const goTo = (next: Kind) => {
     typed.current = { ...typed.current, ...getValues(words.name) };
@@ -40,7 +41,7 @@ export function KindField<Kind extends string>({
           {...register(name, { onChange: ({ target }) => goTo(target.value) })}
           {...fieldAttributes(id, words, problem)}
         >
-          {options(choices)}
+          {options(choicesBeside(choices, held))}
         </select>
       </FieldFrame>
       {fields(kind)}

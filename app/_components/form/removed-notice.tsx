@@ -1,16 +1,7 @@
 "use client";
-import { useEffect, useRef } from "react";
+import { UndoNotice } from "./undo-notice";
 
-/** Says what was taken away and gives it back. It takes the focus, since the button that was pressed is gone. */
-export function RemovedNotice({ what, undo }: { what: string; undo: () => void }) {
-  const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => button.current?.focus(), []);
-  return (
-    <p className="row" role="status">
-      Removed {what}.
-      <button ref={button} type="button" onClick={undo}>
-        Undo
-      </button>
-    </p>
-  );
-}
+/** Says what was taken away and gives it back. */
+export const RemovedNotice = ({ what, undo }: { what: string; undo: () => void }) => (
+  <UndoNotice said={`Removed ${what}.`} undo={undo} />
+);

@@ -6,6 +6,8 @@ export type FieldProblem = Readonly<{ field: string; message: string }>;
 /** What became of a save. In every case the text that was sent is kept somewhere; nothing typed is lost. */
 export type SaveOutcome = Readonly<
   | { kind: "saved"; version: number; at: string }
+  /** Kept as this editor's draft, which is all that was wanted so far. */
+  | { kind: "kept"; at: string }
   | { kind: "conflict"; version: number; savedBy: string; savedAt: string; theirs: unknown }
   | { kind: "rejected"; problems: readonly FieldProblem[] }
   | { kind: "gone" }

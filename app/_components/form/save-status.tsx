@@ -15,6 +15,8 @@ function sentence(state: SaveState): string {
       return "Saving…";
     case "saved":
       return `Saved at ${clock(state.at)}.`;
+    case "kept":
+      return `Kept at ${clock(state.at)} as your draft. It does not count yet.`;
     case "kept-as-draft":
       return state.problems.length === 1
         ? "Kept as a draft: one entry can’t be read yet, so it doesn’t count so far."
@@ -32,7 +34,7 @@ function sentence(state: SaveState): string {
 
 /** Says, in one polite live region, what became of the last change. */
 export function SaveStatus({ id, state, goToProblem }: { id: string; state: SaveState; goToProblem: () => void }) {
-  const troubled = !["untouched", "typing", "saving", "saved"].includes(state.kind);
+  const troubled = !["untouched", "typing", "saving", "saved", "kept"].includes(state.kind);
   return (
     <div className={`${styles.status} ${troubled ? styles.troubled : ""} screen-only`}>
       <p id={id} role="status" data-saving={state.kind}>

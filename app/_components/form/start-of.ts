@@ -1,7 +1,16 @@
 import type { z } from "zod";
+import type { DocumentAddress } from "./save-outcome";
 
 /** Text of an editor that reached the server but is not part of the document. */
 export type Draft<Values> = Readonly<{ basedOn: number; values: Values }>;
+
+/** What a form starts with. Version 0 stands for a document that nobody has written yet. */
+export type DocumentStart<Values> = Readonly<{
+  where: DocumentAddress;
+  version: number;
+  values: Values;
+  draft: Draft<Values> | null;
+}>;
 
 /** A draft typed over this very version goes on; one typed over an older version is only offered. */
 export function startOf<Values>({

@@ -3,6 +3,7 @@ import { useId, useState } from "react";
 import { useFormContext } from "react-hook-form";
 import type { DimensionName } from "#lib/quantity";
 import { FieldFrame, type FieldWords, fieldAttributes } from "./field-frame";
+import { useCurrency } from "./money-of";
 import { problemAt } from "./problem-at";
 import { unitSuggestions } from "./unit-suggestions";
 
@@ -10,6 +11,7 @@ import { unitSuggestions } from "./unit-suggestions";
 export function TextField({ dimension, ...words }: FieldWords & { dimension?: DimensionName }) {
   const { register, getValues, formState } = useFormContext();
   const id = useId();
+  const currency = useCurrency();
   const [suggestions, setSuggestions] = useState<readonly string[]>([]);
   const problem = problemAt(formState.errors, words.name);
   const suggests =
@@ -18,7 +20,7 @@ export function TextField({ dimension, ...words }: FieldWords & { dimension?: Di
       : {
           list: `${id}-units`,
           onInput: ({ currentTarget }: React.FormEvent<HTMLInputElement>) =>
-            setSuggestions(unitSuggestions(currentTarget.value, dimension)),
+            setSuggestions(unitSuggestions(currentTarget.value, dimension, currency)),
         };
   return (
     <FieldFrame id={id} words={words} problem={problem}>

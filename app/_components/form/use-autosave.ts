@@ -11,6 +11,7 @@ export type SaveState = Readonly<
   | { kind: "typing" }
   | { kind: "saving" }
   | { kind: "saved"; at: string }
+  | { kind: "kept"; at: string }
   | { kind: "kept-as-draft"; problems: readonly FieldProblem[] }
   | { kind: "conflict"; version: number; savedBy: string; savedAt: string; theirs: unknown }
   | { kind: "gone" }
@@ -45,6 +46,8 @@ export function useAutosave<Values extends FieldValues>(options: {
   save: SaveAction;
   /** What the form starts with: the document, or a draft of it with the problems that keep it one. */
   start: Readonly<{ kind: "document" } | { kind: "draft"; problems: readonly FieldProblem[] }>;
+  /** True where the document can be read and not changed: nothing is sent then, nor brought back. */
+  isClosed?: boolean;
   /** Called after each save, for what else the page shows of the document. */
   onSaved: (saved: UnsentText) => void;
   /**
@@ -55,7 +58,7 @@ export function useAutosave<Values extends FieldValues>(options: {
   /** Called after each text that the server holds as a draft because it does not read yet. */
   onKeptAsDraft?: (draft: UnsentText) => void;
 }): Autosave<Values> {
-  const { form, save, onSaved, takeTheirs, onKeptAsDraft } = options;
+  const { form, save, onSaved, takeTheirs, onKeptAsDraft, isClosed = false } = options;
   const [where] = useState(options.where);
   const [start] = useState(options.start);
   const [state, setState] = useState<SaveState>(
@@ -87,12 +90,12 @@ export function useAutosave<Values extends FieldValues>(options: {
     const serverHasIt = () => {
       if (!changed.current) forgetUnsent(where);
     };
-    const acknowledge = (saved: { version: number; at: string }) => {
+    const acknowledge = (saved: { kind: "saved" | "kept"; version: number; at: string }) => {
       version.current = saved.version;
       serverHasIt();
       showProblems([]);
       // what was typed meanwhile is not on the server, so the page must not call it saved
-      setState(changed.current ? { kind: "typing" } : { kind: "saved", at: saved.at });
+      setState(changed.current ? { kind: "typing" } : { kind: saved.kind, at: saved.at });
       onSaved({ version: saved.version, values: sent });
     };
     try {
@@ -100,6 +103,9 @@ export function useAutosave<Values extends FieldValues>(options: {
       switch (outcome.kind) {
         case "saved":
           acknowledge(outcome);
+          break;
+        case "kept":
+          acknowledge({ ...outcome, version: version.current });
           break;
         case "rejected":
           serverHasIt();
@@ -110,7 +116,7 @@ export function useAutosave<Values extends FieldValues>(options: {
         case "conflict":
           // an earlier save of this very text got through although its answer was lost
           if (sameText(sent, outcome.theirs)) {
-            acknowledge({ version: outcome.version, at: outcome.savedAt });
+            acknowledge({ kind: "saved", version: outcome.version, at: outcome.savedAt });
             break;
           }
           if (takeTheirs?.({ version: version.current, theirs: outcome.theirs })) {
@@ -158,6 +164,7 @@ export function useAutosave<Values extends FieldValues>(options: {
   );
 
   useEffect(() => {
+    if (isClosed) return undefined;
     let here = true;
     const watching = form.watch(noteChange);
     if (start.kind === "draft") {
@@ -183,7 +190,7 @@ export function useAutosave<Values extends FieldValues>(options: {
       clearTimeout(timer.current);
       if (changed.current) void send();
     };
-  }, [form, noteChange, replaceAll, send, showProblems, start, where]);
+  }, [form, isClosed, noteChange, replaceAll, send, showProblems, start, where]);
 
   const keepMine = useCallback(() => {
     if (state.kind !== "conflict") return;

@@ -11,6 +11,16 @@ export const contents = [
     decide: "What every bid must meet and what counts for how much, set before any bid is read.",
   },
   {
+    slug: "specification",
+    title: "Specification",
+    decide: "What the text asks of every product and firm, whether it is whole and neutral, and who could meet it.",
+  },
+  {
+    slug: "procedure",
+    title: "Procedure",
+    decide: "How far the project has come, what stands since when, who may do what, and what was amended.",
+  },
+  {
     slug: "bids",
     title: "Bids",
     decide: "What each bidder claims, exactly as written, by which test method and with what proof.",
@@ -41,6 +51,11 @@ export const contents = [
     decide: "What each bid costs over the whole study period, not only on the day it is signed.",
   },
   {
+    slug: "committee",
+    title: "Committee",
+    decide: "What evaluators rate, each alone first, how far they agree, and the value they settle on together.",
+  },
+  {
     slug: "evaluation",
     title: "Evaluation",
     decide: "Which bids pass every gate, how they score on the owner’s own anchors, and how far the order is settled.",
@@ -54,6 +69,16 @@ export const contents = [
     slug: "field-tests",
     title: "Field tests",
     decide: "What the finished field shows, spot by spot and year by year, against what was promised.",
+  },
+  {
+    slug: "attachments",
+    title: "Attachments",
+    decide: "Which papers the claims rest on, kept as they came, to be opened at the page that is named.",
+  },
+  {
+    slug: "record",
+    title: "Record",
+    decide: "Who changed what and when, what was refused, and how anybody can check that nothing was left out.",
   },
 ] as const;
 

@@ -1,11 +1,16 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { ClosedKinds } from "../../_components/form/closed";
+import { MoneyIn } from "../../_components/form/money-of";
 import { NamesSwitch } from "../../_components/names-switch";
 import { UnitsSwitch } from "../../_components/units-switch";
+import { currentlyClosed } from "../../_data/actor";
 import { loadProject } from "../../_data/load-project";
 import { readersNames } from "../../_names";
 import { readersUnits } from "../../_units";
 import { ContentsList } from "./_components/contents-list";
+import { ProcedureLine } from "./_components/procedure-line";
+import { WhoIsHere } from "./_components/who-is-here";
 import styles from "./layout.module.css";
 
 export async function generateMetadata({ params }: LayoutProps<"/project/[id]">) {
@@ -32,6 +37,7 @@ export default async function ProjectLayout({ params, children }: LayoutProps<"/
         </p>
         {brief.notice === "" ? null : <p className={styles.invented}>{brief.notice}</p>}
         <div className={styles.choices}>
+          <WhoIsHere project={id} />
           <UnitsSwitch units={units} />
           {loaded.project.bids.length === 0 ? null : <NamesSwitch names={await readersNames()} />}
         </div>
@@ -46,7 +52,10 @@ export default async function ProjectLayout({ params, children }: LayoutProps<"/
         </div>
       </nav>
       <main id="main" className={styles.main}>
-        {children}
+        <ProcedureLine project={id} procedure={loaded.procedure} />
+        <ClosedKinds kinds={await currentlyClosed(id)}>
+          <MoneyIn currency={brief.money.currency}>{children}</MoneyIn>
+        </ClosedKinds>
       </main>
     </div>
   );

@@ -46,6 +46,7 @@ const claim = fc.constantFrom(...properties).chain((property) =>
       words: plainText,
       testField: fc.constantFrom("", "North", "Field 2"),
       fieldCount: fc.constantFrom("", "1", "4"),
+      spread: fc.constantFrom("", "5 %"),
     })
     .map((entered) => ({ property: property.label, ...entered })),
 );
@@ -64,6 +65,7 @@ const columns = {
   words: "J",
   testField: "P",
   fieldCount: "Q",
+  spread: "R",
 } as const;
 type Entered = Readonly<Record<keyof typeof columns, string>>;
 
@@ -116,7 +118,7 @@ describe("claims", () => {
       },
     ];
     expect(claimsCsv(claims)).toBe(
-      "\uFEFFProperty,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build,Field tested,Fields behind the figure\r\nG-max,118 g,ASTM F1936,new,Stated,'=HYPERLINK(1),'-0.5,'+ soft,,,,,,,,\r\n",
+      "\uFEFFProperty,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build,Field tested,Fields behind the figure,Standard deviation\r\nG-max,118 g,ASTM F1936,new,Stated,'=HYPERLINK(1),'-0.5,'+ soft,,,,,,,,,\r\n",
     );
     expect(meant(pasted(claimsCsv(claims)))).toEqual(meant(claims));
     // copied out of a spreadsheet the cells come with tabs between them
@@ -129,7 +131,7 @@ describe("claims", () => {
     const bid = startingBid("B", "Bidder, second");
     const claims: Claims = [{ id: "pile", property: "pile-height", figure: '2"', evidence: "stated" }];
     expect(claimsOfBidsCsv([startingBid("A", "First"), { ...bid, claims }])).toBe(
-      '\uFEFFBid,Bidder,Property,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build,Field tested,Fields behind the figure\r\nB,"Bidder, second",Pile height,"2""",not stated,,Stated,,,,,,,,,,,\r\n',
+      '\uFEFFBid,Bidder,Property,Figure,Test method,Condition,Evidence,Document,Page,Words,Note,Edition,Date,Laboratory,Accreditation,Build,Field tested,Fields behind the figure,Standard deviation\r\nB,"Bidder, second",Pile height,"2""",not stated,,Stated,,,,,,,,,,,,\r\n',
     );
   });
 });

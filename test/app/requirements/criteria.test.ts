@@ -6,11 +6,10 @@ import {
   gateAsTyped,
   gateChoices,
   gateTemplates,
-  valueChoices,
+  valueChoicesOf,
   valueTemplates,
 } from "../../../app/project/[id]/requirements/_components/criterion-kinds";
 import { measureChoices, startingCriterion } from "../../../app/project/[id]/requirements/_components/measure-choices";
-import { typedShares } from "../../../app/project/[id]/requirements/_components/typed-shares";
 
 const { requirements } = startingProject({ name: "Field", owner: "Owner", baseDate: plainDate("2027-06-01") });
 
@@ -47,10 +46,22 @@ describe("each kind to choose", () => {
     expect(said).toHaveLength(value === "none" ? 0 : value === "within" ? 2 : 1);
   });
 
-  test.each(valueChoices)("of score, $label, has the fields that the schema asks for", ({ value }) => {
+  test.each(valueChoicesOf(false))("of score, $label, has the fields that the schema asks for", ({ value }) => {
     const valueFunction = ofKind(value, valueTemplates[value as keyof typeof valueTemplates], {});
     const said = saidOf({ valueFunction, gate: { kind: "at-least", limit: "5 years" } });
     expect(said.filter((text) => !text.includes("Nothing is written here"))).toEqual([]);
+  });
+
+  test("of score of what people rate is their rating alone, with levels that read", () => {
+    expect(valueChoicesOf(true).map(({ value }) => value)).toEqual(["rating"]);
+    const rated = { ...startingCriterion("new", "evaluators-rating"), label: "Care plan", reason: "It lasts." };
+    expect(saidOf(rated)).toEqual([]);
+    expect(saidOf({ ...rated, valueFunction: { kind: "more-is-better", worst: "0 %", best: "100 %" } })).toEqual([
+      "criteria.0.valueFunction.kind: Evaluators rate this, so it has to be scored by their rating: give the levels with their descriptions.",
+    ]);
+    expect(saidOf({ valueFunction: rated.valueFunction })).toEqual([
+      "criteria.0.valueFunction.kind: This is a figure of the bid, so evaluators do not rate it. For their rating, choose the measure “Rating by evaluators”.",
+    ]);
   });
 });
 
@@ -60,24 +71,4 @@ describe("gateAsTyped", () => {
     expect(gateAsTyped({ kind: "within", low: "8 in", high: "10 in" })).toBe("within 8 in to 10 in");
     expect(gateAsTyped({ kind: "none" })).toBe("");
   });
-});
-
-describe("typedShares", () => {
-  const scored = { valueFunction: { kind: "more-is-better" } };
-  test("counts points in proportion", () =>
-    expect(
-      typedShares([
-        { ...scored, weight: "30" },
-        { ...scored, weight: " 10 " },
-      ]),
-    ).toEqual([0.75, 0.25]));
-
-  test("gives nothing to a criterion that only gates or whose points can't be read yet", () =>
-    expect(
-      typedShares([
-        { ...scored, weight: "30" },
-        { valueFunction: { kind: "none" }, weight: "30" },
-        { ...scored, weight: "3o" },
-      ]),
-    ).toEqual([1, 0, 0]));
 });

@@ -8,10 +8,12 @@ import {
   mergedBid,
   readBidForm,
   type Unmentioned,
+  withoutPrices,
 } from "#lib/document";
 import { type BidText, startingBid } from "#lib/evaluation";
+import { arePricesSealed } from "#lib/procedure";
 import { freshId } from "../../../_components/form/fresh-id";
-import { draftOf } from "../../../_data/draft-of";
+import { bidDraft } from "../../../_data/draft-of";
 import { loadProject } from "../../../_data/load-project";
 import { nextLetter } from "../bids/_letters";
 
@@ -48,6 +50,7 @@ export async function readForm(where: unknown, _before: FormReading, form: FormD
   const { ownMaterials } = loaded.project.brief;
   const read = readBidForm(new Uint8Array(await sent.arrayBuffer()), { key: project, ownMaterials });
   if (!read.ok) return refused(explainForm(read.problem));
+  const shown = arePricesSealed(loaded.procedure) ? withoutPrices(read.value) : read.value;
   const stored = bid === null ? null : loaded.documents.bids.find(({ id }) => id === bid);
   if (stored === undefined) return refused("This bid is no longer here.");
   const standing =
@@ -58,9 +61,9 @@ export async function readForm(where: unknown, _before: FormReading, form: FormD
         )
       : await textOnPage(project, stored);
   const merged = (unmentioned: Unmentioned) =>
-    mergedBid(standing, read.value, { ownMaterials, idFor: freshId, unmentioned });
+    mergedBid(standing, shown, { ownMaterials, idFor: freshId, unmentioned });
   const kept = merged("keep");
-  const { cells, remarks } = read.value;
+  const { cells, remarks } = shown;
   return {
     kind: "read",
     file,
@@ -77,6 +80,6 @@ async function textOnPage(
   project: string,
   { id, version, body }: Readonly<{ id: string; version: number; body: BidText }>,
 ): Promise<BidText> {
-  const draft = await draftOf<BidText>({ project, kind: "bid", id });
+  const draft = await bidDraft(project, id);
   return draft !== null && draft.basedOn === version ? draft.values : body;
 }

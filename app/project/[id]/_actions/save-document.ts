@@ -2,7 +2,7 @@
 import { z } from "zod";
 import { localEditor } from "#lib/access";
 import { documentSchemas } from "#lib/evaluation";
-import { documentKinds, explainRefusal } from "#lib/store";
+import { documentKinds, explainRefusal, isGivenOut } from "#lib/store";
 import type { SaveOutcome } from "../../../_components/form/save-outcome";
 import { currentEditor } from "../../../_data/editor";
 import { projectStore } from "../../../_data/store";
@@ -20,6 +20,7 @@ const address = z.strictObject({
 /** Where, who, what was sent, what was stored. Text that does not read yet is kept as a draft; a stale one as well. */
 export async function saveDocument(where: unknown, draft: unknown): Promise<SaveOutcome> {
   const place = address.parse(where);
+  if (isGivenOut(place.kind)) return { kind: "refused", reason: explainRefusal({ kind: "given-out" }) };
   const editor = await currentEditor();
   const store = await projectStore();
   const parsed = documentSchemas[place.kind].safeParse(draft);

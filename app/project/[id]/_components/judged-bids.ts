@@ -18,7 +18,7 @@ export function judgedBids({ bids }: Project, evaluation: Evaluation): readonly 
     if (bid === undefined) return [];
     const criteria = evaluated.score.criteria.map((score) => ({
       score,
-      figure: measuredFigure({ ...evaluated, bid, area: evaluation.area }, score.criterion.measure.id).figure,
+      figure: measuredFigure({ ...evaluated, bid, area: evaluation.area }, score.criterion).figure,
     }));
     return [{ evaluated, index, criteria }];
   });

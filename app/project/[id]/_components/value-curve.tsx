@@ -1,48 +1,37 @@
 import { scaleLinear } from "d3-scale";
-import { type CurvePoint, type ScoreRule, valueAt, valueCurve } from "#lib/criteria";
-import { type Figure, intervalOfFigure } from "#lib/figure";
-import { type DimensionName, formatValue, measured, type UnitSystem } from "#lib/quantity";
+import { type CurvePoint, likelyFigure, type Measure, type ScoreRule, valueAt, valueCurve } from "#lib/criteria";
+import { judgedInWords } from "#lib/evaluation";
+import type { Figure } from "#lib/figure";
+import type { UnitSystem } from "#lib/quantity";
 import { bidStroke } from "../../../_components/bid-letter";
 import { spreadLabels } from "../../../_components/chart/spread-labels";
 import styles from "./value-curve.module.css";
 
-/** A bid's figure on the curve; only figures that count are drawn. */
-export type CurveMark = Readonly<{ letter: string; index: number; figure: Figure }>;
+type Ends = Readonly<{ low: number; high: number }>;
+
+/** A bid's figure on the curve, or below it where it counts for less; only figures that count are drawn. */
+export type CurveMark = Readonly<{
+  letter: string;
+  index: number;
+  figure: Figure;
+  /** What the figure may be where it is scored; null where it is unknown. */
+  span: Ends | null;
+  /** What a value of the line counts for. */
+  worthOf: (value: number) => number;
+}>;
 
 const width = 360;
 const height = 190;
 const margin = { top: 26, right: 20, bottom: 34, left: 40 };
 
-type Ends = Readonly<{ low: number; high: number }>;
-
-/** The interval of a figure cut to what the drawing shows. */
-function endsOf(figure: Figure, { low, high }: Ends): Ends | null {
-  const interval = intervalOfFigure(figure);
-  if (interval === null) return null;
-  return { low: Math.min(Math.max(interval.low, low), high), high: Math.max(Math.min(interval.high, high), low) };
-}
-
-/** The point a bid is judged by: as stated, the middle of a range, the bound of a one-sided figure. */
-function likelyOf(figure: Figure): number | null {
-  switch (figure.kind) {
-    case "known":
-      return figure.value;
-    case "range":
-      return (figure.low + figure.high) / 2;
-    case "at-least":
-      return figure.low;
-    case "at-most":
-      return figure.high;
-    case "unknown":
-      return null;
-  }
-}
+/** An interval cut to what the drawing shows. */
+const cutTo = (span: Ends, { low, high }: Ends): Ends => ({
+  low: Math.min(Math.max(span.low, low), high),
+  high: Math.max(Math.min(span.high, high), low),
+});
 
 function domainOf(corners: readonly CurvePoint[], marks: readonly CurveMark[]): Ends {
-  const figures = marks.flatMap(({ figure }) => {
-    const interval = intervalOfFigure(figure);
-    return interval === null ? [] : [interval.low, interval.high].filter(Number.isFinite);
-  });
+  const figures = marks.flatMap(({ span }) => (span === null ? [] : [span.low, span.high].filter(Number.isFinite)));
   const all = [...corners.map(({ figure }) => figure), ...figures];
   const [low, high] = [Math.min(...all), Math.max(...all)];
   const beyond = (high - low || Math.abs(high) || 1) * 0.06;
@@ -58,13 +47,13 @@ const between = (corners: readonly CurvePoint[], { low, high }: Ends, rule: Scor
 /** Value from 0 to 100 over the figure, with the bids on the line. */
 export function ValueCurve({
   rule,
-  dimension,
+  measure,
   marks,
   units,
   name,
 }: {
   rule: ScoreRule;
-  dimension: DimensionName;
+  measure: Measure;
   marks: readonly CurveMark[];
   units: UnitSystem;
   name: string;
@@ -73,12 +62,11 @@ export function ValueCurve({
   const domain = domainOf(corners, marks);
   const x = scaleLinear([domain.low, domain.high], [margin.left, width - margin.right]);
   const y = scaleLinear([0, 1], [height - margin.bottom, margin.top]);
-  const path = (points: readonly CurvePoint[]) =>
-    `M${points.map(({ figure, value }) => `${x(figure)} ${y(value)}`).join("L")}`;
+  const path = (points: readonly CurvePoint[], worthOf = (value: number) => value) =>
+    `M${points.map(({ figure, value }) => `${x(figure)} ${y(worthOf(value))}`).join("L")}`;
   const placed = marks.flatMap((mark) => {
-    const likely = likelyOf(mark.figure);
-    const ends = endsOf(mark.figure, domain);
-    return likely === null || ends === null ? [] : [{ ...mark, likely, ends }];
+    if (mark.figure.kind === "unknown" || mark.span === null) return [];
+    return [{ ...mark, likely: likelyFigure(mark.figure), ends: cutTo(mark.span, domain) }];
   });
   const labels = spreadLabels(
     placed.map(({ likely }) => x(likely)),
@@ -107,20 +95,31 @@ export function ValueCurve({
           y={height - margin.bottom + 18}
           textAnchor={position === 0 ? "start" : "end"}
         >
-          {formatValue(dimension, measured(dimension, figure), units)}
+          {judgedInWords(measure, figure, units)}
         </text>
       ))}
       <path className={styles.line} d={path(between(corners, domain, rule))} />
-      {placed.map(({ letter, index, ends }) => (
-        <path key={letter} className={styles.range} d={path(between(corners, ends, rule))} stroke={bidStroke(index)} />
+      {placed.map(({ letter, index, ends, worthOf }) => (
+        <path
+          key={letter}
+          className={styles.range}
+          d={path(between(corners, ends, rule), worthOf)}
+          stroke={bidStroke(index)}
+        />
       ))}
-      {placed.map(({ letter, index, likely }, position) => (
+      {placed.map(({ letter, index, likely, worthOf }, position) => (
         <g key={letter}>
           <path
             className={styles.lead}
-            d={`M${labels[position] ?? x(likely)} ${margin.top - 10}L${x(likely)} ${y(valueAt(rule, likely))}`}
+            d={`M${labels[position] ?? x(likely)} ${margin.top - 10}L${x(likely)} ${y(worthOf(valueAt(rule, likely)))}`}
           />
-          <circle cx={x(likely)} cy={y(valueAt(rule, likely))} r="4.5" fill={bidStroke(index)} className={styles.dot} />
+          <circle
+            cx={x(likely)}
+            cy={y(worthOf(valueAt(rule, likely)))}
+            r="4.5"
+            fill={bidStroke(index)}
+            className={styles.dot}
+          />
           <text
             className={styles.letter}
             x={labels[position]}

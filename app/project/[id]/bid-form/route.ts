@@ -11,6 +11,7 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
   const { brief, requirements } = loaded.project;
   const form = await blankBidForm({
     owner: { key: id, name: brief.name, owner: brief.owner },
+    currency: brief.money.currency,
     wanted: wantedProperties(requirements.criteria),
     ownMaterials: brief.ownMaterials,
   });

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import type { MoneyFinding } from "#lib/cost";
 import type { Finding, Severity } from "#lib/crosscheck";
 import { BidLetter } from "../../../_components/bid-letter";
 import { PageHead } from "../../../_components/page-head";
@@ -16,14 +17,15 @@ import styles from "./page.module.css";
 export const metadata = { title: "Bids" };
 
 /** One finding and several, in words. */
-const severityWords: Record<Severity, readonly [string, string]> = {
+const severityWords: Record<Severity | MoneyFinding["severity"], readonly [string, string]> = {
   "can't be true": ["1 pair of statements can’t both be true", "pairs of statements can’t both be true"],
   "needs an answer": ["1 point needs an answer", "points need an answer"],
+  differs: ["1 figure of its prices does not agree with another", "figures of its prices do not agree with others"],
   note: ["1 note", "notes"],
 };
 
-function findingsInWords(findings: readonly Finding[]): string {
-  const counts = (Object.keys(severityWords) as Severity[]).flatMap((severity) => {
+function findingsInWords(findings: readonly (Finding | MoneyFinding)[]): string {
+  const counts = (Object.keys(severityWords) as (keyof typeof severityWords)[]).flatMap((severity) => {
     const count = findings.filter((finding) => finding.severity === severity).length;
     const [one, several] = severityWords[severity];
     return count === 0 ? [] : [count === 1 ? one : `${count} ${several}`];
@@ -65,7 +67,8 @@ export default async function BidsPage({ params, searchParams }: PageProps<"/pro
         </p>
       ) : null}
       <ol className={styles.bids}>
-        {evaluation.bids.map(({ id: bid, letter, bidder, system, reading, findings }, index) => {
+        {evaluation.bids.map(({ id: bid, letter, bidder, system, reading, findings, priceFindings }, index) => {
+          const found = [...findings, ...priceFindings];
           const version = documents.bids[index]?.version;
           return (
             <li key={bid} id={bid}>
@@ -76,8 +79,8 @@ export default async function BidsPage({ params, searchParams }: PageProps<"/pro
               <p className={styles.system}>{system}</p>
               <p>{reading.sentence}</p>
               <p>
-                {findingsInWords(findings)}
-                {findings.length === 0 ? null : (
+                {findingsInWords(found)}
+                {found.length === 0 ? null : (
                   <>
                     {" "}
                     <Link href={`/project/${id}/bids/${bid}#findings`} className="screen-only">

@@ -1,6 +1,8 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { notFound } from "next/navigation";
 import type { BriefText } from "#lib/evaluation";
+import { hasReached, stageOf } from "#lib/procedure";
 import { FigureText } from "../../../_components/figure-text";
 import { PageHead } from "../../../_components/page-head";
 import { draftOf } from "../../../_data/draft-of";
@@ -8,11 +10,9 @@ import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
 import { BriefForm } from "./_components/brief-form";
+import { withMoney } from "./_components/with-money";
 
 export const metadata: Metadata = { title: "Brief" };
-
-/** A brief from before service could start later than the base date says nothing of it. */
-const withMoney = (brief: BriefText): BriefText => ({ ...brief, money: { serviceStart: "0 years", ...brief.money } });
 
 export default async function BriefPage({ params }: PageProps<"/project/[id]/brief">) {
   const { id } = await params;
@@ -24,6 +24,13 @@ export default async function BriefPage({ params }: PageProps<"/project/[id]/bri
   return (
     <>
       <PageHead {...pageOf("brief")} />
+      {hasReached(stageOf(loaded.procedure), "frozen") ? (
+        <p className="screen-only">
+          <Link href={`/project/${id}/procedure/amend/brief`} prefetch={false}>
+            Amend field, use or conventions of cost
+          </Link>
+        </p>
+      ) : null}
       <BriefForm
         where={where}
         version={brief.version}

@@ -10,12 +10,13 @@ import { loadEvaluation } from "../../../_data/load-project";
 import { readersUnits } from "../../../_units";
 import { pageOf } from "../_contents";
 import { BreakEvenTable } from "./_components/break-even-table";
-import { barsSummary, linesSummary } from "./_components/chart-summaries";
-import { CategoryTable, RunningTotalTable } from "./_components/chart-tables";
+import { barsSummary, linesSummary, paymentsSummary } from "./_components/chart-summaries";
+import { CategoryTable, PaymentsTable, RunningTotalTable } from "./_components/chart-tables";
 import { CostBars } from "./_components/cost-bars";
 import { CostByYear } from "./_components/cost-by-year";
 import { CostPages } from "./_components/cost-pages";
 import { costSentences } from "./_components/cost-sentences";
+import { PaymentsByYear } from "./_components/payments-by-year";
 import { PriceLines } from "./_components/price-lines";
 import { pricedArea, pricedBids } from "./_components/priced-bid";
 import { TotalsTable } from "./_components/totals-table";
@@ -73,6 +74,12 @@ export default async function CostPage({ params, searchParams }: PageProps<"/pro
           />
 
           <h2>When it is paid</h2>
+          <ChartFrame
+            title="Payments, year by year"
+            summary={paymentsSummary(bids, currency)}
+            draw={(size) => <PaymentsByYear bids={bids} years={years} currency={currency} size={size} />}
+            table={<PaymentsTable bids={bids} currency={currency} />}
+          />
           <ChartFrame
             title="Cost so far, year by year"
             summary={linesSummary(bids, years, currency)}

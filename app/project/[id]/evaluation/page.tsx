@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { explainStability } from "#lib/criteria";
-import { bidsInWords, explainRanking, openQuestions } from "#lib/evaluation";
+import { bidsInWords, criteriaOf, explainRanking, openQuestions, peoplesOrders } from "#lib/evaluation";
 import { Caution } from "../../../_components/caution";
 import { ChartFrame } from "../../../_components/chart/chart-frame";
 import { PageHead } from "../../../_components/page-head";
@@ -13,6 +13,7 @@ import { pageOf } from "../_contents";
 import { Changes } from "./_components/changes";
 import { ContributionsChart, ContributionsKey, ContributionsTable } from "./_components/contributions-chart";
 import { GatesTable } from "./_components/gates-table";
+import { PeoplesTable } from "./_components/peoples-table";
 import { RankingList } from "./_components/ranking-list";
 import { ScoresTable } from "./_components/scores-table";
 import { TotalsChart, TotalsTable } from "./_components/totals-chart";
@@ -49,6 +50,7 @@ export default async function EvaluationPage({ params }: PageProps<"/project/[id
     );
   const nameOf = (bid: string) => bidsInWords([bids[indexOf(bid)]?.evaluated.letter ?? bid]);
   const { stability } = evaluation;
+  const orders = peoplesOrders(project.requirements, evaluation);
   const isWeighed = ordered.some(({ evaluated }) => evaluated.score.total !== null);
 
   return (
@@ -88,6 +90,14 @@ export default async function EvaluationPage({ params }: PageProps<"/project/[id
           />
           <ContributionsKey bids={ordered} />
 
+          {orders === null ? null : (
+            <>
+              <h2>By each person’s own weights</h2>
+              <p>The mean of these weights is what counts above. Gates and values are the same for all.</p>
+              <PeoplesTable orders={orders} bids={bids} />
+            </>
+          )}
+
           <h2>How firm the weights are</h2>
           {stability === null ? null : <p>{explainStability(stability, nameOf)}</p>}
           {stability?.kind === "led" && stability.rooms.length > 0 ? (
@@ -115,7 +125,7 @@ export default async function EvaluationPage({ params }: PageProps<"/project/[id
             The line is the owner’s, set without looking at any bid. A dot is where a bid stands; a broad stroke is the
             range its figure may lie in.
           </p>
-          <ValueCurves criteria={project.requirements.criteria} bids={bids} units={units} />
+          <ValueCurves criteria={criteriaOf(project)} bids={bids} units={units} />
         </>
       ) : (
         <p>

@@ -6,7 +6,9 @@ import { download, fileName, notHere } from "../_file-name";
 export async function GET(_request: Request, { params }: RouteContext<"/project/[id]/export">): Promise<Response> {
   const loaded = await loadProject((await params).id);
   if (loaded === null) return notHere("project");
-  const { brief, requirements, bids, campaigns, costing, recommendation } = loaded.documents;
+  const { brief, requirements, bids, campaigns, costing } = loaded.documents;
+  const { recommendation, attachments, specification, issues } = loaded.documents;
+  const { people, procedure, committee, scoresheets } = loaded.documents;
   const file = projectFileOf({
     brief: brief.body,
     requirements: requirements.body,
@@ -14,6 +16,13 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
     campaigns: campaigns.map(({ id, body }) => ({ id, text: body })),
     costing: costing?.body ?? null,
     recommendation: recommendation?.body ?? null,
+    attachments: attachments.map(({ id, body }) => ({ id, text: body })),
+    specification: specification?.body ?? null,
+    issues: issues.map(({ body }) => body),
+    people: people?.body ?? null,
+    procedure: procedure?.body ?? null,
+    committee: committee?.body ?? null,
+    scoresheets: scoresheets.map(({ body }) => body),
   });
   return download(
     `${JSON.stringify(file, null, 2)}\n`,

@@ -145,6 +145,7 @@ async function imported({ project, bid }: Where, reading: Read, unmentioned: Unm
   const outcome = await saveDocument({ project, kind: "bid", id: bid, version: reading.version }, text);
   switch (outcome.kind) {
     case "saved":
+    case "kept":
     case "rejected":
       return { kind: "imported", bid };
     case "conflict":

@@ -4,8 +4,8 @@ import { costCategories, costLines, type PriceLineKind, technicalLinks } from "#
 import { type Choice, ChoiceField } from "../../../../_components/form/choice-field";
 import { LongTextField } from "../../../../_components/form/long-text-field";
 import { TextField } from "../../../../_components/form/text-field";
+import styles from "../field-grid.module.css";
 import { AmountFields } from "./amount-fields";
-import styles from "./price.module.css";
 import { ReuseFields } from "./reuse-fields";
 import { RoleFields } from "./role-fields";
 import { GrowthField, ScheduleFields } from "./schedule-fields";
@@ -26,6 +26,7 @@ const removalsAtEnd: readonly Choice[] = [
 ];
 const residuals: readonly Choice[] = [
   { value: "straight-line", label: "Cost × remaining life ÷ life" },
+  { value: "stated", label: "A sum that is stated" },
   { value: "none", label: "Nothing" },
 ];
 
@@ -72,14 +73,14 @@ export function PriceLineFields({
   );
 }
 
-/** What a quantity times its unit price comes to in the words of the bid, to be checked. */
+/** What a quantity or the area times its price comes to in the words of the bid, to be checked. */
 function ExtensionField({ name }: Named) {
   const way: unknown = useWatch({ name: `${name}.amount.kind` });
-  return way === "per-unit" ? (
+  return way === "per-unit" || way === "per-area" ? (
     <TextField
       name={`${name}.statedExtension`}
       label="Extension as stated"
-      hint="Checked against quantity × unit price."
+      hint={`Checked against ${way === "per-unit" ? "quantity × unit price" : "area × price"}.`}
       dimension="money"
     />
   ) : null;
@@ -119,8 +120,26 @@ function ChainFields({ name }: Named) {
         hint="For instance 30 % for infill used again."
       />
       <GrowthField name={name} />
-      <ChoiceField name={`${name}.residual`} label="Value left at the study’s end" choices={residuals} />
+      <ResidualFields name={name} />
       <RemovalFields name={name} />
+    </>
+  );
+}
+
+/** What the part is worth at the end of the study, and the sum where one is stated. */
+function ResidualFields({ name }: Named) {
+  const residual: unknown = useWatch({ name: `${name}.residual` });
+  return (
+    <>
+      <ChoiceField name={`${name}.residual`} label="Value left at the study’s end" choices={residuals} />
+      {residual === "stated" ? (
+        <TextField
+          name={`${name}.statedResidual`}
+          label="Value as stated"
+          hint="In money of the base date; a minus sign where it costs something then."
+          dimension="money"
+        />
+      ) : null}
     </>
   );
 }

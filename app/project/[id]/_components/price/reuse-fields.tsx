@@ -2,7 +2,7 @@
 import { useFormContext, useWatch } from "react-hook-form";
 import { type Choice, ChoiceField } from "../../../../_components/form/choice-field";
 import { TextField } from "../../../../_components/form/text-field";
-import styles from "./price.module.css";
+import styles from "../field-grid.module.css";
 
 type LineText = Readonly<{ id: string; kind: string; label: string }>;
 

@@ -1,16 +1,18 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { propertyOf } from "#lib/claim";
-import { type BidText, claimInWords } from "#lib/evaluation";
+import { type Claim, propertyOf } from "#lib/claim";
+import { claimInWords } from "#lib/evaluation";
 import { intervalOfFigure } from "#lib/figure";
 import { infillMaterials } from "#lib/material";
+import { arePricesSealed } from "#lib/procedure";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Caution } from "../../../../_components/caution";
 import type { Choice } from "../../../../_components/form/choice-field";
-import { draftOf } from "../../../../_data/draft-of";
+import { bidDraft } from "../../../../_data/draft-of";
 import { loadEvaluation } from "../../../../_data/load-project";
 import { readersNames } from "../../../../_names";
 import { readersUnits } from "../../../../_units";
+import { documentAddress } from "../../_components/paper/document-address";
 import { BidForm } from "./_components/bid-form";
 import { FindingsSection } from "./_components/findings-section";
 import styles from "./page.module.css";
@@ -39,7 +41,9 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
     ...project.brief.ownMaterials.map(({ id: value, label }) => ({ value, label, group: "From the brief" })),
     ...infillMaterials.map(({ id: value, label, class: kind }) => ({ value, label, group: classLabels[kind] })),
   ];
-  const { reading, findings } = evaluated;
+  const { reading, findings, priceFindings } = evaluated;
+  const papers = { project: id, attachments: project.attachments ?? [], owners: [{ kind: "bid", bid } as const] };
+  const opens = (claim: Claim) => documentAddress(papers, claim);
   return (
     <>
       <header className={styles.head}>
@@ -64,8 +68,9 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
         where={where}
         version={stored.version}
         values={stored.body}
-        draft={await draftOf<BidText>(where)}
+        draft={await bidDraft(id, bid)}
         materials={materials}
+        sealed={arePricesSealed(loaded.procedure) ? `/project/${id}/bids/${bid}/sealed-prices` : null}
         wanted={[...reading.shown, ...reading.said, ...reading.missing]}
         costing={{ area, conventions: project.brief.money }}
         names={await readersNames()}
@@ -73,6 +78,7 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
       />
       <FindingsSection
         findings={findings}
+        priceFindings={priceFindings}
         units={await readersUnits()}
         letter={evaluated.letter}
         questions={`/project/${id}/bids/${bid}/questions`}
@@ -87,6 +93,16 @@ export default async function BidPage({ params }: PageProps<"/project/[id]/bids/
                 <dt>{propertyOf(claim.property).label}</dt>
                 <dd>
                   {claimInWords(claim)}
+                  {opens(claim) === null ? null : (
+                    <a
+                      href={opens(claim) ?? ""}
+                      target="_blank"
+                      rel="noopener"
+                      className={`${styles.paper} screen-only`}
+                    >
+                      Open the document<span className="visually-hidden"> in another tab</span>
+                    </a>
+                  )}
                   {claim.words === "" || claim.value.kind === "words" ? null : <q>{claim.words}</q>}
                 </dd>
               </div>

@@ -3,8 +3,9 @@ import { type BriefText, briefSchema } from "#lib/evaluation";
 import { currencies, currencyCodes } from "#lib/quantity";
 import { AutosaveForm } from "../../../../_components/form/autosave-form";
 import { ChoiceField } from "../../../../_components/form/choice-field";
+import { PartOf } from "../../../../_components/form/closed";
 import { LongTextField } from "../../../../_components/form/long-text-field";
-import type { DocumentAddress } from "../../../../_components/form/save-outcome";
+import type { DocumentAddress, SaveAction } from "../../../../_components/form/save-outcome";
 import type { Draft } from "../../../../_components/form/start-of";
 import { TextField } from "../../../../_components/form/text-field";
 import { saveDocument } from "../../_actions/save-document";
@@ -35,12 +36,14 @@ export function BriefForm({
   version,
   values,
   draft,
+  save = saveDocument,
   area,
 }: {
   where: DocumentAddress;
   version: number;
   values: BriefText;
   draft: Draft<BriefText> | null;
+  save?: SaveAction;
   /** The area as last saved, with its working. */
   area: React.ReactNode;
 }) {
@@ -51,7 +54,7 @@ export function BriefForm({
       version={version}
       values={values}
       draft={draft}
-      save={saveDocument}
+      save={save}
       label="Brief"
     >
       <section aria-labelledby="brief-project">
@@ -77,7 +80,9 @@ export function BriefForm({
         <h2 id="brief-field">The field</h2>
         <div className={styles.beside}>
           <div>
-            <FieldShapeFields />
+            <PartOf kind="brief" part="field">
+              <FieldShapeFields />
+            </PartOf>
           </div>
           <aside className={styles.result} aria-labelledby="brief-area">
             <h3 id="brief-area">Turfed area, as last saved</h3>
@@ -87,14 +92,16 @@ export function BriefForm({
       </section>
       <section aria-labelledby="brief-use">
         <h2 id="brief-use">Use</h2>
-        <TextField
-          name="use.hoursPerYear"
-          label="Hours of use a year"
-          hint="The cost per hour of use is worked out from it. Write the unit, for instance “1,500 h/year”."
-          dimension="yearlyUse"
-          className={styles.short}
-        />
-        <LongTextField name="use.description" label="Who plays, and when" className={styles.prose} />
+        <PartOf kind="brief" part="use">
+          <TextField
+            name="use.hoursPerYear"
+            label="Hours of use a year"
+            hint="The cost per hour of use is worked out from it. Write the unit, for instance “1,500 h/year”."
+            dimension="yearlyUse"
+            className={styles.short}
+          />
+          <LongTextField name="use.description" label="Who plays, and when" className={styles.prose} />
+        </PartOf>
       </section>
       <section aria-labelledby="brief-climate">
         <h2 id="brief-climate">Climate</h2>
@@ -123,37 +130,49 @@ export function BriefForm({
           either way. Year 0 is the base date. A single payment in a later year falls at the{" "}
           <strong>end of that year</strong>; you choose when costs that come every year fall.
         </p>
-        <div className={styles.pair}>
-          <ChoiceField name="money.currency" label="Currency" choices={currencyChoices} />
-          <TextField name="money.baseDate" label="Base date" hint="Year-month-day, for instance 2027-06-01." />
-          <TextField
-            name="money.studyPeriod"
-            label="Study period"
-            hint="The years over which every bid is costed alike, for instance “20 years”."
-          />
-          <TextField
-            name="money.serviceStart"
-            label="Start of service"
-            hint="Years from the base date until the field is used; empty or “0 years” for none."
-          />
-          <ChoiceField name="money.money" label="Money in which payments are shown" choices={moneys} />
-          <TextField
-            name="money.realRate"
-            label="Real rate a year"
-            hint="Over inflation, for instance “3 %”. The owner’s finance office states it."
-          />
-          <TextField
-            name="money.nominalRate"
-            label="Nominal rate a year"
-            hint="Only in place of a real rate: leave one of the two empty."
-          />
-          <TextField
-            name="money.inflation"
-            label="General inflation a year"
-            hint="For current money or a nominal rate, for instance “2.5 %”."
-          />
-          <ChoiceField name="money.timing" label="When costs that come every year fall" choices={timings} />
-        </div>
+        <PartOf kind="brief" part="money">
+          <div className={styles.pair}>
+            <ChoiceField name="money.currency" label="Currency" choices={currencyChoices} />
+            <TextField name="money.baseDate" label="Base date" hint="Year-month-day, for instance 2027-06-01." />
+            <TextField
+              name="money.studyPeriod"
+              label="Study period"
+              hint="The years over which every bid is costed alike, for instance “20 years”."
+            />
+            <TextField
+              name="money.serviceStart"
+              label="Start of service"
+              hint="Years from the base date until the field is used; empty or “0 years” for none."
+            />
+            <ChoiceField name="money.money" label="Money in which payments are shown" choices={moneys} />
+            <TextField
+              name="money.realRate"
+              label="Real rate a year"
+              hint="Over inflation, for instance “3 %”. The owner’s finance office states it."
+            />
+            <TextField
+              name="money.nominalRate"
+              label="Nominal rate a year"
+              hint="Only in place of a real rate: leave one of the two empty."
+            />
+            <TextField
+              name="money.rateTable"
+              label="Table of real rates by term"
+              hint="Only in place of a rate: published real rates, for instance “5 years 1.9 %, 10 years 2.0 %, 30 years 2.3 %”. The rate for the study period is read off it, on a straight line between two terms."
+            />
+            <TextField
+              name="money.rateSource"
+              label="Where the rate comes from"
+              hint="Document and date. A rate is good for a year or so; look up the current one."
+            />
+            <TextField
+              name="money.inflation"
+              label="General inflation a year"
+              hint="For current money or a nominal rate, for instance “2.5 %”."
+            />
+            <ChoiceField name="money.timing" label="When costs that come every year fall" choices={timings} />
+          </div>
+        </PartOf>
       </section>
       <section aria-labelledby="brief-materials" id="materials">
         <h2 id="brief-materials">Infill materials of your own</h2>

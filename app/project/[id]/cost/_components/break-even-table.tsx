@@ -1,5 +1,6 @@
 import type { CostConventions } from "#lib/cost";
 import { boundedGap } from "#lib/document";
+import { type Figure, listed } from "#lib/figure";
 import { formatMoney, formatValue, measured, type UnitSystem } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { FigureText } from "../../../../_components/figure-text";
@@ -7,6 +8,10 @@ import { Scroller } from "../../../../_components/scroller";
 import { soughtRates, type Tie, tieWith } from "./cost-figures";
 import type { PricedBid } from "./priced-bid";
 import styles from "./tables.module.css";
+
+/** "11.7993 %". */
+const inFull = (rate: Figure<"fraction">): string =>
+  rate.kind === "known" ? `${Number((rate.value * 100).toFixed(4))} %` : "not known";
 
 const percent = (share: number) => formatValue("fraction", measured("fraction", share), "us");
 const soughtText = `${percent(soughtRates.lowest)} and ${percent(soughtRates.highest)}`;
@@ -110,7 +115,7 @@ function TyingRate({ tie, cheapest, shown }: { tie: Tie; cheapest: PricedBid; sh
             />
           ))}
           <p className={styles.note}>
-            {tie.rates.beyond}
+            {listed(tie.rates.rates.map(inFull))} with all digits that count. {tie.rates.beyond}
             {isOpen ? " As far as figures stand." : null}
           </p>
         </>

@@ -1,5 +1,6 @@
 import { listed } from "#lib/figure";
 import { formatMoney } from "#lib/quantity";
+import { capitalised } from "../../../../_components/in-words";
 import { type PricedBid, presentValueText } from "./priced-bid";
 import { runningTotal, yearsPaid } from "./running-total";
 
@@ -7,6 +8,19 @@ import { runningTotal, yearsPaid } from "./running-total";
 export function barsSummary(bids: readonly PricedBid[], currency: string): string {
   const totals = listed(bids.map((priced) => `${presentValueText(priced, currency)} for bid ${priced.bid.letter}`));
   return `Present value by what the money is spent on: ${totals}. Credits lie left of zero, and the small triangle marks the total after them. A dashed rule under a bar marks what rests on the owner’s estimates.`;
+}
+
+/** What the bars of the years show, in words. */
+export function paymentsSummary(bids: readonly PricedBid[], currency: string): string {
+  const largest = bids.map(({ bid, isLeast }) => {
+    const [first = 0, ...later] = bid.cost.yearly;
+    const most = Math.max(0, ...later);
+    const start = `bid ${bid.letter} begins with ${isLeast ? "at least " : ""}${formatMoney(first, currency)}`;
+    return most === 0
+      ? `${start} and nothing later`
+      : `${start}, and its largest later payment is ${formatMoney(most, currency)} in year ${later.indexOf(most) + 1}`;
+  });
+  return `Not discounted; a bar below nothing is a credit. ${capitalised(largest.join("; "))}.`;
 }
 
 /** What the lines of cost so far show, in words. */

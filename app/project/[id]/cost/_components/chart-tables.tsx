@@ -6,9 +6,10 @@ import styles from "./tables.module.css";
 type Shown = Readonly<{ bids: readonly PricedBid[]; currency: string }>;
 
 function BidColumns({ bids }: { bids: readonly PricedBid[] }) {
-  return bids.map(({ bid }) => (
+  return bids.map(({ bid, isLeast }) => (
     <th key={bid.id} scope="col" className="number">
       Bid {bid.letter}
+      {isLeast ? ", at least" : null}
     </th>
   ));
 }
@@ -54,12 +55,33 @@ export function CategoryTable({ bids, currency }: Shown) {
 const shownOf = (categories: PricedBid["bid"]["cost"]["categories"], wanted: string) =>
   categories.find(({ category }) => category === wanted)?.presentValue ?? 0;
 
+/** The figures behind the bars of the years: what is paid in each. */
+export const PaymentsTable = ({ bids, currency }: Shown) => (
+  <YearsTable
+    {...{ bids, currency }}
+    caption="Payments in each year, not discounted"
+    values={bids.map(({ bid }) => bid.cost.yearly)}
+  />
+);
+
 /** The figures behind the lines: cost so far by year. */
-export function RunningTotalTable({ bids, currency }: Shown) {
-  const totals = bids.map(({ bid }) => runningTotal(bid.cost.yearly));
+export const RunningTotalTable = ({ bids, currency }: Shown) => (
+  <YearsTable
+    {...{ bids, currency }}
+    caption="Cost so far, not discounted"
+    values={bids.map(({ bid }) => runningTotal(bid.cost.yearly))}
+  />
+);
+
+function YearsTable({
+  bids,
+  currency,
+  caption,
+  values,
+}: Shown & { caption: string; values: readonly (readonly number[])[] }) {
   return (
     <table className={styles.years}>
-      <caption>Cost so far, not discounted</caption>
+      <caption>{caption}</caption>
       <thead>
         <tr>
           <th scope="col">End of year</th>
@@ -67,13 +89,13 @@ export function RunningTotalTable({ bids, currency }: Shown) {
         </tr>
       </thead>
       <tbody>
-        {(totals[0] ?? []).map((_, year) => (
+        {(values[0] ?? []).map((_, year) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the index is the year
           <tr key={year}>
             <th scope="row">{year === 0 ? "Base date" : year}</th>
             {bids.map(({ bid }, position) => (
               <td key={bid.id} className="number">
-                {formatMoney(totals[position]?.[year] ?? 0, currency)}
+                {formatMoney(values[position]?.[year] ?? 0, currency)}
               </td>
             ))}
           </tr>

@@ -1,5 +1,12 @@
 import Link from "next/link";
-import { type CostConventions, comparisonRates, fisherNominalRate, type Timing } from "#lib/cost";
+import {
+  type CostConventions,
+  comparisonRates,
+  federalEnergyRate,
+  fisherNominalRate,
+  type Timing,
+  withinFederalEnergyRate,
+} from "#lib/cost";
 import { listed } from "#lib/figure";
 import { currencies, formatValue, measured } from "#lib/quantity";
 import { capitalised } from "../../../../_components/in-words";
@@ -24,9 +31,32 @@ function moneyRule({ money, inflation, realRate, nominalRate }: CostConventions)
   return { term: "Current money", text, field: "money.money" };
 }
 
+/** The rate with where it comes from, and what the federal rule would make of it where it lies outside of its limits. */
+function rateRule({ realRate, rateSource, rateTable }: CostConventions): string {
+  const source =
+    rateSource === "" ? "No document is named for it." : `It comes from: ${rateSource.trim().replace(/\.$/, "")}.`;
+  const table =
+    rateTable === null ? [] : [`It is read for the study period off the table: ${rateTable.asEntered.trim()}.`];
+  const federal = withinFederalEnergyRate(realRate.value);
+  const limits = [federalEnergyRate.least, federalEnergyRate.most].map(percent).join(" to ");
+  const outside =
+    federal === realRate.value
+      ? []
+      : [
+          `For federal energy projects 10 CFR 436.14(a)(2) holds the real rate within ${limits}, which would make it ${percent(federal)}; that rule binds no school board.`,
+        ];
+  return [
+    `${realRate.asEntered} a year over general inflation.`,
+    ...table,
+    source,
+    ...outside,
+    `The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`,
+  ].join(" ");
+}
+
 /** The rules by which every bid was costed, in words. */
 export function ConventionsList({ project, conventions }: { project: string; conventions: CostConventions }) {
-  const { baseDate, studyPeriod, serviceStart, realRate, timing, currency } = conventions;
+  const { baseDate, studyPeriod, serviceStart, timing, currency } = conventions;
   const years = studyPeriod.years;
   const rules: readonly Readonly<{ term: string; text: string; field: string | null }>[] = [
     {
@@ -50,14 +80,14 @@ export function ConventionsList({ project, conventions }: { project: string; con
     },
     {
       term: "Real rate",
-      text: `${realRate.asEntered} a year over general inflation. The totals are shown at ${listed(comparisonRates.map(percent))} as well, because a rate is a choice.`,
+      text: rateRule(conventions),
       field: "money.realRate",
     },
     moneyRule(conventions),
     { term: "When payments fall", text: timingWords[timing], field: "money.timing" },
     {
       term: "Residual value",
-      text: `A part whose life goes on after year ${years} is credited with what was last paid for it × remaining life ÷ life, unless its line says otherwise. Its removal is charged by the share of the life used up, in full, or not at all, as the line says.`,
+      text: `A part whose life goes on after year ${years} is credited with what was last paid for it × remaining life ÷ life, unless its line states another sum or none. Its removal is charged by the share of the life used up, in full, or not at all, as the line says.`,
       field: null,
     },
     {

@@ -1,12 +1,11 @@
 import { scaleLinear } from "d3-scale";
 import { costCategories } from "#lib/cost";
-import { formatMoney } from "#lib/quantity";
 import { bidStroke } from "../../../../_components/bid-letter";
-import { HorizontalAxis } from "../../../../_components/chart/axes";
 import { DrawingKey, keyHeight } from "../../../../_components/chart/drawing-key";
 import type { DrawingWidth } from "../../../../_components/chart/drawing-width";
 import { type CategoryLabel, categoryLabels } from "./category-labels";
 import { CategoryPatterns, categoryFill } from "./category-patterns";
+import { CostAxis } from "./cost-axis";
 import styles from "./cost-bars.module.css";
 import { type PricedBid, presentValueText } from "./priced-bid";
 import { stackedParts } from "./stacked-parts";
@@ -97,13 +96,7 @@ export function CostBars({
           }))}
         />
       )}
-      <HorizontalAxis
-        scale={x}
-        y={bottom}
-        name="Present value"
-        ticks={ticks}
-        format={(cents) => formatMoney(cents, currency)}
-      />
+      <CostAxis scale={x} y={bottom} ticks={ticks} currency={currency} />
     </svg>
   );
 }

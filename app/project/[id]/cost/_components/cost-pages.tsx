@@ -1,5 +1,4 @@
-import Link from "next/link";
-import styles from "./cost-pages.module.css";
+import { SubPages } from "../../_components/sub-pages";
 
 /** The pages about money, in the order in which a reader wants them. */
 const pages = [
@@ -12,19 +11,5 @@ const pages = [
 
 /** The way between the pages about money. */
 export function CostPages({ project, here }: { project: string; here: (typeof pages)[number]["slug"] }) {
-  return (
-    <nav aria-label="Pages about cost" className={`${styles.pages} screen-only`}>
-      <ul>
-        {pages.map(({ slug, path, title }) => (
-          <li key={slug}>
-            {slug === here ? (
-              <span aria-current="page">{title}</span>
-            ) : (
-              <Link href={`/project/${project}/cost${path}`}>{title}</Link>
-            )}
-          </li>
-        ))}
-      </ul>
-    </nav>
-  );
+  return <SubPages label="Pages about cost" base={`/project/${project}/cost`} pages={pages} here={here} />;
 }

@@ -5,11 +5,12 @@ import {
   type CostEntry,
   type PriceLine,
   placeOfLine,
+  priceRoles,
   pricesOf,
   type StudyYears,
 } from "#lib/cost";
 import type { Origin } from "#lib/figure";
-import { formatMoney, type In } from "#lib/quantity";
+import { type CurrencyCode, formatMoney, type In } from "#lib/quantity";
 import { BidLetter } from "../../../../_components/bid-letter";
 import { Scroller } from "../../../../_components/scroller";
 import { tableRoles } from "../../../../_components/table-roles";
@@ -23,7 +24,7 @@ export type PriceLinesSetting = Readonly<{
   project: string;
   area: In<"m²">;
   years: StudyYears;
-  currency: string;
+  currency: CurrencyCode;
 }>;
 
 /** Every price line of a bid: as entered, who gives it, and what each part of it is worth at the base date. */
@@ -116,6 +117,9 @@ function LineRows({
                     {line.label}
                   </Link>
                 )}
+                {line.role.kind === "base-bid" ? null : (
+                  <p className={styles.note}>{priceRoles[line.role.kind].label}</p>
+                )}
                 {line.document === "" ? null : <p className={styles.note}>{placeText(line)}</p>}
               </th>
               <td rowSpan={entries.length} {...tableRoles.cell}>
@@ -123,7 +127,7 @@ function LineRows({
                   {pricesOf(line, years).map(({ label, amount, schedule }, order) => (
                     <li key={label}>
                       {order === 0 ? null : `${label}: `}
-                      {amountText(amount, area)}
+                      {amountText(amount, area, currency)}
                       <p className={styles.note}>{schedule}</p>
                     </li>
                   ))}

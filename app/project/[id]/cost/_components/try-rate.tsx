@@ -20,7 +20,7 @@ export function TryRate({
   const tried = typed === null ? null : triedRate(typed, bids, conventions);
   const problem = tried !== null && !tried.ok ? tried.problem : null;
   return (
-    <section aria-labelledby="try-rate">
+    <section aria-labelledby="try-rate" className={tried?.ok ? undefined : "screen-only"}>
       <h2 id="try-rate">Try another rate</h2>
       <form action="#try-rate" className={`${styles.tryRate} screen-only`}>
         <label htmlFor="tried-rate">Real rate a year</label>
@@ -28,7 +28,7 @@ export function TryRate({
           id="tried-rate"
           name="rate"
           type="text"
-          defaultValue={typed ?? conventions.realRate.asEntered}
+          defaultValue={typed ?? `${Number((conventions.realRate.value * 100).toPrecision(6))} %`}
           aria-invalid={problem !== null}
           aria-describedby={problem === null ? undefined : "tried-rate-problem"}
         />

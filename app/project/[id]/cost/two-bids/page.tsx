@@ -6,14 +6,16 @@ import { lackingSentences } from "#lib/document";
 import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { PageHead } from "../../../../_components/page-head";
 import { loadEvaluation } from "../../../../_data/load-project";
+import { TwoBidsForm } from "../../_components/two-bids-form";
 import { CostPages } from "../_components/cost-pages";
 import { pricedArea, pricedBids } from "../_components/priced-bid";
 import { BridgeChart } from "./_components/bridge-chart";
 import { BridgeTable } from "./_components/bridge-table";
 import { bridgeWords } from "./_components/bridge-words";
 import { chosenPair } from "./_components/chosen-pair";
-import { PairForm } from "./_components/pair-form";
 import { TiesSection } from "./_components/ties-section";
+
+const textOf = (asked: string | readonly string[] | undefined): string => (typeof asked === "string" ? asked : "");
 
 export const metadata: Metadata = { title: "Two bids by cost" };
 
@@ -45,7 +47,7 @@ export default async function TwoBidsPage({ params, searchParams }: PageProps<"/
             second={pair[1]}
             setting={{ area: pricedArea(evaluation), conventions: project.brief.money }}
             address={`/project/${id}/cost/two-bids?first=${pair[0].bid.id}&second=${pair[1].bid.id}`}
-            chosen={typeof asked.input === "string" ? asked.input : undefined}
+            chosen={{ input: textOf(asked.input), from: textOf(asked.from), to: textOf(asked.to) }}
           />
         </>
       )}
@@ -64,13 +66,15 @@ function Pair({
 }) {
   const bridge = costBridge(first.bid.cost.categories, second.bid.cost.categories);
   const ends = {
-    first: { letter: first.bid.letter, index: first.index },
-    second: { letter: second.bid.letter, index: second.index },
+    first: { letter: first.bid.letter, index: first.index, isLeast: first.isLeast },
+    second: { letter: second.bid.letter, index: second.index, isLeast: second.isLeast },
   };
+  const open = [first, second].filter(({ isLeast }) => isLeast).map(({ bid }) => bid.letter);
   const letters = { first: first.bid.letter, second: second.bid.letter };
   return (
     <>
-      <PairForm
+      <TwoBidsForm
+        words={{ first: "From", second: "To", show: "Show these two" }}
         bids={bids.map(({ bid }) => ({ id: bid.id, letter: bid.letter, bidder: bid.bidder }))}
         first={first.bid.id}
         second={second.bid.id}
@@ -83,12 +87,12 @@ function Pair({
         summary={[
           bridgeWords(bridge, {
             ...{ ...letters, currency },
-            open: [first, second].filter(({ isLeast }) => isLeast).map(({ bid }) => bid.letter),
+            open,
           }),
           ...[first, second].flatMap(({ bid }) => lackingSentences(bid)),
         ].join(" ")}
         draw={(size) => <BridgeChart bridge={bridge} {...ends} currency={currency} size={size} />}
-        table={<BridgeTable bridge={bridge} {...letters} currency={currency} />}
+        table={<BridgeTable bridge={bridge} {...letters} open={open} currency={currency} />}
       />
     </>
   );

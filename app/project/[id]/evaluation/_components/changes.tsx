@@ -8,6 +8,33 @@ const worthInWords = ({ worth, atGate }: BidOpenings["open"][number]): string =>
   return [...(atGate === "decides a gate" ? ["decides a gate"] : []), ...points].join(", ");
 };
 
+type Open = BidOpenings["open"];
+
+const first = (open: Open): Open => open.filter(({ when }) => when === "before deciding");
+const later = (open: Open): Open => open.filter(({ when }) => when === "any time");
+
+function Questions({ project, head, open }: { project: string; head: string; open: Open }) {
+  if (open.length === 0) return null;
+  return (
+    <>
+      <p>{head}</p>
+      <ul>
+        {open.map((figure) => (
+          <li key={figure.criterion.id}>
+            {figure.question}{" "}
+            <span className="soft">
+              <Link href={`/project/${project}/requirements#${figure.criterion.id}`} prefetch={false}>
+                {figure.criterion.label}
+              </Link>
+              {worthInWords(figure) === "" ? "" : `, ${worthInWords(figure)}`}.
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
 /** For each bid what its open figures can still do to the order, and what to ask. */
 export function Changes({
   project,
@@ -30,20 +57,8 @@ export function Changes({
           <p>Every figure that counts is shown with the evidence asked for.</p>
         ) : (
           <>
-            <p>Ask:</p>
-            <ul>
-              {open.map((figure) => (
-                <li key={figure.criterion.id}>
-                  {figure.question}{" "}
-                  <span className="soft">
-                    <Link href={`/project/${project}/requirements#${figure.criterion.id}`} prefetch={false}>
-                      {figure.criterion.label}
-                    </Link>
-                    {worthInWords(figure) === "" ? "" : `, ${worthInWords(figure)}`}.
-                  </span>
-                </li>
-              ))}
-            </ul>
+            <Questions project={project} head="Ask before deciding anything:" open={first(open)} />
+            <Questions project={project} head={first(open).length === 0 ? "Ask:" : "Ask as well:"} open={later(open)} />
           </>
         )}
         {inRanges > 0 ? (

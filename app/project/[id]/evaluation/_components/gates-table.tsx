@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { gateInWords, marginInWords } from "#lib/evaluation";
+import { askedOfInWords, gateInWords, marginInWords } from "#lib/evaluation";
 import type { Figure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { Scroller } from "../../../../_components/scroller";
@@ -58,7 +58,10 @@ export function GatesTable({
                 <Link href={`/project/${project}/requirements#${criterion.id}`} prefetch={false}>
                   {criterion.label}
                 </Link>
-                <span className={styles.under}>{gateInWords(gate, criterion.measure.dimension, units)}</span>
+                <span className={styles.under}>{gateInWords(gate, criterion.measure, units)}</span>
+                {criterion.askedOf.kind === "every-bid" ? null : (
+                  <span className={styles.under}>{askedOfInWords(criterion.askedOf, units)}</span>
+                )}
               </th>
               {bids.map(({ evaluated, criteria }) => {
                 const judged = criteria[row];
@@ -69,7 +72,7 @@ export function GatesTable({
                     {judged.score.because === null ? (
                       <span className={styles.under}>{marginInWords(judged.score, judged.figure, units)}</span>
                     ) : (
-                      <Reason because={judged.score.because} of={`${criterion.label}, bid ${evaluated.letter}`} />
+                      <Reason score={judged.score} of={`${criterion.label}, bid ${evaluated.letter}`} />
                     )}
                     <Link
                       href={sourceOf(project, evaluated, judged.figure)}

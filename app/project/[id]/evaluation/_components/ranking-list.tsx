@@ -13,7 +13,7 @@ const standingWords = {
 /** The criteria at whose gates a bid falls short or stays open, by name. */
 const atGates = ({ criteria }: JudgedBid): readonly string[] =>
   criteria
-    .filter(({ score: { gate } }) => gate.kind !== "no-gate" && gate.kind !== "meets")
+    .filter(({ score: { gate } }) => gate.kind !== "no-gate" && gate.kind !== "not-asked" && gate.kind !== "meets")
     .map(({ score }) => score.criterion.label);
 
 function Total({ project, bid }: { project: string; bid: JudgedBid }) {
@@ -25,7 +25,7 @@ function Total({ project, bid }: { project: string; bid: JudgedBid }) {
       <p>
         <strong>{formatPointSpan(score.total)} of 100 points</strong>
         {likely === null
-          ? "; no likely total while a weighing figure is missing, so the bid is placed by the least."
+          ? "; no likely total while a weighing figure is missing, so the bid is placed by what it shows, the missing figures at their worst."
           : `; likely ${formatPoints(likely)}.`}{" "}
         {formatShare(score.coverage)} of the weight rests on figures with the evidence asked for.
       </p>

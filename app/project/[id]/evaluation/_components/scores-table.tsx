@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { formatPointSpan, formatShare } from "#lib/evaluation";
+import { askedOfInWords, formatPointSpan, formatShare, scatterInWords } from "#lib/evaluation";
 import { formatFigure } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { Scroller } from "../../../../_components/scroller";
@@ -22,21 +22,24 @@ function ScoreCell({
   units: UnitSystem;
 }) {
   const { score, figure } = judged;
-  const { value, because, contribution } = score;
+  const { value, because, contribution, asked } = score;
   if (value === null) return null;
   return (
     <>
-      {because === null ? null : (
+      {because === null && asked === "yes" ? null : (
         <span className={styles.under}>
           <Status word={score.status} />
         </span>
       )}
       {figure.kind === "unknown" ? null : <span className={styles.figure}>{formatFigure(figure, units)}</span>}
+      {scatterInWords(score, units) === "" ? null : (
+        <span className={styles.under}>{scatterInWords(score, units)}</span>
+      )}
       <span className={styles.under}>value {formatPointSpan(value)}</span>
       <span className={styles.under}>
         adds <strong>{formatPointSpan(contribution)}</strong>
       </span>
-      {because === null ? null : <Reason because={because} of={of} />}
+      <Reason score={score} of={of} />
       {figure.kind === "unknown" ? null : <ShowWorking project={project} of={of} working={figure.working} />}
     </>
   );
@@ -73,6 +76,9 @@ export function ScoresTable({
                   {criterion.label}
                 </Link>
                 <span className={styles.under}>{formatShare(share)} of the weight</span>
+                {criterion.askedOf.kind === "every-bid" ? null : (
+                  <span className={styles.under}>{askedOfInWords(criterion.askedOf, units)}</span>
+                )}
               </th>
               {bids.map(({ evaluated, criteria }) => {
                 const judged = criteria[row];

@@ -24,7 +24,7 @@ export function ValueCurves({
             key={criterion.id}
             row={row}
             rule={criterion.valueFunction}
-            dimension={criterion.measure.dimension}
+            measure={criterion.measure}
             name={criterion.label}
             caption={
               <>

@@ -108,8 +108,9 @@ async function Firmness({
       <h2>Over many sets of weights</h2>
       <p>
         Weights are a judgement, and other people would set them otherwise. Here sets of weights are drawn at random. A
-        claim that is open, not proven or given as a range is drawn too, anywhere between its worst and its best. It
-        shows what your own doubts amount to; it foretells nothing.
+        figure that scatters is drawn too: evenly over a range, mostly near the middle of “±”, and about the figure
+        where a report states a standard deviation. A claim that is open or not proven is drawn anywhere between its
+        worst and its best. It shows what your own doubts amount to; it foretells nothing.
       </p>
       <DrawnRanksSection comparison={comparison} bids={named} criteria={criteria} />
       <noscript>

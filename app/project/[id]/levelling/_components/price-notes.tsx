@@ -1,6 +1,7 @@
 import { BidLetter } from "../../../../_components/bid-letter";
 import { ShowWorking } from "../../../../_components/working";
 import { CopyText } from "../../_components/copy-text";
+import { moneySeverityWords } from "../../_components/price/money-finding-words";
 import type { CostedBid } from "./costed-bid";
 import styles from "./levelling.module.css";
 
@@ -18,7 +19,7 @@ export function PriceNotes({ project, bids }: { project: string; bids: readonly 
         {priceFindings.map(({ key, severity, sentence, question, working }, at) => (
           <li key={key}>
             <p>
-              <strong>{severity === "differs" ? "Does not agree." : "Worth a look."}</strong> {sentence}
+              <strong>{moneySeverityWords[severity]}.</strong> {sentence}
             </p>
             <blockquote>{question}</blockquote>
             <CopyText text={question} what={`question ${at + 1} on the prices of bid ${letter}`} />

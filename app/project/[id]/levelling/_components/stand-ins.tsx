@@ -9,14 +9,17 @@ import type { CostedBid } from "./costed-bid";
 import styles from "./levelling.module.css";
 
 /** Where a line of the owner’s comes from, in words. */
-function originWords(origin: LineOrigin): string {
+function originWords(origin: LineOrigin, links: BidCost["links"]): string {
   switch (origin.kind) {
     case "bid":
       return "entered with the bid as the owner’s estimate";
     case "plug":
       return origin.by === "median" ? "plug: median of the other bids" : "plug: the owner’s figure";
-    case "link":
-      return `worked out: ${inSentence(technicalLinks[origin.link].label)}`;
+    case "link": {
+      const isStated = links.some(({ link, kind }) => link === origin.link && kind === "stated");
+      const label = inSentence(technicalLinks[origin.link].label);
+      return isStated ? `stated by the owner in place of what can be worked out: ${label}` : `worked out: ${label}`;
+    }
   }
 }
 
@@ -57,7 +60,7 @@ export function StandIns({
               </td>
               <th scope="row">
                 <LineName project={project} bid={bid} levelled={levelled} />
-                <p className={styles.origin}>{originWords(levelled.origin)}</p>
+                <p className={styles.origin}>{originWords(levelled.origin, bid.cost.links)}</p>
                 <OriginWorking project={project} bid={bid} levelled={levelled} />
               </th>
               <td className="number">{formatMoney(worthOf(bid.cost, levelled.line.id), currency)}</td>

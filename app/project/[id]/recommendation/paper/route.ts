@@ -21,6 +21,7 @@ export async function GET(
     owner,
     notice,
     date,
+    procedure: loaded.procedure,
   });
   return printedDownload(paper, format, fileName(["recommendation", name], format));
 }

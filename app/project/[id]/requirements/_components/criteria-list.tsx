@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from "react";
 import { useFieldArray, useFormContext } from "react-hook-form";
 import type { RequirementsText } from "#lib/evaluation";
+import type { ClausesText } from "#lib/requirement";
 import { options } from "../../../../_components/form/choice-field";
 import { freshId } from "../../../../_components/form/fresh-id";
 import { problemAt } from "../../../../_components/form/problem-at";
@@ -12,9 +13,9 @@ import styles from "./requirements.module.css";
 
 /** The criteria in the order in which every page lists them; one at a time is open to be worked on. */
 export function CriteriaList({ curves }: { curves: Readonly<Record<string, React.ReactNode>> }) {
-  const { control, getValues, formState } = useFormContext<RequirementsText>();
+  const { control, getValues, setValue, formState } = useFormContext<RequirementsText>();
   const { fields, append, remove, insert, move } = useFieldArray({ control, name: "criteria", keyName: "key" });
-  const [removed, setRemoved] = useState<{ index: number; value: CriterionText } | null>(null);
+  const [removed, setRemoved] = useState<{ index: number; value: CriterionText; clauses: ClausesText } | null>(null);
   const [added, setAdded] = useState<string | null>(null);
   const [moved, setMoved] = useState("");
   const [measure, setMeasure] = useState("");
@@ -41,7 +42,11 @@ export function CriteriaList({ curves }: { curves: Readonly<Record<string, React
   return (
     <>
       {problem === null ? null : <p className={styles.problem}>{problem}</p>}
-      {fields.length === 0 ? <p>There are no criteria yet. Choose a measure below and add the first.</p> : null}
+      {fields.length === 0 ? (
+        <p>
+          There are no criteria yet. Start from a profile, take single ones from the library, or choose a measure below.
+        </p>
+      ) : null}
       <ol className={styles.criteria}>
         {fields.map(({ key, id }, index) => (
           <CriterionEntry
@@ -52,8 +57,19 @@ export function CriteriaList({ curves }: { curves: Readonly<Record<string, React
             curve={curves[id] ?? null}
             moveTo={(to) => moveTo(index, to)}
             remove={() => {
-              setRemoved({ index, value: structuredClone(getValues(`criteria.${index}`)) });
+              const value = structuredClone(getValues(`criteria.${index}`));
+              const clauses = getValues("clauses") ?? [];
+              setRemoved({
+                index,
+                value,
+                clauses: structuredClone(clauses.filter(({ criterion }) => criterion === value.id)),
+              });
               remove(index);
+              if (clauses.length > 0)
+                setValue(
+                  "clauses",
+                  clauses.filter(({ criterion }) => criterion !== value.id),
+                );
             }}
           />
         ))}
@@ -67,6 +83,7 @@ export function CriteriaList({ curves }: { curves: Readonly<Record<string, React
           what={`“${removed.value.label}”`}
           undo={() => {
             insert(removed.index, removed.value);
+            if (removed.clauses.length > 0) setValue("clauses", [...(getValues("clauses") ?? []), ...removed.clauses]);
             setRemoved(null);
           }}
         />

@@ -1,6 +1,6 @@
 "use client";
 import { useEffect, useRef } from "react";
-import { get, useFormContext, useWatch } from "react-hook-form";
+import { get, useFormContext } from "react-hook-form";
 import { valueFunctions } from "#lib/criteria";
 import { formatShare } from "#lib/evaluation";
 import { CriterionFields } from "./criterion-fields";
@@ -8,7 +8,7 @@ import { gateAsTyped } from "./criterion-kinds";
 import type { CriterionText } from "./measure-choices";
 import styles from "./requirements.module.css";
 import { typedWeights } from "./typed-weights";
-import type { WeighingText } from "./weighing-rows";
+import { useTyped } from "./use-typed";
 
 /** One criterion: a line that sums it up, its fields behind that line, and what can be done with it beside it. */
 export function CriterionEntry({
@@ -27,8 +27,8 @@ export function CriterionEntry({
   remove: () => void;
 }) {
   const { formState } = useFormContext();
-  const criteria: readonly CriterionText[] = useWatch({ name: "criteria" });
-  const weighing: WeighingText | undefined = useWatch({ name: "weighing" });
+  const typed = useTyped();
+  const { criteria, headings } = typed;
   const details = useRef<HTMLDetailsElement>(null);
   useEffect(() => {
     if (!isNew || details.current === null) return;
@@ -38,6 +38,8 @@ export function CriterionEntry({
   const criterion = criteria[index];
   if (criterion === undefined) return null;
   const name = criterion.label === "" ? `Criterion ${index + 1}` : criterion.label;
+  const headingOf = (at: number) => headings.find(({ id }) => id === criteria[at]?.heading)?.label ?? "";
+  const heading = headingOf(index);
   const troubled = get(formState.errors, `criteria.${index}`) !== undefined;
   const moveByKey = (event: React.KeyboardEvent) => {
     if (!event.altKey || (event.key !== "ArrowUp" && event.key !== "ArrowDown")) return;
@@ -46,10 +48,13 @@ export function CriterionEntry({
   };
   return (
     <li id={criterion.id} className={styles.criterion} onKeyDown={moveByKey}>
+      {headings.length > 0 && (index === 0 || heading !== headingOf(index - 1)) ? (
+        <h3 className={styles.heading}>{heading === "" ? "Under no heading" : heading}</h3>
+      ) : null}
       <details ref={details}>
         <summary>
           <strong>{name}</strong>{" "}
-          <span className={styles.sum}>{sumOf(criterion, typedWeights(criteria, weighing).shares[index] ?? 0)}</span>
+          <span className={styles.sum}>{sumOf(criterion, typedWeights(typed).shares[index] ?? 0)}</span>
           {troubled ? <span className={styles.problem}> something here can’t be read yet</span> : null}
         </summary>
         <CriterionFields index={index} curve={curve} />

@@ -1,25 +1,42 @@
 "use client";
 import { useWatch } from "react-hook-form";
-import { type GateKind, gates, type ValueFunctionKind, valueFunctions } from "#lib/criteria";
+import {
+  type GateKind,
+  ratingMeasure,
+  type ShortfallRule,
+  shortfallRules,
+  type ValueFunctionKind,
+  valueFunctions,
+} from "#lib/criteria";
 import { evidenceLevels, formatShare } from "#lib/evaluation";
 import type { DimensionName } from "#lib/quantity";
 import { ChoiceField } from "../../../../_components/form/choice-field";
 import { KindField } from "../../../../_components/form/kind-field";
 import { LongTextField } from "../../../../_components/form/long-text-field";
 import { TextField } from "../../../../_components/form/text-field";
-import { anchorLabels, gateChoices, gateTemplates, type Kind, valueChoices, valueTemplates } from "./criterion-kinds";
+import {
+  type AskedOfKind,
+  anchorLabels,
+  askedOfChoices,
+  askedOfTemplates,
+  gateChoices,
+  gateTemplates,
+  type Kind,
+  limitChoices,
+  limitTemplates,
+  valueChoicesOf,
+  valueTemplates,
+} from "./criterion-kinds";
+import { LimitFields } from "./limit-fields";
 import { measureChoices, measureOf } from "./measure-choices";
+import { RatingLevels } from "./rating-levels";
 import styles from "./requirements.module.css";
 import { ScoredFigures } from "./scored-figures";
 import { typedWeights } from "./typed-weights";
-import type { WeighingText } from "./weighing-rows";
+import { useTyped } from "./use-typed";
 
 const evidence = evidenceLevels.map(({ level, label }) => ({ value: level, label }));
-const shortfalls = [
-  { value: "keep-open", label: "Keep it open: it may be anything from worst to best" },
-  { value: "ask-first", label: "Keep it open and ask the bidder before deciding" },
-  { value: "counts-as-worst", label: "Count it as the worst; it does not pass a gate" },
-];
+const shortfalls = Object.entries(shortfallRules).map(([value, { label }]) => ({ value, label }));
 const counted = [
   { value: "from", label: "From its figure upwards" },
   { value: "up-to", label: "From its figure downwards" },
@@ -30,6 +47,7 @@ export function CriterionFields({ index, curve }: { index: number; curve: React.
   const at = `criteria.${index}`;
   const measure = measureOf(useWatch({ name: `${at}.measure` }));
   const dimension = measure?.dimension ?? "number";
+  const isRated = measure?.id === ratingMeasure.id;
   return (
     <>
       <ChoiceField
@@ -40,6 +58,7 @@ export function CriterionFields({ index, curve }: { index: number; curve: React.
         {...(measure === null ? {} : { hint: measure.note })}
       />
       <TextField name={`${at}.label`} label="Name of the criterion" className={styles.wide} />
+      <HeadingField name={`${at}.heading`} />
       <LongTextField
         name={`${at}.reason`}
         label="Reason"
@@ -47,20 +66,34 @@ export function CriterionFields({ index, curve }: { index: number; curve: React.
         rows={2}
         className={styles.wide}
       />
+      <TextField
+        name={`${at}.source`}
+        label="Where the figures come from"
+        hint="A standard with its edition, a guideline, your own contract or judgement. May be empty."
+        className={styles.wide}
+      />
+      <KindField<AskedOfKind>
+        name={`${at}.askedOf`}
+        label="Asked of"
+        choices={askedOfChoices}
+        templates={askedOfTemplates}
+        className={styles.wide}
+        fields={(kind) => (kind === "every-bid" ? null : <Condition at={`${at}.askedOf`} />)}
+      />
       <KindField<Kind<GateKind>>
         name={`${at}.gate`}
         label="Gate"
         choices={gateChoices}
         templates={gateTemplates}
         className={styles.wide}
-        fields={(kind) => <Limits kind={kind} at={`${at}.gate`} dimension={dimension} />}
+        fields={(kind) => <LimitFields kind={kind} at={`${at}.gate`} dimension={dimension} />}
       />
       <div className={styles.score}>
         <div>
           <KindField<Kind<ValueFunctionKind>>
             name={`${at}.valueFunction`}
             label="Score"
-            choices={valueChoices}
+            choices={valueChoicesOf(isRated)}
             templates={valueTemplates}
             className={styles.wide}
             fields={(kind) => <Anchors kind={kind} at={`${at}.valueFunction`} dimension={dimension} />}
@@ -69,33 +102,69 @@ export function CriterionFields({ index, curve }: { index: number; curve: React.
         </div>
         {curve}
       </div>
-      <div className={styles.group}>
-        <ChoiceField name={`${at}.evidence.least`} label="Least evidence that counts" choices={evidence} />
-        <ChoiceField
-          name={`${at}.evidence.shortfall`}
-          label="A figure that is missing, shown by less or not comparable"
-          choices={shortfalls}
-        />
-      </div>
+      {isRated ? null : <EvidenceFields at={`${at}.evidence`} />}
     </>
   );
 }
 
-function Limits({ kind, at, dimension }: { kind: Kind<GateKind>; at: string; dimension: DimensionName }) {
-  if (kind === "none") return null;
+/** The heading that the criterion is weighed under; nothing to choose where there is none. */
+function HeadingField({ name }: { name: string }) {
+  const { headings } = useTyped();
+  if (headings.length === 0) return null;
+  const choices = headings.map(({ id, label }) => ({ value: id, label: label === "" ? id : label }));
+  return (
+    <ChoiceField
+      name={name}
+      label="Heading"
+      choices={[{ value: "", label: "None: weighed beside the headings" }, ...choices]}
+      className={styles.wide}
+    />
+  );
+}
+
+/** The least evidence that counts, and what becomes of a figure that lacks it. */
+function EvidenceFields({ at }: { at: string }) {
+  const shortfall: ShortfallRule = useWatch({ name: `${at}.shortfall` });
   return (
     <>
-      <p className={styles.note}>{gates[kind].explanation}</p>
       <div className={styles.group}>
-        {kind === "within" ? (
-          <>
-            <TextField name={`${at}.low`} label="Lower limit" dimension={dimension} />
-            <TextField name={`${at}.high`} label="Upper limit" dimension={dimension} />
-          </>
-        ) : (
-          <TextField name={`${at}.limit`} label="Limit" dimension={dimension} />
-        )}
+        <ChoiceField name={`${at}.least`} label="Least evidence that counts" choices={evidence} />
+        <ChoiceField
+          name={`${at}.shortfall`}
+          label="A figure that is missing, shown by less or not comparable"
+          choices={shortfalls}
+        />
+        {shortfall === "discount" ? (
+          <TextField name={`${at}.discount`} label="Part of the points taken off" hint="For instance “25 %”." />
+        ) : null}
       </div>
+      <p className={styles.note}>{shortfallRules[shortfall].explanation}</p>
+    </>
+  );
+}
+
+/** What has to hold of a bid for the criterion to be asked of it. */
+function Condition({ at }: { at: string }) {
+  const measure = measureOf(useWatch({ name: `${at}.measure` }));
+  return (
+    <>
+      <p className={styles.note}>
+        A bid of which it does not hold passes the gate and scores in full here, as nothing is asked of it.
+      </p>
+      <ChoiceField
+        name={`${at}.measure`}
+        label="What has to hold: measure"
+        choices={[{ value: "", label: "Choose a measure" }, ...measureChoices]}
+        className={styles.wide}
+      />
+      <KindField<GateKind>
+        name={`${at}.is`}
+        label="What has to hold: its figure is"
+        choices={limitChoices}
+        templates={limitTemplates}
+        className={styles.wide}
+        fields={(kind) => <LimitFields kind={kind} at={`${at}.is`} dimension={measure?.dimension ?? "number"} />}
+      />
     </>
   );
 }
@@ -132,20 +201,27 @@ function AnchorFields({ kind, at, dimension }: { kind: ValueFunctionKind; at: st
           <ScoredFigures name={`${at}.steps`} what="Step" dimension={dimension} />
         </>
       );
+    case "rating":
+      return <RatingLevels name={`${at}.levels`} />;
     case "piecewise":
       return <ScoredFigures name={`${at}.knots`} what="Knot" dimension={dimension} />;
   }
 }
 
 function Weight({ index }: { index: number }) {
-  const criteria = useWatch({ name: "criteria" });
-  const weighing: WeighingText | undefined = useWatch({ name: "weighing" });
-  const share = typedWeights(criteria, weighing).shares[index] ?? 0;
+  const typed = useTyped();
+  const { criteria, weighing, headings } = typed;
+  const share = typedWeights(typed).shares[index] ?? 0;
   const scored = criteria[index]?.valueFunction.kind !== "none";
+  const isUnderHeading = headings.some(({ id }) => id === criteria[index]?.heading);
   return (
     <div className={styles.weight}>
       {weighing === undefined || weighing.kind === "direct" ? (
-        <TextField name={`criteria.${index}.weight`} label="Weight in points" />
+        <TextField
+          name={`criteria.${index}.weight`}
+          label="Weight in points"
+          {...(isUnderHeading ? { hint: "Beside the others under its heading." } : {})}
+        />
       ) : (
         <a href="#requirements-weights">Weight</a>
       )}

@@ -1,6 +1,8 @@
-import { type GateKind, gates, type ValueFunctionKind, valueFunctions } from "#lib/criteria";
+import { type GateKind, gates, startingLevels, type ValueFunctionKind, valueFunctions } from "#lib/criteria";
+import type { Choice } from "../../../../_components/form/choice-field";
 import type { KindTemplate } from "../../../../_components/form/of-kind";
 import { capitalised } from "../../../../_components/in-words";
+import type { CriterionText } from "./measure-choices";
 
 export type Kind<K extends string> = K | "none";
 
@@ -8,17 +10,36 @@ const kindsOf = (list: Readonly<Record<string, { label: string }>>) =>
   Object.entries(list).map(([value, { label }]) => ({ value, label: capitalised(label) }));
 
 export const gateChoices = [{ value: "none", label: "No gate" }, ...kindsOf(gates)];
-export const valueChoices = [{ value: "none", label: "No score" }, ...kindsOf(valueFunctions)];
+const valueChoices = [{ value: "none", label: "No score" }, ...kindsOf(valueFunctions)];
+
+/** What people rate is scored by their rating alone; what is read off a bid, by any other way. */
+export const valueChoicesOf = (isRated: boolean) =>
+  valueChoices.filter(({ value }) => (value === "rating") === isRated);
+
+export const limitChoices = kindsOf(gates);
 
 const oneLimit = { limit: "" };
 
-/** The limits of each kind of gate. Those of one name go along when the kind is changed. */
-export const gateTemplates: Readonly<Record<Kind<GateKind>, KindTemplate>> = {
-  none: {},
+/** The limits of each kind. Those of one name go along when the kind is changed. */
+export const limitTemplates: Readonly<Record<GateKind, KindTemplate>> = {
   "at-most": oneLimit,
   "at-least": oneLimit,
   below: oneLimit,
   within: { low: "", high: "" },
+};
+
+export const gateTemplates: Readonly<Record<Kind<GateKind>, KindTemplate>> = { none: {}, ...limitTemplates };
+
+export type AskedOfKind = NonNullable<CriterionText["askedOf"]>["kind"];
+
+export const askedOfChoices: readonly (Choice & Readonly<{ value: AskedOfKind }>)[] = [
+  { value: "every-bid", label: "Every bid" },
+  { value: "bids-where", label: "Only bids of which something else holds" },
+];
+
+export const askedOfTemplates: Readonly<Record<AskedOfKind, KindTemplate>> = {
+  "every-bid": {},
+  "bids-where": { measure: "", is: { kind: "below", ...oneLimit } },
 };
 
 /** The anchors of each kind of value function. */
@@ -34,6 +55,7 @@ export const valueTemplates: Readonly<Record<Kind<ValueFunctionKind>, KindTempla
       { at: "", value: "1" },
     ],
   },
+  rating: { levels: startingLevels },
 };
 
 type SingleAnchors = Readonly<Record<string, string>>;

@@ -1,5 +1,5 @@
 import { propertyGroups, propertyOf } from "#lib/claim";
-import type { Measure } from "#lib/criteria";
+import { type Measure, ratingMeasure, startingLevels } from "#lib/criteria";
 import { claimedMeasures, derivedMeasures, measures, type RequirementsText } from "#lib/evaluation";
 import type { Choice } from "../../../../_components/form/choice-field";
 
@@ -14,6 +14,7 @@ const byGroup = propertyGroups.flatMap(({ id, label }): readonly Choice[] =>
 /** All that a criterion can judge: what is worked out from the bids first, then their claims by group. */
 export const measureChoices: readonly Choice[] = [
   ...derivedMeasures.map(({ id, label }) => ({ value: id, label, group: "Worked out from the bid" })),
+  { value: ratingMeasure.id, label: ratingMeasure.label, group: "Judged by people" },
   ...byGroup,
 ];
 
@@ -23,14 +24,18 @@ export const measureOf = (id: string): Measure | null => measures.find((measure)
 export function startingCriterion(id: string, measure: string): CriterionText {
   const claimed = claimedMeasures.find((candidate) => candidate.id === measure);
   const property = claimed && propertyOf(claimed.property);
+  const isRated = measure === ratingMeasure.id;
   return {
     id,
     measure,
-    label: property?.label ?? measureOf(measure)?.label ?? "",
+    label: property?.label ?? (isRated ? "" : (measureOf(measure)?.label ?? "")),
     reason: property?.why ?? "",
     gate: { kind: "none" },
-    valueFunction: { kind: "none" },
+    valueFunction: isRated ? { kind: "rating", levels: [...startingLevels] } : { kind: "none" },
     weight: "0",
-    evidence: { least: "stated", shortfall: "keep-open" },
+    source: "",
+    askedOf: { kind: "every-bid" },
+    heading: "",
+    evidence: { least: "stated", shortfall: "keep-open", discount: "" },
   };
 }

@@ -1,19 +1,30 @@
 "use client";
 import { type RequirementsText, requirementsSchema } from "#lib/evaluation";
 import { AutosaveForm } from "../../../../_components/form/autosave-form";
-import type { DocumentAddress } from "../../../../_components/form/save-outcome";
+import type { DocumentAddress, SaveAction } from "../../../../_components/form/save-outcome";
+import type { SharedDocument } from "../../../../_components/form/shared-document";
 import type { Draft } from "../../../../_components/form/start-of";
 import { saveDocument } from "../../_actions/save-document";
 import { CriteriaList } from "./criteria-list";
+import { HeadingsFields } from "./headings-fields";
 import { ImpactFields } from "./impact-fields";
+import { StartingPoints } from "./starting-points";
 import { WeighingFields } from "./weighing-fields";
 import { WeightsTable } from "./weights-table";
+import { withOutlook } from "./with-outlook";
+
+/** Clauses of the same document are edited under Specification. */
+const shared: SharedDocument<RequirementsText> = {
+  parts: ["impact", "criteria", "headings", "weighing"],
+  filled: (body) => withOutlook(body as RequirementsText),
+};
 
 export function RequirementsForm({
   where,
   version,
   values,
   draft,
+  save = saveDocument,
   curves,
   ruleOfThumb,
   labels,
@@ -22,6 +33,7 @@ export function RequirementsForm({
   version: number;
   values: RequirementsText;
   draft: Draft<RequirementsText> | null;
+  save?: SaveAction;
   /** The value function of each criterion as last saved, drawn, by its id. */
   curves: Readonly<Record<string, React.ReactNode>>;
   ruleOfThumb: string;
@@ -35,8 +47,9 @@ export function RequirementsForm({
       version={version}
       values={values}
       draft={draft}
-      save={saveDocument}
+      save={save}
       label="Requirements"
+      shared={shared}
     >
       <section aria-labelledby="requirements-impact">
         <h2 id="requirements-impact">Impact</h2>
@@ -53,6 +66,7 @@ export function RequirementsForm({
           here before any bid is read. It never depends on what the other bids offer. A criterion may have a gate, a
           score or both.
         </p>
+        <StartingPoints />
         <CriteriaList curves={curves} />
       </section>
       <section aria-labelledby="requirements-weights">
@@ -61,6 +75,7 @@ export function RequirementsForm({
           A weight says what it is worth to you to go from the worst figure of a criterion to its best one, next to the
           same step in the others. Only proportions count, so the points need not add up to 100.
         </p>
+        <HeadingsFields />
         <WeighingFields />
         <WeightsTable />
       </section>

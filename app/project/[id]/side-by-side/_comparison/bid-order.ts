@@ -2,7 +2,7 @@
 export const bidOrders = {
   entered: "as entered",
   place: "by place",
-  cost: "by life-cycle cost",
+  cost: "by life-cycle cost, an open one at its least",
   infill: "by infill mass",
 } as const;
 

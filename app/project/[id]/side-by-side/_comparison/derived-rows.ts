@@ -2,7 +2,7 @@ import { pluggedPart } from "#lib/document";
 import { type BidEvaluation, derivedMeasures, type Project } from "#lib/evaluation";
 import { explainShortfall, type Figure, formatFigure, listed } from "#lib/figure";
 import { yearInWords } from "#lib/impact";
-import { formatMoney, formatReading, type UnitSystem } from "#lib/quantity";
+import { formatMoney, formatReading, type UnitSystem, withCurrencySign } from "#lib/quantity";
 import { earlierFacts, levelOf, provenanceFacts } from "./claimed-rows";
 import { marksOnFigure } from "./finding-marks";
 import { type Cell, emptyCell, type Mark, type Row, type RowHead, type Statement, workedOut } from "./model";
@@ -10,6 +10,10 @@ import { numberAndUnit, unitInHead } from "./number-and-unit";
 
 type DerivedMeasureId = (typeof derivedMeasures)[number]["id"];
 type Reader = (bid: BidEvaluation) => Figure;
+
+/** What stands for the unit in the head of a row, money in the currency of its figures. */
+const unitOf = (figure: Figure, units: UnitSystem): string =>
+  withCurrencySign(unitInHead(figure.dimension, units), figure.kind === "unknown" ? "USD" : (figure.currency ?? "USD"));
 
 /** A derived figure as a cell: the figure, or the status and the sentence that say why there is none. */
 function figureCell(bid: string, figure: Figure, units: UnitSystem, marks: readonly Mark[] = []): Cell {
@@ -41,10 +45,11 @@ function figureRow(
   marksOn: (bid: BidEvaluation) => readonly Mark[] = () => [],
 ): Row {
   const figures = bids.map((bid) => ({ bid, figure: read(bid) }));
-  const [first] = figures;
+  // a figure that is not known has no currency; another bid's has it
+  const first = figures.find(({ figure }) => figure.kind !== "unknown") ?? figures[0];
   return {
     ...head,
-    unit: first === undefined ? "" : unitInHead(first.figure.dimension, units),
+    unit: first === undefined ? "" : unitOf(first.figure, units),
     apart: false,
     cells: figures.map(({ bid, figure }) => figureCell(bid.id, figure, units, marksOn(bid))),
   };

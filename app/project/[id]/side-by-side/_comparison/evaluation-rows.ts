@@ -1,32 +1,39 @@
 import type { CriterionScore } from "#lib/criteria";
 import {
+  askedOfInWords,
   type BidEvaluation,
   type Evaluation,
   formatPointSpan,
   formatShare,
   gateInWords,
+  shortfallSentences,
   totalWorking,
 } from "#lib/evaluation";
-import { explainShortfall } from "#lib/figure";
 import type { UnitSystem } from "#lib/quantity";
 import { marksOf } from "./finding-marks";
 import { type Cell, emptyCell, type Row, workedOut } from "./model";
 
 /** A figure that counts meets something only where a limit is set. */
-function criterionCell(bid: string, { criterion, status, share, contribution, because }: CriterionScore): Cell {
+function criterionCell(bid: string, score: CriterionScore): Cell {
+  const { criterion, status, share, contribution } = score;
   return {
     ...emptyCell(bid),
     status: status === "meets" && criterion.gate.kind === "none" ? null : status,
     statements: share > 0 ? workedOut(formatPointSpan(contribution), " points") : [],
-    lines: because === null ? [] : [explainShortfall(because)],
+    lines: shortfallSentences(score),
   };
 }
 
 /** What a criterion asks and what it weighs: "At least 8 years. 5 % of all weight." */
-function rule({ criterion: { gate, measure }, share }: CriterionScore, units: UnitSystem): string {
-  const words = gate.kind === "none" ? "" : gateInWords(gate, measure.dimension, units);
+function rule({ criterion: { askedOf, gate, measure }, share }: CriterionScore, units: UnitSystem): string {
+  const words = gate.kind === "none" ? "" : gateInWords(gate, measure, units);
   const limit = words === "" ? [] : [`${words.charAt(0).toUpperCase()}${words.slice(1)}.`];
-  return [...limit, share > 0 ? `${formatShare(share)} of all weight.` : "Carries no weight."].join(" ");
+  const asked = askedOfInWords(askedOf, units);
+  return [
+    ...limit,
+    ...(asked === "" ? [] : [asked]),
+    share > 0 ? `${formatShare(share)} of all weight.` : "Carries no weight.",
+  ].join(" ");
 }
 
 /** How each bid does on each criterion. Every bid is held against the same criteria, so the first bid names them. */

@@ -17,7 +17,13 @@ function ascending(bids: readonly BidEvaluation[], figureOf: (bid: BidEvaluation
   return sizes.toSorted((one, other) => (one.size === other.size ? 0 : one.size - other.size)).map(({ id }) => id);
 }
 
-/** Best place first, least cost first, most infill first. */
+/** Bids whose cost is known first, so that among equal costs one that may still rise stands behind. */
+const knownFirst = (bids: readonly BidEvaluation[]): readonly BidEvaluation[] =>
+  bids.toSorted((one, other) => Number(isOpen(one)) - Number(isOpen(other)));
+
+const isOpen = ({ cost }: BidEvaluation): boolean => cost.presentValue.kind !== "known";
+
+/** Best place first, least cost first, most infill first. A cost that is a least stands at that least. */
 export function ordersOf({ bids, ranking }: Evaluation): BidOrders {
   const heaviest = (bid: BidEvaluation) => {
     const mass = middleOf(bid.infill.totalArealDensity);
@@ -26,7 +32,7 @@ export function ordersOf({ bids, ranking }: Evaluation): BidOrders {
   return {
     entered: bids.map(({ id }) => id),
     place: [...ranking.places.map(({ bid }) => bid), ...ranking.failing],
-    cost: ascending(bids, ({ cost }) => middleOf(cost.presentValue)),
+    cost: ascending(knownFirst(bids), ({ cost }) => middleOf(cost.presentValue)),
     infill: ascending(bids, heaviest),
   };
 }

@@ -1,4 +1,5 @@
 "use client";
+import Link from "next/link";
 import type { PropertyId } from "#lib/claim";
 import type { CostSetting } from "#lib/cost";
 import { type BidText, bidSchema } from "#lib/evaluation";
@@ -19,6 +20,7 @@ export function BidForm({
   values,
   draft,
   materials,
+  sealed,
   wanted,
   costing,
   otherLetters,
@@ -29,6 +31,8 @@ export function BidForm({
   values: BidText;
   draft: Draft<BidText> | null;
   materials: readonly Choice[];
+  /** Where prices are sealed instead of written here; null where they stand in the bid. */
+  sealed: string | null;
   /** The properties that the criteria ask for, whether the bid speaks to them or not. */
   wanted: readonly PropertyId[];
   costing: CostSetting;
@@ -48,7 +52,22 @@ export function BidForm({
       <BidHead otherLetters={otherLetters} names={names} />
       <InfillFields materials={materials} />
       <ClaimsLedger wanted={wanted} />
-      <PriceLines costing={costing} />
+      {sealed === null ? <PriceLines costing={costing} /> : <PricesElsewhere address={sealed} />}
     </AutosaveForm>
+  );
+}
+
+function PricesElsewhere({ address }: { address: string }) {
+  return (
+    <section aria-labelledby="prices">
+      <h2 id="prices">Prices</h2>
+      <p>
+        Prices of this project are sealed until they are opened together, so none stand here.{" "}
+        <Link href={address} prefetch={false}>
+          Enter and seal the prices of this bid
+        </Link>
+        .
+      </p>
+    </section>
   );
 }

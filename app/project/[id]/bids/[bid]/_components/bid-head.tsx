@@ -2,6 +2,7 @@
 import { useFormContext, useWatch } from "react-hook-form";
 import type { BidText } from "#lib/evaluation";
 import { TextField } from "../../../../../_components/form/text-field";
+import grid from "../../../_components/field-grid.module.css";
 import styles from "./fields.module.css";
 
 /** Who bids, under which letter, and what kind of surface in neutral words. */
@@ -11,10 +12,10 @@ export function BidHead({ otherLetters, names }: { otherLetters: readonly string
   return (
     <section aria-labelledby="bid" className={styles.head}>
       <h2 id="bid">The bid</h2>
-      <div className={styles.fields}>
-        <TextField name="letter" label="Letter" className={styles.short} />
-        {names === "hidden" ? null : <TextField name="bidder" label="Bidder" className={styles.wide} />}
-        <TextField name="system" label="Kind of surface" className={styles.wide} />
+      <div className={grid.fields}>
+        <TextField name="letter" label="Letter" className={grid.short} />
+        {names === "hidden" ? null : <TextField name="bidder" label="Bidder" className={grid.wide} />}
+        <TextField name="system" label="Kind of surface" className={grid.wide} />
       </div>
       {names === "hidden" ? (
         <p className={styles.hint}>

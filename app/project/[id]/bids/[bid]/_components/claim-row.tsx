@@ -74,6 +74,7 @@ export const ClaimRow = memo(function ClaimRow({
               <BuildCell cell={cell("build", "Tested build")} />
               <TextCell cell={cell("testField", "Field tested, a short name")} />
               <TextCell cell={cell("fieldCount", "Fields behind the figure, such as 4 for a mean over four")} />
+              <TextCell cell={cell("spread", "Standard deviation of single results, such as 6 g or 5 %")} />
               <TextCell cell={cell("words", "The bid’s words, as written")} />
               <TextCell cell={cell("note", "Your note; never the bidder’s words")} />
               <Question cell={cell("property", "")} />
@@ -112,6 +113,7 @@ function LedgerCell({ cell, missing }: { cell: Cell; missing: readonly Property[
     case "laboratory":
     case "testField":
     case "fieldCount":
+    case "spread":
       return <TextCell cell={cell} />;
   }
 }
@@ -141,6 +143,7 @@ function ClosedWords({ control, index }: { control: Control<BidText>; index: num
       `${at}.build`,
       `${at}.testField`,
       `${at}.fieldCount`,
+      `${at}.spread`,
     ],
     exact: true,
   });
@@ -150,10 +153,11 @@ function ClosedWords({ control, index }: { control: Control<BidText>; index: num
     accreditation: matchAccreditation(accreditation) ?? "not-stated",
     build: matchTestedBuild(build) ?? "not-stated",
   });
-  const [testField = "", fieldCount = ""] = fields;
+  const [testField = "", fieldCount = "", spread = ""] = fields;
   const count = parseFieldCount(fieldCount);
   const measured = fieldsInWords({ testField, fieldCount: count.ok ? count.value : null });
-  const shown = [edition === "" ? "" : `edition ${edition}`, ...report, ...measured]
+  const scatter = spread === "" ? "" : `standard deviation ${spread}`;
+  const shown = [edition === "" ? "" : `edition ${edition}`, ...report, ...measured, scatter]
     .filter((part) => part !== "")
     .join(", ");
   return (

@@ -31,7 +31,7 @@ const usualConditions = [
 const blankClaim = (id: string, property: string): ClaimRowText => {
   const shown = { figure: "", method: "not-stated", condition: "not stated", evidence: "stated" };
   const report = { edition: "", date: "", laboratory: "", accreditation: "not-stated", build: "not-stated" };
-  const fields = { testField: "", fieldCount: "" };
+  const fields = { testField: "", fieldCount: "", spread: "" };
   return { id, property, ...shown, document: "", page: "", words: "", note: "", ...report, ...fields };
 };
 

@@ -7,6 +7,7 @@ import { type Choice, ChoiceField } from "../../../../../_components/form/choice
 import { freshId } from "../../../../../_components/form/fresh-id";
 import { LongTextField } from "../../../../../_components/form/long-text-field";
 import { TextField } from "../../../../../_components/form/text-field";
+import grid from "../../../_components/field-grid.module.css";
 import { useUndo } from "../../../_components/use-undo";
 import styles from "./fields.module.css";
 import { idsOf } from "./ids-of";
@@ -52,13 +53,8 @@ export function InfillFields({ materials }: { materials: readonly Choice[] }) {
   return (
     <section aria-labelledby="infill">
       <h2 id="infill">Infill</h2>
-      <div className={styles.fields}>
-        <ChoiceField
-          name="infill.placement"
-          label="How the materials lie"
-          choices={placements}
-          className={styles.wide}
-        />
+      <div className={grid.fields}>
+        <ChoiceField name="infill.placement" label="How the materials lie" choices={placements} className={grid.wide} />
       </div>
       {fields.length === 0 ? (
         <p>No infill is entered. Add each material of the infill, from the bottom up, with its mass per area.</p>
@@ -96,9 +92,9 @@ const withUnlisted = (materials: readonly Choice[], material: string): readonly 
 
 function Component({ name, place, materials }: { name: string; place: number; materials: readonly Choice[] }) {
   return (
-    <fieldset className={styles.fields}>
+    <fieldset className={grid.fields}>
       <legend className="visually-hidden">Component {place}</legend>
-      <ChoiceField name={`${name}.material`} label="Material" choices={materials} className={styles.wide} />
+      <ChoiceField name={`${name}.material`} label="Material" choices={materials} className={grid.wide} />
       <div>
         <TextField name={`${name}.arealDensity`} label="Mass per area" dimension="arealDensity" />
         <QuantityReading name={`${name}.arealDensity`} dimension="arealDensity" />
@@ -114,12 +110,12 @@ function Component({ name, place, materials }: { name: string; place: number; ma
       <ChoiceField name={`${name}.shape`} label="Particle shape" choices={shapes} />
       <ChoiceField name={`${name}.evidence`} label="Evidence" choices={evidences} />
       <TextField name={`${name}.document`} label="Document" />
-      <TextField name={`${name}.page`} label="Page" className={styles.short} />
+      <TextField name={`${name}.page`} label="Page" className={grid.short} />
       <TextField name={`${name}.laboratory`} label="Laboratory or tester" />
       <ChoiceField name={`${name}.accreditation`} label="Accreditation for the method" choices={accreditationChoices} />
       <TextField name={`${name}.date`} label="Date of the report" />
       <ChoiceField name={`${name}.build`} label="Tested build" choices={buildChoices} />
-      <LongTextField name={`${name}.words`} label="The bid’s words" rows={1} className={styles.wide} />
+      <LongTextField name={`${name}.words`} label="The bid’s words" rows={1} className={grid.wide} />
     </fieldset>
   );
 }

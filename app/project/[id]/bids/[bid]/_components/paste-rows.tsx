@@ -163,6 +163,7 @@ function shownText(claim: ClaimText, field: ClaimField): string {
     case "note":
     case "testField":
     case "fieldCount":
+    case "spread":
       return text;
   }
 }

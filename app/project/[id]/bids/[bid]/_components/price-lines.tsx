@@ -5,6 +5,7 @@ import { type CostSetting, costLines, type PriceLineKind } from "#lib/cost";
 import type { BidText } from "#lib/evaluation";
 import { freshId } from "../../../../../_components/form/fresh-id";
 import { TextField } from "../../../../../_components/form/text-field";
+import grid from "../../../_components/field-grid.module.css";
 import { type PriceLineText, priceKinds } from "../../../_components/price/price-kinds";
 import { PriceLineFields } from "../../../_components/price/price-line-fields";
 import { useUndo } from "../../../_components/use-undo";
@@ -35,14 +36,14 @@ export function PriceLines({ costing }: { costing: CostSetting }) {
         Amounts as the bid writes them: “$388,000”, “$4.85/ft²”, or a quantity and its unit price. What a bid leaves out
         is added as the owner’s estimate, and stays marked as such everywhere.
       </p>
-      <div className={`${styles.fields} screen-only`}>
+      <div className={`${grid.fields} screen-only`}>
         <TextField
           name="statedTotal"
           label="Sum as the bid form states it"
           hint="Checked against the prices below."
           dimension="money"
         />
-        <TextField name="statedTotalInWords" label="The same sum in words" className={styles.wide} />
+        <TextField name="statedTotalInWords" label="The same sum in words" className={grid.wide} />
       </div>
       <ol className={styles.entries}>
         {fields.map(({ key, id, kind, label }, index) => (

@@ -35,7 +35,8 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
   const units = await readersUnits();
   const where = { project: id, kind: "bid", id: bid } as const;
   const draft = await draftOf(where);
-  const { findings, answers, letter } = evaluated;
+  const { findings, priceFindings, answers, letter } = evaluated;
+  const differing = priceFindings.filter(({ severity }) => severity === "differs");
   const text = questionsLetter(loaded.project.brief, evaluated, units);
   const gone = answers.filter(({ finding }) => findings.every(({ key }) => key !== finding));
   const open = findings.filter((finding) => !isSettled(finding, answers));
@@ -48,7 +49,7 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
         <h1>
           <BidLetter letter={letter} index={index} /> Questions to the bidder
         </h1>
-        <p className="lede">{summary(text.questions.length, open.length, findings.length)}</p>
+        <p className="lede">{summary(text.questions.length, open.length, findings.length, differing.length)}</p>
       </header>
       {typeof recorded === "string" ? (
         <p role="status" className={styles.recorded}>
@@ -99,7 +100,7 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
       <section aria-labelledby="findings">
         <h2 id="findings">Findings and answers</h2>
         {findings.length === 0 ? (
-          <p>Nothing in the bid as last saved contradicts itself. That does not mean that every claim is shown.</p>
+          <p>{contradictsNothing(differing.length)} That does not mean that every claim is shown.</p>
         ) : (
           <p>
             An answer is recorded beside the finding it answers. If it changes a claim, the bid is worked out anew with
@@ -143,9 +144,15 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
   );
 }
 
-function summary(questions: number, open: number, findings: number): string {
+/** Where no claims contradict each other: whether the figures of the prices do. */
+const contradictsNothing = (differing: number): string =>
+  differing === 0
+    ? "Nothing in the bid as last saved contradicts itself."
+    : "No claims of the bid as last saved contradict each other, but figures of its prices do: the letter asks about them, and they are put right in the bid.";
+
+function summary(questions: number, open: number, findings: number, differing: number): string {
   const asked = questions === 1 ? "1 question is open" : `${questions} questions are open`;
-  if (findings === 0) return `${asked}. Nothing in the bid contradicts itself.`;
+  if (findings === 0) return `${asked}. ${contradictsNothing(differing)}`;
   const settled = findings - open;
   const found = findings === 1 ? "1 finding" : `${findings} findings`;
   if (settled === 0) return `${asked}, and no answer is recorded as settled yet.`;

@@ -110,12 +110,12 @@ export function AlongTable({ along, tie, bids: [first, second], currency }: Show
       <thead>
         <tr>
           <th scope="col">Figure</th>
-          <th scope="col" className="number">
-            Bid {first.bid.letter}
-          </th>
-          <th scope="col" className="number">
-            Bid {second.bid.letter}
-          </th>
+          {[first, second].map(({ bid, isLeast }) => (
+            <th key={bid.id} scope="col" className="number">
+              Bid {bid.letter}
+              {isLeast ? ", at least" : null}
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>

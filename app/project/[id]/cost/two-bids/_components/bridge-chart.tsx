@@ -2,17 +2,17 @@ import { scaleLinear } from "d3-scale";
 import type { CostBridge } from "#lib/cost";
 import { formatMoney } from "#lib/quantity";
 import { bidStroke } from "../../../../../_components/bid-letter";
-import { HorizontalAxis } from "../../../../../_components/chart/axes";
 import type { DrawingWidth } from "../../../../../_components/chart/drawing-width";
+import { CostAxis } from "../../_components/cost-axis";
 import styles from "./bridge-chart.module.css";
 
 /** A bid at one end of the bridge. */
-export type BridgeEnd = Readonly<{ letter: string; index: number }>;
+export type BridgeEnd = Readonly<{ letter: string; index: number; isLeast: boolean }>;
 
 type Size = Readonly<{ width: number; left: number; right: number; step: number; ticks: number }>;
 
 const sizes: Readonly<Record<DrawingWidth, Size>> = {
-  wide: { width: 760, left: 210, right: 110, step: 34, ticks: 5 },
+  wide: { width: 760, left: 210, right: 160, step: 34, ticks: 5 },
   narrow: { width: 340, left: 34, right: 34, step: 50, ticks: 2 },
 };
 const barHeight = 20;
@@ -63,6 +63,7 @@ export function BridgeChart({
         d={`M${x(cents)} ${barTop(row) - 2}v${barHeight + 4}`}
       />
       <text className={styles.total} {...figure(row, cents)}>
+        {bid.isLeast ? "at least " : null}
         {formatMoney(cents, currency)}
       </text>
     </g>
@@ -104,13 +105,7 @@ export function BridgeChart({
       })}
       <path className={styles.thread} d={`M${x(end)} ${barTop(rows - 1) - (step - barHeight)}V${barTop(rows - 1)}`} />
       {edge(second, rows - 1, end)}
-      <HorizontalAxis
-        scale={x}
-        y={bottom}
-        name="Present value"
-        ticks={ticks}
-        format={(cents) => formatMoney(cents, currency)}
-      />
+      <CostAxis scale={x} y={bottom} ticks={ticks} currency={currency} />
     </svg>
   );
 }

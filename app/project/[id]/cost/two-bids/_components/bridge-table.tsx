@@ -7,13 +7,17 @@ export function BridgeTable({
   bridge: { start, steps, end },
   first,
   second,
+  open,
   currency,
 }: {
   bridge: CostBridge;
   first: string;
   second: string;
+  /** The letters of bids whose cost is only a least so far. */
+  open: readonly string[];
   currency: string;
 }) {
+  const least = (letter: string) => (open.includes(letter) ? ", at least" : null);
   return (
     <table>
       <caption>
@@ -32,7 +36,10 @@ export function BridgeTable({
       </thead>
       <tbody>
         <tr>
-          <th scope="row">Bid {first}</th>
+          <th scope="row">
+            Bid {first}
+            {least(first)}
+          </th>
           <td />
           <td className="number">{formatMoney(start, currency)}</td>
         </tr>
@@ -46,7 +53,10 @@ export function BridgeTable({
       </tbody>
       <tfoot>
         <tr>
-          <th scope="row">Bid {second}</th>
+          <th scope="row">
+            Bid {second}
+            {least(second)}
+          </th>
           <td className="number">{signed(end - start, currency)}</td>
           <td className="number">{formatMoney(end, currency)}</td>
         </tr>

@@ -1,8 +1,7 @@
 "use client";
-import { useEffect, useRef, useState } from "react";
-import type { CostOutcome } from "#lib/cost";
-import type { DrawingProgress } from "#lib/sampling";
 import { ChartFrame } from "../../../../../_components/chart/chart-frame";
+import { HowItGoes } from "../../../../../_components/drawing/how-it-goes";
+import { useDrawing } from "../../../../../_components/drawing/use-drawing";
 import type { CostDrawingOrder } from "../_drawing/drawing-order";
 import { drawnCosts } from "../_drawing/drawn-costs";
 import { ChanceChart } from "./chance-chart";
@@ -11,17 +10,6 @@ import { isSameOrder } from "./is-same-order";
 import { ChanceTable, OutcomeTable } from "./outcome-table";
 import { outcomeWords } from "./outcome-words";
 import { RangeChart } from "./range-chart";
-import styles from "./uncertainty.module.css";
-
-type State = Readonly<
-  | { kind: "ready" }
-  | { kind: "drawing"; progress: DrawingProgress }
-  | { kind: "cancelled" }
-  | { kind: "failed"; message: string }
-  | { kind: "done" }
->;
-
-type Drawn = Readonly<{ outcome: CostOutcome; order: CostDrawingOrder }>;
 
 /** Draws the costs in a worker of the browser, tells how far it is, and shows what came out. */
 export function DrawnResults({
@@ -33,38 +21,29 @@ export function DrawnResults({
   bids: readonly DrawnBid[];
   currency: string;
 }) {
-  const [state, setState] = useState<State>({ kind: "ready" });
-  const [last, setLast] = useState<Drawn | null>(null); // stays in view while it is drawn anew
-  const stop = useRef<AbortController | null>(null);
-  useEffect(() => () => stop.current?.abort(), []);
-  const draw = async () => {
-    const control = new AbortController();
-    stop.current = control;
-    setState({ kind: "drawing", progress: { done: 0, of: order.samples } });
-    try {
-      const tell = (progress: DrawingProgress) => setState({ kind: "drawing", progress });
-      const outcome = await drawnCosts(order, { tell, signal: control.signal });
-      setLast({ outcome, order });
-      setState({ kind: "done" });
-    } catch (problem) {
-      if (control.signal.aborted) setState({ kind: "cancelled" });
-      else setState({ kind: "failed", message: problem instanceof Error ? problem.message : String(problem) });
-    }
-  };
+  const { state, last, start, cancel } = useDrawing(drawnCosts);
   return (
     <>
       <p className="row screen-only">
         {state.kind === "drawing" ? (
-          <button type="button" onClick={() => stop.current?.abort()}>
+          <button type="button" onClick={cancel}>
             Cancel
           </button>
         ) : (
-          <button type="button" className="primary" onClick={() => void draw()}>
+          <button type="button" className="primary" onClick={() => start(order)}>
             Draw {order.samples.toLocaleString("en-US")} times
           </button>
         )}
       </p>
-      <Told state={state} last={last} />
+      <HowItGoes
+        state={state}
+        words={{
+          counted: "Draws made",
+          what: "The costs",
+          left: last === null ? "Nothing was kept." : "What stands below is from the drawing before.",
+          done: ({ outcome: { samples, seed } }) => `Drawn ${samples.toLocaleString("en-US")} times with seed ${seed}.`,
+        }}
+      />
       {last === null ? null : (
         <>
           {isSameOrder(last.order, order) ? null : (
@@ -92,36 +71,4 @@ export function DrawnResults({
       )}
     </>
   );
-}
-
-/** One polite line on how the drawing goes. */
-function Told({ state, last }: { state: State; last: Drawn | null }) {
-  switch (state.kind) {
-    case "ready":
-      return <p className={styles.note}>Nothing is drawn yet.</p>;
-    case "drawing": {
-      const { done, of } = state.progress;
-      return (
-        <p>
-          <progress aria-label="Draws made" value={done} max={of} className={styles.progress} />{" "}
-          {done.toLocaleString("en-US")} of {of.toLocaleString("en-US")}
-        </p>
-      );
-    }
-    case "cancelled":
-      return (
-        <p role="status">
-          Cancelled. {last === null ? "Nothing was kept." : "What stands below is from the drawing before."}
-        </p>
-      );
-    case "failed":
-      return <p role="alert">The costs could not be drawn: {state.message}</p>;
-    case "done":
-      return last === null ? null : (
-        <p role="status" className={styles.note}>
-          Drawn {last.outcome.samples.toLocaleString("en-US")} times with seed {last.outcome.seed}. The same seed and
-          figures give the same results.
-        </p>
-      );
-  }
 }

@@ -1,9 +1,8 @@
 import { scaleLinear } from "d3-scale";
 import type { CostOutcome } from "#lib/cost";
-import { formatMoney } from "#lib/quantity";
 import { bidStroke } from "../../../../../_components/bid-letter";
-import { HorizontalAxis } from "../../../../../_components/chart/axes";
 import type { DrawingWidth } from "../../../../../_components/chart/drawing-width";
+import { CostAxis } from "../../_components/cost-axis";
 import type { DrawnBid } from "./drawn-bid";
 import styles from "./uncertainty.module.css";
 
@@ -69,13 +68,7 @@ export function RangeChart({
           </g>
         );
       })}
-      <HorizontalAxis
-        scale={x}
-        y={bottom}
-        name="Present value"
-        ticks={ticks}
-        format={(cents) => formatMoney(cents, currency)}
-      />
+      <CostAxis scale={x} y={bottom} ticks={ticks} currency={currency} />
     </svg>
   );
 }

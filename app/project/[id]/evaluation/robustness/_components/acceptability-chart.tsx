@@ -4,6 +4,7 @@ import { bidStroke } from "../../../../../_components/bid-letter";
 import { HorizontalAxis } from "../../../../../_components/chart/axes";
 import { DrawingKey, keyHeight } from "../../../../../_components/chart/drawing-key";
 import type { DrawingWidth } from "../../../../../_components/chart/drawing-width";
+import charts from "../../_components/charts.module.css";
 import type { NamedBid } from "./named-bid";
 import { drawnThings } from "./rank-words";
 import styles from "./robustness.module.css";
@@ -83,7 +84,7 @@ export function AcceptabilityChart({
         return (
           <g key={bid.id}>
             <text
-              className={styles.letter}
+              className={charts.letter}
               x={left - 12}
               y={middle}
               dy="0.34em"
@@ -104,7 +105,7 @@ export function AcceptabilityChart({
                 />
                 {x(100 * to) - x(100 * from) < roomForNumber ? null : (
                   <text
-                    className={part === "first" ? styles.numberOnSolid : styles.numberOnPattern}
+                    className={part === "first" ? charts.numberOnSolid : charts.numberOnHatch}
                     x={(x(100 * from) + x(100 * to)) / 2}
                     y={middle}
                     dy="0.34em"

@@ -1,5 +1,5 @@
-import { type ChangedThing, formatPoints, formatShare, type SingleChange } from "#lib/evaluation";
-import { type CurrencyCode, formatMoney, formatValue, type UnitSystem } from "#lib/quantity";
+import { type ChangedThing, formatPoints, formatShare, judgedInWords, type SingleChange } from "#lib/evaluation";
+import { type CurrencyCode, formatMoney, type UnitSystem } from "#lib/quantity";
 
 /** How this reader sees quantities and money. */
 export type Shown = Readonly<{ units: UnitSystem; currency: CurrencyCode }>;
@@ -10,12 +10,12 @@ type Enough = Extract<SingleChange["need"], { kind: "takes" }>;
 export function changeWords(changed: ChangedThing, { at, lever }: Enough, { units, currency }: Shown): string {
   switch (changed.kind) {
     case "figure": {
-      const { dimension } = changed.criterion.measure;
+      const { measure } = changed.criterion;
       const bound = lever.furthest > lever.from ? "at least" : "at most";
-      const needed = `“${changed.criterion.label}” would have to be ${bound} about ${formatValue(dimension, at as never, units)}`;
+      const needed = `“${changed.criterion.label}” would have to be ${bound} about ${judgedInWords(measure, at, units)}`;
       return changed.shown === null
         ? `${needed}, with the proof asked for; nothing that counts is shown now.`
-        : `${needed}; the figure now is ${formatValue(dimension, changed.shown as never, units)}.`;
+        : `${needed}; the figure now is ${judgedInWords(measure, changed.shown, units)}.`;
     }
     case "price": {
       const less = formatMoney(changed.cents - at, currency);

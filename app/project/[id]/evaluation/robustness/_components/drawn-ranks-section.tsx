@@ -2,7 +2,9 @@
 import { useId, useState } from "react";
 import { type Comparison, usualConcentration, type WeightChoice } from "#lib/robustness";
 import { ChartFrame } from "../../../../../_components/chart/chart-frame";
-import { type DrawingState, useDrawing } from "../../../../../_components/drawing/use-drawing";
+import { HowItGoes } from "../../../../../_components/drawing/how-it-goes";
+import { useDrawing } from "../../../../../_components/drawing/use-drawing";
+import choices from "../../../_components/choices.module.css";
 import { drawnRanks } from "../_drawing/drawn-ranks";
 import type { RankDrawingOrder, RankDrawingOutcome } from "../_drawing/rank-order";
 import { AcceptabilityChart } from "./acceptability-chart";
@@ -55,7 +57,7 @@ export function DrawnRanksSection({
   });
   return (
     <>
-      <div className={`${styles.drawing} screen-only`}>
+      <div className={`${choices.choices} screen-only`}>
         <label htmlFor={`${id}-draws`}>
           Sets of weights
           <select id={`${id}-draws`} value={draws} onChange={({ target }) => setDraws(Number(target.value))}>
@@ -97,7 +99,16 @@ export function DrawnRanksSection({
           The seed reads “{seed}”; expected a whole number such as 1.
         </p>
       )}
-      <Told state={state} />
+      <HowItGoes
+        state={state}
+        words={{
+          counted: "Sets of weights drawn",
+          what: "The ranks",
+          left: "Nothing was kept.",
+          done: ({ outcome: [any] }) =>
+            `Drawn ${any?.draws.toLocaleString("en-US")} sets of weights of each kind with seed ${any?.seed}.`,
+        }}
+      />
       {state.kind === "done" ? (
         <>
           {state.order.comparison === comparison ? null : (
@@ -136,34 +147,4 @@ export function DrawnRanksSection({
       ) : null}
     </>
   );
-}
-
-/** One polite line on how the drawing goes. */
-function Told({ state }: { state: DrawingState<RankDrawingOrder, RankDrawingOutcome> }) {
-  switch (state.kind) {
-    case "ready":
-      return <p className={styles.note}>Nothing is drawn yet.</p>;
-    case "drawing": {
-      const { done, of } = state.progress;
-      return (
-        <p>
-          <progress aria-label="Sets of weights drawn" value={done} max={of} className={styles.progress} />{" "}
-          {Math.floor((100 * done) / of)} %
-        </p>
-      );
-    }
-    case "cancelled":
-      return <p role="status">Cancelled. Nothing was kept.</p>;
-    case "failed":
-      return <p role="alert">The ranks could not be drawn: {state.message}</p>;
-    case "done": {
-      const [any] = state.outcome;
-      return (
-        <p role="status" className={styles.note}>
-          Drawn {any?.draws.toLocaleString("en-US")} sets of weights of each kind with seed {any?.seed}. The same seed
-          and figures give the same results.
-        </p>
-      );
-    }
-  }
 }

@@ -8,9 +8,9 @@ import {
 } from "#lib/evaluation";
 import { listed } from "#lib/figure";
 import type { JudgedBid } from "../../../_components/judged-bids";
+import { TwoBidsForm } from "../../../_components/two-bids-form";
 import { ChangeList } from "./change-list";
 import type { Shown } from "./change-words";
-import { TwoBidsForm } from "./two-bids-form";
 
 const isOpen = ({ least, most }: ComparedOn): boolean => least < 0 && most > 0;
 
@@ -43,6 +43,8 @@ export function TwoBids({
   return (
     <>
       <TwoBidsForm
+        action="#two-bids"
+        words={{ first: "This bid", second: "against", show: "Compare" }}
         bids={bids.map(({ evaluated: { id, letter, bidder } }) => ({ id, letter, bidder }))}
         first={one.evaluated.id}
         second={other.evaluated.id}

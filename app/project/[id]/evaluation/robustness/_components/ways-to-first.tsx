@@ -3,9 +3,9 @@ import { type BidEvaluation, type Evaluation, formatPoints, type Project, single
 import { listed } from "#lib/figure";
 import { BidLetter } from "../../../../../_components/bid-letter";
 import type { JudgedBid } from "../../../_components/judged-bids";
+import styles from "../../_components/changes.module.css";
 import { ChangeList } from "./change-list";
 import type { Shown } from "./change-words";
-import styles from "./robustness.module.css";
 
 /** For each bid that is not first: what would have to be true for it to be level with the first. */
 export function WaysToFirst({
@@ -25,7 +25,7 @@ export function WaysToFirst({
   return ordered
     .filter(({ evaluated }) => !places.some(({ bid, place }) => bid === evaluated.id && place === 1))
     .map(({ evaluated, index }) => (
-      <section key={evaluated.id} className={styles.way} aria-labelledby={`way-${evaluated.id}`}>
+      <section key={evaluated.id} className={styles.bid} aria-labelledby={`way-${evaluated.id}`}>
         <h3 id={`way-${evaluated.id}`}>
           <span className="visually-hidden">Bid </span>
           <BidLetter letter={evaluated.letter} index={index} />

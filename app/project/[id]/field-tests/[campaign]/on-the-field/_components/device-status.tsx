@@ -19,6 +19,8 @@ function whereItIs(state: SaveState): string {
       return "Kept on this device, not yet sent. It is sent by itself when the connection is back.";
     case "saved":
       return `Sent and saved at ${clock(state.at)}.`;
+    case "kept":
+      return `Sent and kept as your draft at ${clock(state.at)}.`;
     case "kept-as-draft":
       return state.problems.length === 1
         ? "Sent as a draft: one entry can’t be read yet, so this doesn’t count so far."
@@ -40,7 +42,7 @@ const openedWords: Readonly<Record<KeptPage, string>> = {
 
 /** One polite live region that says what became of the last change. */
 export function DeviceStatus({ id, state, opened }: { id: string; state: SaveState; opened: KeptPage }) {
-  const troubled = !["untouched", "typing", "saving", "saved"].includes(state.kind);
+  const troubled = !["untouched", "typing", "saving", "saved", "kept"].includes(state.kind);
   return (
     <div className={`${styles.status} ${troubled ? styles.troubled : ""} screen-only`}>
       <p id={id} role="status" data-saving={state.kind}>

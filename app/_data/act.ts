@@ -1,0 +1,21 @@
+import type { Editor } from "#lib/access";
+import type { ProjectAct } from "#lib/evaluation";
+import { explainRefusal } from "#lib/store";
+import { currentEditor } from "./editor";
+import { projectStore } from "./store";
+
+/** Does what somebody at the keyboard asks for, and returns the sentences that say why not; none where it is done. */
+export async function act(project: string, made: (editor: Editor) => ProjectAct): Promise<readonly string[]> {
+  const editor = await currentEditor();
+  const outcome = await (await projectStore()).documents.act(project, made(editor), editor);
+  switch (outcome.kind) {
+    case "done":
+      return [];
+    case "lacks":
+      return outcome.sentences;
+    case "refused":
+      return [explainRefusal(outcome.because)];
+    case "gone":
+      return ["This project is no longer here."];
+  }
+}

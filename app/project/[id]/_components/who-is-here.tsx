@@ -1,0 +1,20 @@
+import Link from "next/link";
+import { localEditor } from "#lib/access";
+import { roles } from "#lib/people";
+import { currentActor } from "../../../_data/actor";
+
+/** Who is at the keyboard, as the record will name them, and the way to say otherwise. */
+export async function WhoIsHere({ project }: { project: string }) {
+  const { id, name, roles: held } = await currentActor(project);
+  const who = id === localEditor.id ? "No name given" : name;
+  const as = held.length === 0 ? "" : `, ${held.map((role) => roles[role].label).join(" and ")}`;
+  return (
+    <p className="screen-only">
+      <Link href={`/project/${project}/procedure/people`} prefetch={false}>
+        <span className="visually-hidden">At this keyboard: </span>
+        {who}
+        {as}
+      </Link>
+    </p>
+  );
+}

@@ -1,0 +1,98 @@
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { localEditor } from "#lib/access";
+import { type ActId, actLabels, type PeopleText, roles } from "#lib/people";
+import { PageHead } from "../../../../_components/page-head";
+import { Scroller } from "../../../../_components/scroller";
+import { draftOf } from "../../../../_data/draft-of";
+import { currentEditor } from "../../../../_data/editor";
+import { loadProject } from "../../../../_data/load-project";
+import { PeopleForm } from "./_components/people-form";
+import { WhoForm } from "./_components/who-form";
+
+export const metadata = { title: "People and roles" };
+
+const filled = ({ people = [] }: PeopleText) => ({
+  people: people.map((person) => ({ ...person, position: person.position ?? "" })),
+});
+
+export default async function PeoplePage({ params }: PageProps<"/project/[id]/procedure/people">) {
+  const { id } = await params;
+  const loaded = await loadProject(id);
+  if (loaded === null) notFound();
+  const { people, scoresheets } = loaded.documents;
+  const where = { project: id, kind: "people", id: "people" } as const;
+  const draft = await draftOf<PeopleText>(where);
+  const editor = await currentEditor();
+  return (
+    <>
+      <p className="screen-only">
+        <Link href={`/project/${id}/procedure`}>Procedure</Link>
+      </p>
+      <PageHead title="People and roles" decide="Who works on this project, and what each of them may do in it." />
+      <section aria-labelledby="here">
+        <h2 id="here">Who is at this keyboard</h2>
+        <p>
+          Evenfield runs on this one computer and asks for no password. <strong>Names are taken on trust:</strong>{" "}
+          whoever sits here may say that they are somebody else. Roles keep people from changing by mistake what is not
+          theirs; they prove nothing about who it was.
+        </p>
+        <WhoForm
+          here={editor.id === localEditor.id ? "" : editor.name}
+          listed={(people?.model.people ?? []).map(({ name }) => name)}
+        />
+      </section>
+      <section aria-labelledby="list">
+        <h2 id="list">People</h2>
+        <p>
+          As long as nobody is listed, everybody here may do everything but score. Whoever is not on the list may do so
+          still, because this computer knows nobody; a person on the list does what their roles allow.
+        </p>
+        <PeopleForm
+          where={where}
+          version={people?.version ?? 0}
+          values={filled(people?.body ?? {})}
+          draft={draft && { ...draft, values: filled(draft.values) }}
+          fixed={scoresheets.map(({ id: evaluator }) => evaluator)}
+        />
+      </section>
+      <section aria-labelledby="roles">
+        <h2 id="roles">What each role may do</h2>
+        <RolesTable />
+      </section>
+    </>
+  );
+}
+
+/** The table that the rules go by, printed. */
+function RolesTable() {
+  const all = Object.values(roles);
+  const acts = Object.entries(actLabels) as [ActId, string][];
+  return (
+    <Scroller label="Roles and what they may do">
+      <table>
+        <caption className="visually-hidden">Roles and what they may do</caption>
+        <thead>
+          <tr>
+            <th scope="col">May</th>
+            {all.map(({ label }) => (
+              <th key={label} scope="col">
+                {label}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {acts.map(([act, label]) => (
+            <tr key={act}>
+              <th scope="row">{label}</th>
+              {all.map((role) => (
+                <td key={role.label}>{role.acts.includes(act) ? "yes" : "–"}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroller>
+  );
+}
