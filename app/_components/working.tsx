@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { alternativeId } from "#lib/cost";
 import type { Origin, Working } from "#lib/figure";
 import styles from "./working.module.css";
 
@@ -15,7 +16,9 @@ export function originAddress(project: string, from: Origin): string | null {
     case "infill-component":
       return `${base}/bids/${from.bid}#${from.component}`;
     case "price-line":
-      return `${base}/bids/${from.bid}#${from.line}`;
+      return from.bid === alternativeId
+        ? `${base}/cost/owners-figures#alternative-${from.line}`
+        : `${base}/bids/${from.bid}#${from.line}`;
     case "material":
       return `${base}/brief#materials`;
     case "costing":

@@ -150,6 +150,9 @@ function asTheBidderPrices(line: PriceLine): readonly PriceLine[] {
   return [{ ...line, removal: null }];
 }
 
+/** Stands for the owner's own alternative where the working of a price line names its bid. */
+export const alternativeId = "base-alternative";
+
 function alternativeCost(alternative: BaseAlternative | null, project: ProjectCosting): AlternativeCost | null {
   if (alternative === null) return null;
   const { area, conventions, hoursPerYear } = project;
@@ -157,7 +160,7 @@ function alternativeCost(alternative: BaseAlternative | null, project: ProjectCo
   const lines = resolvedLines(counted, area);
   const hours = alternative.hoursPerYear?.value ?? hoursPerYear;
   const cost = lifeCycleCost(lines, {
-    ...{ bid: "base-alternative", area, hoursPerYear: hours, conventions, pricedBy: "owner" },
+    ...{ bid: alternativeId, area, hoursPerYear: hours, conventions, pricedBy: "owner" },
   });
   return { ...cost, label: alternative.label, lines, leftOut };
 }

@@ -1,6 +1,7 @@
 export { amountCents, amountText, shareOfWords } from "./amount";
 export {
   type AlternativeCost,
+  alternativeId,
   type BidCost,
   type CostAsBid,
   type ProjectCost,

@@ -72,8 +72,8 @@ function Alternative() {
           dimension="yearlyUse"
         />
       </div>
-      {lines.map(({ key, kind, label }, index) => (
-        <details key={key} open={label === ""} className={styles.line}>
+      {lines.map(({ key, id, kind, label }, index) => (
+        <details key={key} id={`alternative-${id}`} open={label === ""} className={styles.line}>
           <summary>{label || costLines[kind].label}</summary>
           <PriceLineFields name={`baseAlternative.prices.${index}`} kind={kind} place={index + 1} givenBy="owner" />
           <button
