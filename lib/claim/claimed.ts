@@ -55,9 +55,23 @@ const ranked = oncePer((claims: readonly Claim[]): readonly Claim[] =>
  * Claims by unlike methods never stand against each other: without a wanted method they end in a shortfall.
  */
 export function bestClaim(claims: readonly Claim[], query: ClaimQuery): Result<Standing, Shortfall> {
+  const { property, method, condition } = query;
+  const about = claimsFor(claims, property);
+  if (about.length === 0) return failed(noAnswer(inSentence(propertyOf(property).label), about));
+  return method === undefined && condition === undefined ? bestOfAll(about) : bestAmong(about, query);
+}
+
+/** The best of claims about one property where any method and condition will do. Kept, because most rules ask for it. */
+const bestOfAll = oncePer((about: readonly Claim[]): Result<Standing, Shortfall> => {
+  const [first] = about;
+  if (first === undefined) throw new RangeError("no claim to choose from");
+  return bestAmong(about, { property: first.property });
+});
+
+function bestAmong(about: readonly Claim[], query: ClaimQuery): Result<Standing, Shortfall> {
   const property = propertyOf(query.property);
   const what = inSentence(property.label);
-  const all = ranked(claimsFor(claims, query.property));
+  const all = ranked(about);
   const answers = all.filter(({ value }) => property.kind === "words" || value.kind !== "words");
   const [strongest] = answers;
   if (strongest === undefined) return failed(noAnswer(what, all));

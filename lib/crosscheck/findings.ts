@@ -1,3 +1,4 @@
+import { onFirstReading } from "#lib/once";
 import type { CheckedBid, Finding, Found, Rule, Severity } from "./model";
 import { rules } from "./rules";
 
@@ -5,9 +6,21 @@ import { rules } from "./rules";
 const severities = ["can't be true", "needs an answer", "note"] as const satisfies readonly Severity[];
 
 const named = ({ id, title }: Rule, found: Found): Finding => {
-  const { claims, priceLines = [], figures = [], overClaims = [], severity, sentence, question, working } = found;
+  const { claims, priceLines = [], figures = [], overClaims = [], severity } = found;
   const key = [id, ...(found.keyedBy ?? [...claims, ...priceLines]).toSorted()].join(":");
-  return { key, rule: id, title, severity, claims, priceLines, figures, overClaims, sentence, question, working };
+  const told = onFirstReading(found.told);
+  return {
+    ...{ key, rule: id, title, severity, claims, priceLines, figures, overClaims },
+    get sentence() {
+      return told().sentence;
+    },
+    get question() {
+      return told().question;
+    },
+    get working() {
+      return told().working;
+    },
+  };
 };
 
 const byKey = (one: Finding, other: Finding): number => {

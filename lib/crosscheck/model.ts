@@ -63,6 +63,12 @@ export type Found = Readonly<{
   figures?: readonly CheckedFigure[];
   /** Those of the claims that state more than the rest of the bid supports. */
   overClaims?: readonly string[];
+  /** Asked when somebody reads the finding: that it is there is wanted of every bid, its words of few. */
+  told: () => Told;
+}>;
+
+/** A finding in words. */
+type Told = Readonly<{
   /** What was found, in one or two plain sentences. */
   sentence: Phrase;
   /** A neutral question to the bidder, ready to send. */
@@ -97,7 +103,5 @@ export type Finding = Readonly<{
   priceLines: readonly string[];
   figures: readonly CheckedFigure[];
   overClaims: readonly string[];
-  sentence: Phrase;
-  question: Phrase;
-  working: Working;
-}>;
+}> &
+  Told;

@@ -48,5 +48,5 @@ export const saidInBid = ({ id, system, described, claims }: CheckedBid): readon
         from: { kind: "infill-component", bid: id, component },
       }),
     })),
-  ...claims.map((claim) => saidIn(id, claim)).filter((said) => said !== null),
+  ...claims.flatMap((claim) => saidIn(id, claim) ?? []),
 ];

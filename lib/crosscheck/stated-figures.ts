@@ -1,4 +1,5 @@
-import { type Claim, claimsFor, type DimensionOf, type QuantityPropertyId, quantityOf } from "#lib/claim";
+import { type Claim, claimsFor, type DimensionOf, type QuantityPropertyId } from "#lib/claim";
+import { oncePer } from "#lib/once";
 import { type Interval, intervalOf, type SiUnit } from "#lib/quantity";
 
 /** A claim that gives a figure, with every value its words allow. */
@@ -11,10 +12,13 @@ export type StatedFigure<P extends QuantityPropertyId> = Readonly<{
 export const statedFigures = <P extends QuantityPropertyId>(
   claims: readonly Claim[],
   property: P,
-): readonly StatedFigure<P>[] =>
-  claimsFor(claims, property)
-    .flatMap((claim) => {
-      const quantity = quantityOf(claim, property);
-      return quantity === null ? [] : [{ claim, interval: intervalOf(quantity.reading) }];
-    })
-    .toSorted((one, other) => (one.claim.id < other.claim.id ? -1 : 1));
+): readonly StatedFigure<P>[] => figuresAmong(claimsFor(claims, property)) as readonly StatedFigure<P>[];
+
+/** The figures of claims about one property, in its dimension. Kept, because several rules ask for them. */
+const figuresAmong = oncePer((about: readonly Claim[]): readonly Readonly<{ claim: Claim; interval: unknown }>[] =>
+  about
+    .flatMap((claim) =>
+      claim.value.kind === "quantity" ? [{ claim, interval: intervalOf<string>(claim.value.quantity.reading) }] : [],
+    )
+    .toSorted((one, other) => (one.claim.id < other.claim.id ? -1 : 1)),
+);

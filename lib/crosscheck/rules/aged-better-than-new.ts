@@ -57,24 +57,23 @@ export const agedBetterThanNew: Rule = {
 
 function foundFor(bid: CheckedBid, property: QuantityPropertyId, withAge: "rises" | "falls"): readonly Found[] {
   const own = claimsFor(bid.claims, property);
-  const afterAgeing = agedForms.get(property) ?? [];
-  const all = [...own, ...afterAgeing.flatMap((form) => claimsFor(bid.claims, form))];
-  if (!all.some(isAged)) return [];
-  const figures = all
+  const afterAgeing = (agedForms.get(property) ?? []).flatMap((form) => claimsFor(bid.claims, form));
+  const aged = [...own.filter(isAged), ...afterAgeing];
+  if (aged.length === 0 || aged.length === own.length + afterAgeing.length) return [];
+  const fresh = inOrder(own.filter((claim) => !isAged(claim)));
+  return inOrder(aged).flatMap((one) => {
+    const compared = fresh.filter(({ claim }) => isAsNew(claim, one.claim) && areComparable(claim, one.claim));
+    const [first] = compared;
+    return first === undefined || !compared.every(({ quantity }) => isBetter(one.quantity, quantity, withAge))
+      ? []
+      : [found(bid, first, one)];
+  });
+}
+
+const inOrder = (claims: readonly Claim[]): readonly Stated[] =>
+  claims
     .flatMap((claim) => (claim.value.kind === "quantity" ? [{ claim, quantity: claim.value.quantity }] : []))
     .toSorted((one, other) => (one.claim.id < other.claim.id ? -1 : 1));
-  return figures
-    .filter(({ claim }) => isAged(claim))
-    .flatMap((aged) => {
-      const compared = figures.filter(
-        (fresh) => isAsNew(fresh.claim, aged.claim) && areComparable(fresh.claim, aged.claim),
-      );
-      const [first] = compared;
-      if (first === undefined || !compared.every((fresh) => isBetter(aged.quantity, fresh.quantity, withAge)))
-        return [];
-      return [found(bid, first, aged)];
-    });
-}
 
 type Stated = Readonly<{ claim: Claim; quantity: Quantity }>;
 
@@ -88,17 +87,19 @@ function found(bid: CheckedBid, fresh: Stated, aged: Stated): Found {
     severity: "needs an answer",
     claims: [fresh.claim.id, aged.claim.id],
     overClaims: [aged.claim.id],
-    sentence: say`For ${what} the bid states ${freshShown ?? ""} as new and ${agedShown ?? ""} ${state}. With use this usually gets worse, not better (rule of thumb: common practice, no source).`,
-    question: say`Your bid states ${freshShown ?? ""} as new and ${agedShown ?? ""} ${state} for ${what}. Are both from the same build, tested in the same way, and what explains that it got better?`,
-    working: {
-      formula: "figure after use no better than 5 % beyond the figure as new",
-      inputs: [claimInput(bid, fresh.claim), claimInput(bid, aged.claim)],
-      assumptions: [
-        "Infill compacts and pores clog with use, so this property gets worse (common practice, no source).",
-        "Repeated tests may differ by 5 % of the figure as new (common practice, no source).",
-      ],
-      source: "common practice, no source",
-    },
+    told: () => ({
+      sentence: say`For ${what} the bid states ${freshShown ?? ""} as new and ${agedShown ?? ""} ${state}. With use this usually gets worse, not better (rule of thumb: common practice, no source).`,
+      question: say`Your bid states ${freshShown ?? ""} as new and ${agedShown ?? ""} ${state} for ${what}. Are both from the same build, tested in the same way, and what explains that it got better?`,
+      working: {
+        formula: "figure after use no better than 5 % beyond the figure as new",
+        inputs: [claimInput(bid, fresh.claim), claimInput(bid, aged.claim)],
+        assumptions: [
+          "Infill compacts and pores clog with use, so this property gets worse (common practice, no source).",
+          "Repeated tests may differ by 5 % of the figure as new (common practice, no source).",
+        ],
+        source: "common practice, no source",
+      },
+    }),
   };
 }
 
@@ -110,9 +111,8 @@ const areComparable = (fresh: Claim, aged: Claim): boolean =>
 
 /** Beside a figure after ageing, one without a condition is the figure as new. */
 const isAsNew = (fresh: Claim, aged: Claim): boolean =>
-  !isAged(fresh) &&
-  (fresh.condition.age.kind === "new" ||
-    (agedOf[aged.property] !== undefined && fresh.condition.age.kind === "not-stated"));
+  fresh.condition.age.kind === "new" ||
+  (agedOf[aged.property] !== undefined && fresh.condition.age.kind === "not-stated");
 
 /** Whether a figure is for a surface or sample after years, hours or cycles, or after ageing. */
 const isAged = ({ property, condition }: Claim): boolean =>

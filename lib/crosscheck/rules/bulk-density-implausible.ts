@@ -40,24 +40,26 @@ function checkedDensity(
       claims: [],
       keyedBy: [id],
       figures: ["infill depth"],
-      sentence: asGrains
-        ? say`The bid states a loose density of ${statedShown} for ${name}, whose grains have ${grainsShown}. A bed holds voids, so it is lighter than its grains.`
-        : say`The bid states a loose density of ${statedShown} for ${name}; usual is ${bandShown} (from memory).`,
-      question: say`You state a loose density of ${statedShown} for ${name}. Is it the loose density of the bed, by which method was it measured, and where is the report?`,
-      working: {
-        formula: asGrains
-          ? "loose density of a bed < density of its grains"
-          : "loose density within the band of the material",
-        inputs: [
-          statedInput(bid, id, reading),
-          constantInput("Usual loose density", inBoth("bulkDensity", material.bulkDensity)),
-          constantInput("Density of the grains", inBoth("bulkDensity", grains)),
-        ],
-        assumptions: asGrains
-          ? [`Density of the grains: ${grains.source}.`]
-          : ["Up to 10 % beyond the band is taken as usual, a rule of thumb (common practice, no source)."],
-        source: asGrains ? "geometry: a bed of grains holds voids" : material.bulkDensity.source,
-      },
+      told: () => ({
+        sentence: asGrains
+          ? say`The bid states a loose density of ${statedShown} for ${name}, whose grains have ${grainsShown}. A bed holds voids, so it is lighter than its grains.`
+          : say`The bid states a loose density of ${statedShown} for ${name}; usual is ${bandShown} (from memory).`,
+        question: say`You state a loose density of ${statedShown} for ${name}. Is it the loose density of the bed, by which method was it measured, and where is the report?`,
+        working: {
+          formula: asGrains
+            ? "loose density of a bed < density of its grains"
+            : "loose density within the band of the material",
+          inputs: [
+            statedInput(bid, id, reading),
+            constantInput("Usual loose density", inBoth("bulkDensity", material.bulkDensity)),
+            constantInput("Density of the grains", inBoth("bulkDensity", grains)),
+          ],
+          assumptions: asGrains
+            ? [`Density of the grains: ${grains.source}.`]
+            : ["Up to 10 % beyond the band is taken as usual, a rule of thumb (common practice, no source)."],
+          source: asGrains ? "geometry: a bed of grains holds voids" : material.bulkDensity.source,
+        },
+      }),
     },
   ];
 }

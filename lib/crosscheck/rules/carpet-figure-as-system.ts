@@ -24,15 +24,19 @@ export const carpetFigureAsSystem: Rule = {
           severity: "needs an answer" as const,
           claims: [claim.id, ...part.claims.map(({ id }) => id)],
           overClaims: [claim.id],
-          sentence: say`The ${shown} given for the whole build ${part.because}. Infill, shock layer and base can let through less.`,
-          question: say`What infiltration rate does the whole build show, with infill, shock layer and base, by which method and in which report?`,
-          working: {
-            formula: "method of a system figure = one that tests the whole build",
-            inputs: [claim, ...part.claims].map((input) => claimInput(bid, input)),
-            assumptions:
-              part.claims.length === 0 ? [] : ["Two figures that agree to the last digit are taken to be one figure."],
-            source: "derived from what the methods test",
-          },
+          told: () => ({
+            sentence: say`The ${shown} given for the whole build ${part.because}. Infill, shock layer and base can let through less.`,
+            question: say`What infiltration rate does the whole build show, with infill, shock layer and base, by which method and in which report?`,
+            working: {
+              formula: "method of a system figure = one that tests the whole build",
+              inputs: [claim, ...part.claims].map((input) => claimInput(bid, input)),
+              assumptions:
+                part.claims.length === 0
+                  ? []
+                  : ["Two figures that agree to the last digit are taken to be one figure."],
+              source: "derived from what the methods test",
+            },
+          }),
         },
       ];
     }),

@@ -38,17 +38,19 @@ export const carpetMassSum: Rule = {
         severity: side === "above" ? "can't be true" : "needs an answer",
         claims: [total.claim.id, ...stated.map(({ claim }) => claim.id)],
         overClaims: side === "below" ? [total.claim.id] : [],
-        sentence: say`${named} add up to ${sumShown}; the bid states a carpet of ${totalShown} in total. ${verdict}`,
-        question: say`Your bid states a carpet of ${totalShown} in total, while its stated parts add up to ${sumShown}. Which figure changes, or which layer is not listed?`,
-        working: {
-          formula: "total carpet mass = pile mass + primary backing mass + secondary backing mass",
-          inputs: [...stated.map(({ claim }) => claimInput(bid, claim)), claimInput(bid, total.claim)],
-          assumptions: [
-            "Infill is not part of the carpet.",
-            "Figures may differ by 2 % through rounding (common practice, no source).",
-          ],
-          source: "conservation of mass",
-        },
+        told: () => ({
+          sentence: say`${named} add up to ${sumShown}; the bid states a carpet of ${totalShown} in total. ${verdict}`,
+          question: say`Your bid states a carpet of ${totalShown} in total, while its stated parts add up to ${sumShown}. Which figure changes, or which layer is not listed?`,
+          working: {
+            formula: "total carpet mass = pile mass + primary backing mass + secondary backing mass",
+            inputs: [...stated.map(({ claim }) => claimInput(bid, claim)), claimInput(bid, total.claim)],
+            assumptions: [
+              "Infill is not part of the carpet.",
+              "Figures may differ by 2 % through rounding (common practice, no source).",
+            ],
+            source: "conservation of mass",
+          },
+        }),
       },
     ];
   },

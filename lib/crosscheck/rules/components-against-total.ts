@@ -28,14 +28,16 @@ export const componentsAgainstTotal: Rule = {
           severity: "can't be true",
           claims: [claim.id],
           overClaims: stated.low > sum.high ? [claim.id] : [],
-          sentence: say`The components add up to ${sumShown}; the bid states a total of ${statedShown}. Both can’t be true.`,
-          question: say`Your bid states a total infill of ${statedShown}, while its components add up to ${sumShown}. Which is right, and which component changes?`,
-          working: {
-            formula: "stated total = Σ mass per area of the components",
-            inputs: [figureInput("Sum of the components", bid.totalArealDensity), claimInput(bid, claim)],
-            assumptions: ["Figures may differ by 1 % through rounding (common practice, no source)."],
-            source: "conservation of mass",
-          },
+          told: () => ({
+            sentence: say`The components add up to ${sumShown}; the bid states a total of ${statedShown}. Both can’t be true.`,
+            question: say`Your bid states a total infill of ${statedShown}, while its components add up to ${sumShown}. Which is right, and which component changes?`,
+            working: {
+              formula: "stated total = Σ mass per area of the components",
+              inputs: [figureInput("Sum of the components", bid.totalArealDensity), claimInput(bid, claim)],
+              assumptions: ["Figures may differ by 1 % through rounding (common practice, no source)."],
+              source: "conservation of mass",
+            },
+          }),
         },
       ];
     });

@@ -36,15 +36,17 @@ function found(bid: CheckedBid, claims: readonly Claim[], letters: string, other
     severity: "note",
     claims: claims.map(({ id }) => id),
     keyedBy: ["other-bids"],
-    sentence: say`For ${what} this bid and ${others === 1 ? "bid" : "bids"} ${letters} give the same figures to the last digit. They may offer one product, or rest on one source (rule of thumb: common practice, no source).`,
-    // what another bidder wrote is not passed on
-    question: say`Where do your figures for ${what} come from, and were they measured on the very build that you offer?`,
-    working: {
-      formula: "properties with the same unusual figure in two bids < 3",
-      inputs: [...claims.map((claim) => claimInput(bid, claim)), constantInput("Other bids", letters)],
-      assumptions: ["Three digits or more, without zeros at the ends, are unusual (common practice, no source)."],
-      source: "common practice, no source",
-    },
+    told: () => ({
+      sentence: say`For ${what} this bid and ${others === 1 ? "bid" : "bids"} ${letters} give the same figures to the last digit. They may offer one product, or rest on one source (rule of thumb: common practice, no source).`,
+      // what another bidder wrote is not passed on
+      question: say`Where do your figures for ${what} come from, and were they measured on the very build that you offer?`,
+      working: {
+        formula: "properties with the same unusual figure in two bids < 3",
+        inputs: [...claims.map((claim) => claimInput(bid, claim)), constantInput("Other bids", letters)],
+        assumptions: ["Three digits or more, without zeros at the ends, are unusual (common practice, no source)."],
+        source: "common practice, no source",
+      },
+    }),
   };
 }
 

@@ -26,17 +26,19 @@ export const depthAgainstStated: Rule = {
         claims: [stated.claim.id],
         figures: ["infill depth"],
         overClaims: side === "above" ? [stated.claim.id] : [],
-        sentence: say`By mass and loose density the infill is ${derivedShown} deep; the bid states ${statedShown}. They differ by more than 20 %, a rule of thumb (common practice, no source).`,
-        question: say`Your infill comes to a depth of ${derivedShown} by its mass and loose density, while you state ${statedShown}. Which masses, loose densities and depth hold at handover, and how was the depth measured?`,
-        working: {
-          formula: "stated depth = Σ mass per area ÷ loose density, within 20 %",
-          inputs: [figureInput("Infill depth, loose as poured", bid.infillDepth), claimInput(bid, stated.claim)],
-          assumptions: [
-            "20 % is a rule of thumb (common practice, no source).",
-            "The depth from mass is that of a bed as poured; a settled bed is shallower.",
-          ],
-          source: "derived from the definition of bulk density",
-        },
+        told: () => ({
+          sentence: say`By mass and loose density the infill is ${derivedShown} deep; the bid states ${statedShown}. They differ by more than 20 %, a rule of thumb (common practice, no source).`,
+          question: say`Your infill comes to a depth of ${derivedShown} by its mass and loose density, while you state ${statedShown}. Which masses, loose densities and depth hold at handover, and how was the depth measured?`,
+          working: {
+            formula: "stated depth = Σ mass per area ÷ loose density, within 20 %",
+            inputs: [figureInput("Infill depth, loose as poured", bid.infillDepth), claimInput(bid, stated.claim)],
+            assumptions: [
+              "20 % is a rule of thumb (common practice, no source).",
+              "The depth from mass is that of a bed as poured; a settled bed is shallower.",
+            ],
+            source: "derived from the definition of bulk density",
+          },
+        }),
       },
     ];
   },

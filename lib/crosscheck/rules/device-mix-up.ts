@@ -1,9 +1,8 @@
-import { type Claim, type FamilyId, inSentence, methodOf, propertyOf } from "#lib/claim";
+import { type Claim, claimsFor, type FamilyId, inSentence, methodOf, propertyOf, quantityOf } from "#lib/claim";
 import { type Phrase, quantityInPhrase, say } from "#lib/figure";
-import { measured } from "#lib/quantity";
+import { intervalOf, measured } from "#lib/quantity";
 import { claimInput, constantInput } from "../inputs";
 import type { CheckedBid, Found, Rule, Severity } from "../model";
-import { statedFigures } from "../stated-figures";
 
 /** Numbers that belong to one device and are sometimes written beside the other. */
 const limitsOfDevices = {
@@ -31,8 +30,10 @@ export const deviceMixUp: Rule = {
 };
 
 /** Guarantees, and every stated level, as a level written as “below 200” is a limit too. */
-const impactClaims = ({ claims }: CheckedBid): readonly Claim[] =>
-  claims.filter(({ property }) => property === "warranty-hardness-limit" || property === "g-max");
+const impactClaims = ({ claims }: CheckedBid): readonly Claim[] => [
+  ...claimsFor(claims, "warranty-hardness-limit"),
+  ...claimsFor(claims, "g-max"),
+];
 
 function foundFor(bid: CheckedBid, claim: Claim): readonly Found[] {
   if (claim.method === "not-stated") return [];
@@ -43,18 +44,20 @@ function foundFor(bid: CheckedBid, claim: Claim): readonly Found[] {
     {
       severity: reason.severity,
       claims: [claim.id],
-      sentence: reason.words,
-      question: say`Your bid gives ${designation} as the method for ${inSentence(propertyOf(claim.property).label)}. With which device, mass and drop height is this figure tested?`,
-      working: {
-        formula: "device of a limit = device that the limit is known for",
-        inputs: [
-          claimInput(bid, claim),
-          constantInput("Usual limits", "flat missile 165 g or 200 g; light hammer 100 g"),
-        ],
-        assumptions: ["Which number belongs to which device is a rule of thumb of the trade."],
-        source:
-          "ASTM F1702, scope: figures of unlike devices do not compare; ASTM work item WK38153 for 200; common practice, no source, for the rest",
-      },
+      told: () => ({
+        sentence: reason.words,
+        question: say`Your bid gives ${designation} as the method for ${inSentence(propertyOf(claim.property).label)}. With which device, mass and drop height is this figure tested?`,
+        working: {
+          formula: "device of a limit = device that the limit is known for",
+          inputs: [
+            claimInput(bid, claim),
+            constantInput("Usual limits", "flat missile 165 g or 200 g; light hammer 100 g"),
+          ],
+          assumptions: ["Which number belongs to which device is a rule of thumb of the trade."],
+          source:
+            "ASTM F1702, scope: figures of unlike devices do not compare; ASTM work item WK38153 for 200; common practice, no source, for the rest",
+        },
+      }),
     },
   ];
 }
@@ -96,10 +99,12 @@ function mixUpInNumber(claim: Claim): Reason | null {
 
 /** The number that a guarantee or a one-sided level does not exceed; null for measured levels. */
 function limitOf(claim: Claim) {
-  const [guarantee] = statedFigures([claim], "warranty-hardness-limit");
-  if (guarantee !== undefined) return finite(guarantee.interval.high);
-  const [level] = statedFigures([claim], "g-max");
-  return level !== undefined && level.interval.low === Number.NEGATIVE_INFINITY ? finite(level.interval.high) : null;
+  const guarantee = quantityOf(claim, "warranty-hardness-limit");
+  if (guarantee !== null) return finite(intervalOf(guarantee.reading).high);
+  const level = quantityOf(claim, "g-max");
+  if (level === null) return null;
+  const { low, high } = intervalOf(level.reading);
+  return low === Number.NEGATIVE_INFINITY ? finite(high) : null;
 }
 
 const finite = <N extends number>(value: N): N | null => (Number.isFinite(value) ? value : null);

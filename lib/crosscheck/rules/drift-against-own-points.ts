@@ -62,17 +62,19 @@ function found(bid: CheckedBid, claim: Claim, stated: Interval<"g/year">, shown:
     severity: "needs an answer",
     claims: [claim.id, youngest.id, oldest.id],
     overClaims: stated.high < change.low ? [claim.id] : [],
-    sentence: say`The bid states a change of ${said} for G-max; its own levels change by ${own} from the youngest to the oldest.`,
-    question: say`You state that G-max changes by ${said}, while the levels in your bid change by ${own}. Which fields and ages stand behind the stated change?`,
-    working: {
-      formula: "change a year = (oldest level − youngest level) ÷ years between",
-      inputs: [claimInput(bid, claim), claimInput(bid, youngest), claimInput(bid, oldest)],
-      assumptions: [
-        `The levels of the bid change by ${inBoth("rateOfChange", change)}.`,
-        "Repeated tests may differ by 5 % of the youngest level (common practice, no source).",
-        ...(onOtherFields(youngest, oldest) ? ["The two levels are from two fields, which differ as such."] : []),
-      ],
-      source: "derived from the bid’s own levels",
-    },
+    told: () => ({
+      sentence: say`The bid states a change of ${said} for G-max; its own levels change by ${own} from the youngest to the oldest.`,
+      question: say`You state that G-max changes by ${said}, while the levels in your bid change by ${own}. Which fields and ages stand behind the stated change?`,
+      working: {
+        formula: "change a year = (oldest level − youngest level) ÷ years between",
+        inputs: [claimInput(bid, claim), claimInput(bid, youngest), claimInput(bid, oldest)],
+        assumptions: [
+          `The levels of the bid change by ${inBoth("rateOfChange", change)}.`,
+          "Repeated tests may differ by 5 % of the youngest level (common practice, no source).",
+          ...(onOtherFields(youngest, oldest) ? ["The two levels are from two fields, which differ as such."] : []),
+        ],
+        source: "derived from the bid’s own levels",
+      },
+    }),
   };
 }

@@ -23,14 +23,16 @@ function foundFor(bid: CheckedBid, claim: Claim): readonly Found[] {
     {
       severity: compared.kind === "unlike" ? "needs an answer" : "note",
       claims: [claim.id],
-      sentence: say`For ${what}: ${reason}`,
-      question: say`Is there a result for ${what} by the current edition of ${designation}, and in which report?`,
-      working: {
-        formula: "edition of the report = newest edition known, or one without a change between them",
-        inputs: [claimInput(bid, claim), constantInput("Edition that the report names", claim.edition.text)],
-        assumptions: ["The newest edition known here need not be the newest there is."],
-        source: "the register of editions; each change there names its source",
-      },
+      told: () => ({
+        sentence: say`For ${what}: ${reason}`,
+        question: say`Is there a result for ${what} by the current edition of ${designation}, and in which report?`,
+        working: {
+          formula: "edition of the report = newest edition known, or one without a change between them",
+          inputs: [claimInput(bid, claim), constantInput("Edition that the report names", claim.edition.text)],
+          assumptions: ["The newest edition known here need not be the newest there is."],
+          source: "the register of editions; each change there names its source",
+        },
+      }),
     },
   ];
 }

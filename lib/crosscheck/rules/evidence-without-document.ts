@@ -21,14 +21,16 @@ export const evidenceWithoutDocument: Rule = {
         severity: "needs an answer",
         claims: claims.map(({ id }) => id),
         keyedBy: [],
-        sentence: say`For ${what} a test, a report or a guarantee is given as evidence, and no document is named.`,
-        question: say`Which document shows your figures for ${what}, and on which page?`,
-        working: {
-          formula: "evidence above “stated” → a document is named",
-          inputs: claims.map((claim) => claimInput(bid, claim)),
-          assumptions: [],
-          source: "common practice, no source",
-        },
+        told: () => ({
+          sentence: say`For ${what} a test, a report or a guarantee is given as evidence, and no document is named.`,
+          question: say`Which document shows your figures for ${what}, and on which page?`,
+          working: {
+            formula: "evidence above “stated” → a document is named",
+            inputs: claims.map((claim) => claimInput(bid, claim)),
+            assumptions: [],
+            source: "common practice, no source",
+          },
+        }),
       },
     ];
   },

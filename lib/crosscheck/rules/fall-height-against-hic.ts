@@ -49,22 +49,24 @@ function foundFor(bid: CheckedBid, height: Height, criterion: Criterion): readon
     {
       severity: verdict.severity,
       claims: [height.claim.id, criterion.claim.id],
-      sentence: say`The bid states a critical fall height of ${heightShown}, and a head injury criterion of ${stated} at a fall from ${dropShown}. ${verdict.because}`,
-      question: say`Your bid states a critical fall height of ${heightShown} and a head injury criterion of ${stated} at ${dropShown}. Are both from the same build and condition, and which reports show them?`,
-      working: {
-        formula: verdict.formula,
-        inputs: [
-          claimInput(bid, height.claim),
-          claimInput(bid, criterion.claim),
-          drop.input,
-          constantInput("Criterion at the critical fall height", "1000"),
-        ],
-        assumptions: [
-          "On one surface the criterion grows with the height of the fall.",
-          "Two tests of one surface may differ by 10 % (common practice, no source).",
-        ],
-        source: verdict.source,
-      },
+      told: () => ({
+        sentence: say`The bid states a critical fall height of ${heightShown}, and a head injury criterion of ${stated} at a fall from ${dropShown}. ${verdict.because}`,
+        question: say`Your bid states a critical fall height of ${heightShown} and a head injury criterion of ${stated} at ${dropShown}. Are both from the same build and condition, and which reports show them?`,
+        working: {
+          formula: verdict.formula,
+          inputs: [
+            claimInput(bid, height.claim),
+            claimInput(bid, criterion.claim),
+            drop.input,
+            constantInput("Criterion at the critical fall height", "1000"),
+          ],
+          assumptions: [
+            "On one surface the criterion grows with the height of the fall.",
+            "Two tests of one surface may differ by 10 % (common practice, no source).",
+          ],
+          source: verdict.source,
+        },
+      }),
     },
   ];
 }

@@ -21,17 +21,19 @@ export const fallHeightNeedsItsMissile: Rule = {
           claims: [claim.id, ...behind.levels.map(({ id }) => id)],
           keyedBy: [claim.id],
           overClaims: [claim.id],
-          sentence: say`The critical fall height rests on ${designation}, which ${familyOf(methodOf(behind.method).measuresLike).does}. A critical fall height takes a head-sized missile and the head injury criterion.`,
-          question: say`Which test with a head-sized missile, missile E or the head-form of EN 1177, shows the stated critical fall height, and in which report?`,
-          working: {
-            formula: "method of a critical fall height = one that drops a head-sized missile",
-            inputs: [claim, ...behind.levels].map((input) => claimInput(bid, input)),
-            assumptions:
-              behind.levels.length === 0
-                ? []
-                : ["The document gives levels by this method and none with a head-sized missile."],
-            source: "derived from the definition: the height at which the head injury criterion reaches 1000",
-          },
+          told: () => ({
+            sentence: say`The critical fall height rests on ${designation}, which ${familyOf(methodOf(behind.method).measuresLike).does}. A critical fall height takes a head-sized missile and the head injury criterion.`,
+            question: say`Which test with a head-sized missile, missile E or the head-form of EN 1177, shows the stated critical fall height, and in which report?`,
+            working: {
+              formula: "method of a critical fall height = one that drops a head-sized missile",
+              inputs: [claim, ...behind.levels].map((input) => claimInput(bid, input)),
+              assumptions:
+                behind.levels.length === 0
+                  ? []
+                  : ["The document gives levels by this method and none with a head-sized missile."],
+              source: "derived from the definition: the height at which the head injury criterion reaches 1000",
+            },
+          }),
         },
       ];
     }),

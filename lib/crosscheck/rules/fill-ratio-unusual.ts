@@ -32,20 +32,22 @@ export const fillRatioUnusual: Rule = {
         severity: "note",
         claims: [pile.claim.id, ...(stated === null ? [] : [stated.claim.id])],
         figures: ["infill depth"],
-        sentence: say`The infill fills ${ratioShown} of the pile; usual is ${usualText}, a rule of thumb (common practice, no source).`,
-        question: say`The infill of ${depthShown} fills ${ratioShown} of your pile of ${spanInPhrase("length", pile.span)}. On which installed fields has this been built, and how does their pile stand after some years?`,
-        working: {
-          formula: "fill ratio = infill depth ÷ pile height",
-          inputs: [
-            stated === null
-              ? figureInput("Infill depth, loose as poured", bid.infillDepth)
-              : claimInput(bid, stated.claim),
-            claimInput(bid, pile.claim),
-            constantInput("Usual fill ratio", usualText),
-          ],
-          assumptions: ["What is usual is a rule of thumb (common practice, no source)."],
-          source: "common practice, no source; fields surveyed by Penn State University in 2012 had 69 % and 57 %",
-        },
+        told: () => ({
+          sentence: say`The infill fills ${ratioShown} of the pile; usual is ${usualText}, a rule of thumb (common practice, no source).`,
+          question: say`The infill of ${depthShown} fills ${ratioShown} of your pile of ${spanInPhrase("length", pile.span)}. On which installed fields has this been built, and how does their pile stand after some years?`,
+          working: {
+            formula: "fill ratio = infill depth ÷ pile height",
+            inputs: [
+              stated === null
+                ? figureInput("Infill depth, loose as poured", bid.infillDepth)
+                : claimInput(bid, stated.claim),
+              claimInput(bid, pile.claim),
+              constantInput("Usual fill ratio", usualText),
+            ],
+            assumptions: ["What is usual is a rule of thumb (common practice, no source)."],
+            source: "common practice, no source; fields surveyed by Penn State University in 2012 had 69 % and 57 %",
+          },
+        }),
       },
     ];
   },

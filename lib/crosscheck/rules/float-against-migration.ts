@@ -30,19 +30,21 @@ export const floatAgainstMigration: Rule = {
           severity: surely ? ("needs an answer" as const) : ("note" as const),
           claims: said.claims,
           overClaims: surely ? said.claims : [],
-          sentence: surely
-            ? say`The bid says “${said.words}”; ${shareShown} of its infill’s mass floats in fresh water.`
-            : say`The bid says “${said.words}”; ${shareShown} of its infill’s mass may float in fresh water, which its recipe and moisture decide.`,
-          question: say`You state “${said.words}”. As ${shareShown} of the infill’s mass ${surely ? "floats" : "may float"} in fresh water, which test or flooded field shows how it behaves in heavy rain, and what keeps it on the field?`,
-          working: {
-            formula: "grains float where their density is below that of fresh water, 998 kg/m³",
-            inputs: [figureInput("Float-prone share of the infill’s mass", bid.floatProneShare), said.input()],
-            assumptions: [
-              "What floats is taken from the particle densities of the material catalogue.",
-              "How far it travels depends on rain, slope, drainage and what stands around the field.",
-            ],
-            source: "Archimedes’ principle; particle densities as the material catalogue gives them",
-          },
+          told: () => ({
+            sentence: surely
+              ? say`The bid says “${said.words}”; ${shareShown} of its infill’s mass floats in fresh water.`
+              : say`The bid says “${said.words}”; ${shareShown} of its infill’s mass may float in fresh water, which its recipe and moisture decide.`,
+            question: say`You state “${said.words}”. As ${shareShown} of the infill’s mass ${surely ? "floats" : "may float"} in fresh water, which test or flooded field shows how it behaves in heavy rain, and what keeps it on the field?`,
+            working: {
+              formula: "grains float where their density is below that of fresh water, 998 kg/m³",
+              inputs: [figureInput("Float-prone share of the infill’s mass", bid.floatProneShare), said.input()],
+              assumptions: [
+                "What floats is taken from the particle densities of the material catalogue.",
+                "How far it travels depends on rain, slope, drainage and what stands around the field.",
+              ],
+              source: "Archimedes’ principle; particle densities as the material catalogue gives them",
+            },
+          }),
         },
       ];
     });

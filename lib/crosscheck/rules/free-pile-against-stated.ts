@@ -40,19 +40,21 @@ function againstStated(bid: CheckedBid, pile: Stated, free: Stated, depth: State
     {
       severity: tooLong ? "can't be true" : "needs an answer",
       claims: [pile.claim.id, depth.claim.id, free.claim.id],
-      sentence: say`The bid states a pile of ${pileShown}, an infill depth of ${depthShown} and a free pile of ${freeShown}. ${verdict}`,
-      question: say`You state a pile of ${pileShown}, an infill depth of ${depthShown} and a free pile of ${freeShown}. Which of the three changes, and were all of them measured on the same field or sample?`,
-      working: {
-        formula: "free pile height = pile height − infill depth",
-        inputs: [
-          claimInput(bid, pile.claim),
-          claimInput(bid, depth.claim),
-          claimInput(bid, free.claim),
-          constantInput("Room for rounding", roundingText),
-        ],
-        assumptions: ["The pile stands upright; fibre that leans stands less high above the infill, never higher."],
-        source: "geometry",
-      },
+      told: () => ({
+        sentence: say`The bid states a pile of ${pileShown}, an infill depth of ${depthShown} and a free pile of ${freeShown}. ${verdict}`,
+        question: say`You state a pile of ${pileShown}, an infill depth of ${depthShown} and a free pile of ${freeShown}. Which of the three changes, and were all of them measured on the same field or sample?`,
+        working: {
+          formula: "free pile height = pile height − infill depth",
+          inputs: [
+            claimInput(bid, pile.claim),
+            claimInput(bid, depth.claim),
+            claimInput(bid, free.claim),
+            constantInput("Room for rounding", roundingText),
+          ],
+          assumptions: ["The pile stands upright; fibre that leans stands less high above the infill, never higher."],
+          source: "geometry",
+        },
+      }),
     },
   ];
 }
@@ -68,19 +70,21 @@ function againstDerived(bid: CheckedBid, pile: Stated, free: Stated): readonly F
       severity: "needs an answer",
       claims: [pile.claim.id, free.claim.id],
       figures: ["infill depth"],
-      sentence: say`By its mass the infill is ${depthShown} deep in a pile of ${pileShown}; the bid states a free pile of ${freeShown}. That is hard to bring together.`,
-      question: say`Your infill comes to a depth of ${depthShown} by its mass, in a pile of ${pileShown}. How deep is it at handover, and how does the stated free pile of ${freeShown} come about?`,
-      working: {
-        formula: "free pile height = pile height − infill depth, with the depth from mass within 20 %",
-        inputs: [
-          claimInput(bid, pile.claim),
-          figureInput("Infill depth, loose as poured", bid.infillDepth),
-          claimInput(bid, free.claim),
-          constantInput("Room for rounding", roundingText),
-        ],
-        assumptions: ["The pile stands upright.", "20 % is a rule of thumb (common practice, no source)."],
-        source: "geometry, with a depth derived from the definition of bulk density",
-      },
+      told: () => ({
+        sentence: say`By its mass the infill is ${depthShown} deep in a pile of ${pileShown}; the bid states a free pile of ${freeShown}. That is hard to bring together.`,
+        question: say`Your infill comes to a depth of ${depthShown} by its mass, in a pile of ${pileShown}. How deep is it at handover, and how does the stated free pile of ${freeShown} come about?`,
+        working: {
+          formula: "free pile height = pile height − infill depth, with the depth from mass within 20 %",
+          inputs: [
+            claimInput(bid, pile.claim),
+            figureInput("Infill depth, loose as poured", bid.infillDepth),
+            claimInput(bid, free.claim),
+            constantInput("Room for rounding", roundingText),
+          ],
+          assumptions: ["The pile stands upright.", "20 % is a rule of thumb (common practice, no source)."],
+          source: "geometry, with a depth derived from the definition of bulk density",
+        },
+      }),
     },
   ];
 }

@@ -45,26 +45,28 @@ function foundFor(bid: CheckedBid, level: Level, criterion: Criterion): readonly
     {
       severity: isHigh && shared === "one report" ? "can't be true" : "needs an answer",
       claims: [level.claim.id, criterion.claim.id],
-      sentence: isHigh
-        ? say`A fall from ${fall} that peaks at ${levelShown} allows a head injury criterion of ${allowed}; the bid states ${stated}.`
-        : say`A fall from ${fall} that peaks at ${levelShown} usually gives a head injury criterion of ${allowed}; the bid states ${stated}.`,
-      question: say`Your bid states a G-max of ${levelShown} and a head injury criterion of ${stated} by ${methodOf(method).designation}. Are both from the same drops, from which height, and can you send the record?`,
-      working: {
-        formula: isHigh
-          ? "criterion ≤ A^2.5 × (2v/g) ÷ (A − 1), with A the peak in g and v the speed at impact"
-          : "criterion ≥ 0.4928 × A^1.5 × v/g, with A the peak in g and v the speed at impact",
-        inputs: [claimInput(bid, level.claim), claimInput(bid, criterion.claim), drop.input],
-        assumptions: isHigh
-          ? [
-              "The missile bounces at most as fast as it fell, and sinks in by at most 0.1 m (3.9 in).",
-              ...(shared === "one report" ? [] : ["No document says so, but both are taken to be from one test."]),
-            ]
-          : [
-              "The pulse has one hump without a hollow, no more pointed than a triangle, and the missile need not bounce.",
-              ...(shared === "one report" ? [] : ["No document says so, but both are taken to be from one test."]),
-            ],
-        source: "derived from the definition of the head injury criterion and conservation of momentum and energy",
-      },
+      told: () => ({
+        sentence: isHigh
+          ? say`A fall from ${fall} that peaks at ${levelShown} allows a head injury criterion of ${allowed}; the bid states ${stated}.`
+          : say`A fall from ${fall} that peaks at ${levelShown} usually gives a head injury criterion of ${allowed}; the bid states ${stated}.`,
+        question: say`Your bid states a G-max of ${levelShown} and a head injury criterion of ${stated} by ${methodOf(method).designation}. Are both from the same drops, from which height, and can you send the record?`,
+        working: {
+          formula: isHigh
+            ? "criterion ≤ A^2.5 × (2v/g) ÷ (A − 1), with A the peak in g and v the speed at impact"
+            : "criterion ≥ 0.4928 × A^1.5 × v/g, with A the peak in g and v the speed at impact",
+          inputs: [claimInput(bid, level.claim), claimInput(bid, criterion.claim), drop.input],
+          assumptions: isHigh
+            ? [
+                "The missile bounces at most as fast as it fell, and sinks in by at most 0.1 m (3.9 in).",
+                ...(shared === "one report" ? [] : ["No document says so, but both are taken to be from one test."]),
+              ]
+            : [
+                "The pulse has one hump without a hollow, no more pointed than a triangle, and the missile need not bounce.",
+                ...(shared === "one report" ? [] : ["No document says so, but both are taken to be from one test."]),
+              ],
+          source: "derived from the definition of the head injury criterion and conservation of momentum and energy",
+        },
+      }),
     },
   ];
 }

@@ -45,21 +45,23 @@ function foundFor(bid: CheckedBid, limit: Limit, level: Level): readonly Found[]
       severity,
       claims: [limit.claim.id, level.claim.id],
       overClaims: [limit.claim.id],
-      sentence: say`The warranty promises at most ${limitShown}; in the condition “${condition}” the bid itself states ${levelShown} by a method that compares. ${terms(method, guaranteed)}`,
-      question: say`Your warranty promises at most ${limitShown}, while your bid states ${levelShown} in the condition “${condition}”. How is the promise kept, with which device is it tested, and does it hold at every point or on average?`,
-      working: {
-        formula: "stated level ≤ guaranteed level, by one method and within the years of the warranty",
-        inputs: [claimInput(bid, limit.claim), claimInput(bid, level.claim)],
-        assumptions: [
-          ...(sameBasis
-            ? []
-            : ["Nobody says that both figures are averages, or that the guarantee holds at every point."]),
-          ...(years === 0
-            ? []
-            : ["The aged level may be from another field; the warranty is taken to run through that age."]),
-        ],
-        source: "derived: a level above its own guarantee does not keep it",
-      },
+      told: () => ({
+        sentence: say`The warranty promises at most ${limitShown}; in the condition “${condition}” the bid itself states ${levelShown} by a method that compares. ${terms(method, guaranteed)}`,
+        question: say`Your warranty promises at most ${limitShown}, while your bid states ${levelShown} in the condition “${condition}”. How is the promise kept, with which device is it tested, and does it hold at every point or on average?`,
+        working: {
+          formula: "stated level ≤ guaranteed level, by one method and within the years of the warranty",
+          inputs: [claimInput(bid, limit.claim), claimInput(bid, level.claim)],
+          assumptions: [
+            ...(sameBasis
+              ? []
+              : ["Nobody says that both figures are averages, or that the guarantee holds at every point."]),
+            ...(years === 0
+              ? []
+              : ["The aged level may be from another field; the warranty is taken to run through that age."]),
+          ],
+          source: "derived: a level above its own guarantee does not keep it",
+        },
+      }),
     },
   ];
 }

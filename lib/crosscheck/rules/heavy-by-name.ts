@@ -65,18 +65,20 @@ export const heavyByName: Rule = {
         keyedBy,
         figures: ["infill mass" as const],
         overClaims: claims,
-        sentence: say`The bid speaks of “${word}”; ${difference}. That is a rule of thumb (common practice, no source).`,
-        question: say`Your bid speaks of “${word}”; ${difference}. What does the word stand for, and what keeps the carpet in place?`,
-        working: {
-          formula: "the word against mass per area and mineral share of the infill",
-          inputs: [
-            input(),
-            figureInput("Infill mass per area", bid.totalArealDensity),
-            figureInput("Mineral share", bid.mineralShare),
-          ],
-          assumptions: ["What such words stand for is a rule of thumb (common practice, no source)."],
-          source: usualInfillMass.source,
-        },
+        told: () => ({
+          sentence: say`The bid speaks of “${word}”; ${difference}. That is a rule of thumb (common practice, no source).`,
+          question: say`Your bid speaks of “${word}”; ${difference}. What does the word stand for, and what keeps the carpet in place?`,
+          working: {
+            formula: "the word against mass per area and mineral share of the infill",
+            inputs: [
+              input(),
+              figureInput("Infill mass per area", bid.totalArealDensity),
+              figureInput("Mineral share", bid.mineralShare),
+            ],
+            assumptions: ["What such words stand for is a rule of thumb (common practice, no source)."],
+            source: usualInfillMass.source,
+          },
+        }),
       }));
     }),
 };

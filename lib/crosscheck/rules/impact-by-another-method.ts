@@ -17,18 +17,20 @@ export const impactByAnotherMethod: Rule = {
         {
           severity: "needs an answer" as const,
           claims: [claim.id],
-          sentence: say`${verdict.reason}`,
-          question: say`${verdict.ask}`,
-          working: {
-            formula:
-              "method of the claim = method of the requirement, or one that drops the same missile from the same height",
-            inputs: [
-              claimInput(bid, claim),
-              constantInput("Method of the requirements", methodOf(bid.impact.method).designation),
-            ],
-            assumptions: [],
-            source: "derived from the missiles and drop heights of the methods",
-          },
+          told: () => ({
+            sentence: say`${verdict.reason}`,
+            question: say`${verdict.ask}`,
+            working: {
+              formula:
+                "method of the claim = method of the requirement, or one that drops the same missile from the same height",
+              inputs: [
+                claimInput(bid, claim),
+                constantInput("Method of the requirements", methodOf(bid.impact.method).designation),
+              ],
+              assumptions: [],
+              source: "derived from the missiles and drop heights of the methods",
+            },
+          }),
         },
       ];
     }),

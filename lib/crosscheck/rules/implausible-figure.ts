@@ -31,14 +31,16 @@ export const implausibleFigure: Rule = {
         {
           severity: "needs an answer" as const,
           claims: [claim.id],
-          sentence: say`The bid states a ${label} of ${statedShown}, written as “${quantity.asEntered}”; usual is ${bandShown} (${band.source}). A slip of unit or digit is likely.${hint}`,
-          question: say`Your bid gives “${quantity.asEntered}” for ${label}, while usual is ${bandShown}. Are figure and unit as you mean them?`,
-          working: {
-            formula: "the figure within the band in which such figures usually lie",
-            inputs: [claimInput(bid, claim), constantInput("Usual band", inBoth(dimension, tagged(dimension, band)))],
-            assumptions: ["The band is no limit: a product outside it is possible and then worth a question."],
-            source: band.source,
-          },
+          told: () => ({
+            sentence: say`The bid states a ${label} of ${statedShown}, written as “${quantity.asEntered}”; usual is ${bandShown} (${band.source}). A slip of unit or digit is likely.${hint}`,
+            question: say`Your bid gives “${quantity.asEntered}” for ${label}, while usual is ${bandShown}. Are figure and unit as you mean them?`,
+            working: {
+              formula: "the figure within the band in which such figures usually lie",
+              inputs: [claimInput(bid, claim), constantInput("Usual band", inBoth(dimension, tagged(dimension, band)))],
+              assumptions: ["The band is no limit: a product outside it is possible and then worth a question."],
+              source: band.source,
+            },
+          }),
         },
       ];
     }),

@@ -7,7 +7,7 @@ import { beside, type Span, spanInPhrase } from "../span";
 import { statedAsNew } from "../stated-as-new";
 
 /** A depth of infill, how the bid comes to it, and the claim that states it. */
-type Depth = Readonly<{ span: Span; by: string; claims: readonly string[]; input: WorkingInput }>;
+type Depth = Readonly<{ span: Span; by: string; claims: readonly string[]; input: () => WorkingInput }>;
 
 function depthsOf(bid: CheckedBid): readonly Depth[] {
   const derived = intervalOfFigure(bid.infillDepth);
@@ -16,7 +16,7 @@ function depthsOf(bid: CheckedBid): readonly Depth[] {
   return [
     ...(derived === null
       ? []
-      : [{ span: derived, by: "By its own mass", claims: [], input: figureInput(label, bid.infillDepth) }]),
+      : [{ span: derived, by: "By its own mass", claims: [], input: () => figureInput(label, bid.infillDepth) }]),
     ...(stated === null
       ? []
       : [
@@ -24,7 +24,7 @@ function depthsOf(bid: CheckedBid): readonly Depth[] {
             span: stated.span,
             by: "As the bid states it,",
             claims: [stated.claim.id],
-            input: claimInput(bid, stated.claim),
+            input: () => claimInput(bid, stated.claim),
           },
         ]),
   ];
@@ -42,23 +42,24 @@ export const infillBuriesPile: Rule = {
     if (!found.ok || quantity === null) return [];
     const pile = found.value.claim;
     const pileHeight: Span = intervalOf(quantity.reading);
-    const pileShown = spanInPhrase("length", pileHeight);
     return depthsOf(bid).flatMap(({ span, by, claims, input }): readonly Found[] => {
       if (beside(span, pileHeight) !== "above") return [];
-      const depthShown = spanInPhrase("length", span);
+      const [depthShown, pileShown] = [spanInPhrase("length", span), spanInPhrase("length", pileHeight)];
       return [
         {
           severity: "can't be true",
           claims: [pile.id, ...claims],
           figures: ["infill depth"],
-          sentence: say`${by} the infill is ${depthShown} deep; the pile is ${pileShown} high.`,
-          question: say`The infill you state comes to a depth of ${depthShown} in a pile of ${pileShown}. Please check both figures.`,
-          working: {
-            formula: "infill depth ≤ pile height",
-            inputs: [input, claimInput(bid, pile)],
-            assumptions: [],
-            source: "geometry",
-          },
+          told: () => ({
+            sentence: say`${by} the infill is ${depthShown} deep; the pile is ${pileShown} high.`,
+            question: say`The infill you state comes to a depth of ${depthShown} in a pile of ${pileShown}. Please check both figures.`,
+            working: {
+              formula: "infill depth ≤ pile height",
+              inputs: [input(), claimInput(bid, pile)],
+              assumptions: [],
+              source: "geometry",
+            },
+          }),
         },
       ];
     });

@@ -43,14 +43,16 @@ function foundFor(bid: CheckedBid, accreditation: Accreditation, words: Words): 
       severity: words.severity,
       claims: claims.map(({ id }) => id),
       keyedBy: [accreditation],
-      sentence: words.sentence(what),
-      question: words.question(what),
-      working: {
-        formula: "evidence “accredited laboratory” = report of a laboratory accredited for the method",
-        inputs: claims.map((claim) => claimInput(bid, claim)),
-        assumptions: [],
-        source: "ISO/IEC 17025: accreditation is granted for named methods (from memory)",
-      },
+      told: () => ({
+        sentence: words.sentence(what),
+        question: words.question(what),
+        working: {
+          formula: "evidence “accredited laboratory” = report of a laboratory accredited for the method",
+          inputs: claims.map((claim) => claimInput(bid, claim)),
+          assumptions: [],
+          source: "ISO/IEC 17025: accreditation is granted for named methods (from memory)",
+        },
+      }),
     },
   ];
 }

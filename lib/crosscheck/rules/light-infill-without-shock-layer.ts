@@ -21,14 +21,16 @@ export const lightInfillWithoutShockLayer: Rule = {
         severity: "needs an answer",
         claims: [],
         figures: ["infill mass"],
-        sentence: say`The infill weighs ${quantityInPhrase("arealDensity", total)} and nothing lies under the carpet to take up impact. The trade calls an infill heavy above ${heavy} (common practice, no source).`,
-        question: say`Which measured results on installed fields of this build, with their ages, show how it takes up impact as infill moves and how the carpet stays flat?`,
-        working: {
-          formula: "mass per area ≤ what an infill of rubber alone usually weighs, and no shock layer",
-          inputs: [figureInput("Infill mass per area", bid.totalArealDensity), claimInput(bid, found.value.claim)],
-          assumptions: ["What counts as light is a rule of thumb of the trade."],
-          source: "common practice, no source",
-        },
+        told: () => ({
+          sentence: say`The infill weighs ${quantityInPhrase("arealDensity", total)} and nothing lies under the carpet to take up impact. The trade calls an infill heavy above ${heavy} (common practice, no source).`,
+          question: say`Which measured results on installed fields of this build, with their ages, show how it takes up impact as infill moves and how the carpet stays flat?`,
+          working: {
+            formula: "mass per area ≤ what an infill of rubber alone usually weighs, and no shock layer",
+            inputs: [figureInput("Infill mass per area", bid.totalArealDensity), claimInput(bid, found.value.claim)],
+            assumptions: ["What counts as light is a rule of thumb of the trade."],
+            source: "common practice, no source",
+          },
+        }),
       },
     ];
   },

@@ -21,14 +21,16 @@ export const methodNotStated: Rule = {
         severity: "note",
         claims: claims.map(({ id }) => id),
         keyedBy: [],
-        sentence: say`For ${what} no test method is stated. These can be tested in unlike ways that do not compare.`,
-        question: say`Which test method stands behind your figures for ${what}, and in which report and on which page is each?`,
-        working: {
-          formula: "figure that can be tested in unlike ways → a method is stated",
-          inputs: claims.map((claim) => claimInput(bid, claim)),
-          assumptions: [],
-          source: "derived from the methods of the register: those of one property measure in more than one way",
-        },
+        told: () => ({
+          sentence: say`For ${what} no test method is stated. These can be tested in unlike ways that do not compare.`,
+          question: say`Which test method stands behind your figures for ${what}, and in which report and on which page is each?`,
+          working: {
+            formula: "figure that can be tested in unlike ways → a method is stated",
+            inputs: claims.map((claim) => claimInput(bid, claim)),
+            assumptions: [],
+            source: "derived from the methods of the register: those of one property measure in more than one way",
+          },
+        }),
       },
     ];
   },

@@ -134,13 +134,15 @@ function finding(bid: CheckedBid, { id, material }: DescribedComponent, told: To
     severity,
     claims: [],
     keyedBy: [id, about],
-    sentence,
-    question: say`Your bid gives ${sizes.map(({ text }) => `“${text}”`).join(" and ")} for “${material.label}”. Between which two sieves do the grains lie, by which test, and where is the sieve analysis?`,
-    working: {
-      formula,
-      inputs: [...stated, ...(usual === null ? [] : [constantInput("Usual grain size", inBoth("length", usual))])],
-      assumptions: ["Openings are nominal; 15 % to either side is for rounding (common practice, no source)."],
-      source,
-    },
+    told: () => ({
+      sentence,
+      question: say`Your bid gives ${sizes.map(({ text }) => `“${text}”`).join(" and ")} for “${material.label}”. Between which two sieves do the grains lie, by which test, and where is the sieve analysis?`,
+      working: {
+        formula,
+        inputs: [...stated, ...(usual === null ? [] : [constantInput("Usual grain size", inBoth("length", usual))])],
+        assumptions: ["Openings are nominal; 15 % to either side is for rounding (common practice, no source)."],
+        source,
+      },
+    }),
   };
 }

@@ -40,25 +40,27 @@ export const pileMassFromYarn: Rule = {
         severity: below ? "needs an answer" : "note",
         claims: [mass.claim.id, ...used.map(({ id }) => id)],
         overClaims: above ? [mass.claim.id] : [],
-        sentence: below
-          ? say`Gauge, stitch rate, pile height and yarn give a pile of at least ${derivedShown}; the bid states ${massShown}. So much yarn can’t weigh less.`
-          : say`Gauge, stitch rate, pile height and yarn give a pile of ${derivedShown}; the bid states ${massShown}. Curled fibre or yarn in the backing may be counted with it.`,
-        question: say`Your gauge, stitch rate, pile height and yarn give a pile of ${derivedShown}, while you state ${massShown}. Which figures hold, and is curled fibre or yarn in the backing counted?`,
-        working: {
-          formula: "pile mass = 1 ÷ gauge × stitches per length × 2 × pile height × yarn linear density",
-          inputs: [
-            ...used.map((claim) => claimInput(bid, claim)),
-            claimInput(bid, mass.claim),
-            constantInput("Legs of a tuft", "2, each as long as the pile is high"),
-          ],
-          assumptions: [
-            "All tufts are of one yarn and one height.",
-            "The stitch rate counts stitches along a row.",
-            "Yarn that is curled or lies in the backing is left out, so the pile may weigh more and hardly less.",
-            "5 % below and 20 % above are rules of thumb (common practice, no source).",
-          ],
-          source: "derived from geometry and the definition of linear density",
-        },
+        told: () => ({
+          sentence: below
+            ? say`Gauge, stitch rate, pile height and yarn give a pile of at least ${derivedShown}; the bid states ${massShown}. So much yarn can’t weigh less.`
+            : say`Gauge, stitch rate, pile height and yarn give a pile of ${derivedShown}; the bid states ${massShown}. Curled fibre or yarn in the backing may be counted with it.`,
+          question: say`Your gauge, stitch rate, pile height and yarn give a pile of ${derivedShown}, while you state ${massShown}. Which figures hold, and is curled fibre or yarn in the backing counted?`,
+          working: {
+            formula: "pile mass = 1 ÷ gauge × stitches per length × 2 × pile height × yarn linear density",
+            inputs: [
+              ...used.map((claim) => claimInput(bid, claim)),
+              claimInput(bid, mass.claim),
+              constantInput("Legs of a tuft", "2, each as long as the pile is high"),
+            ],
+            assumptions: [
+              "All tufts are of one yarn and one height.",
+              "The stitch rate counts stitches along a row.",
+              "Yarn that is curled or lies in the backing is left out, so the pile may weigh more and hardly less.",
+              "5 % below and 20 % above are rules of thumb (common practice, no source).",
+            ],
+            source: "derived from geometry and the definition of linear density",
+          },
+        }),
       },
     ];
   },

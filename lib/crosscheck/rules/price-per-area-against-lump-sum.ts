@@ -38,22 +38,24 @@ export const pricePerAreaAgainstLumpSum: Rule = {
         claims: [stated.claim.id],
         priceLines: lines.map(({ id }) => id),
         figures: ["price"],
-        sentence: say`The bid states ${statedShown}, which is ${spanInPhrase("money", perArea)} over the field of ${areaShown}; its price lines at the base date come to ${totalShown}. The stated price would suit an area of ${spanInPhrase("area", suits)}.`,
-        question: say`You state ${statedShown}, while your prices at the base date come to ${totalShown} for our field of ${areaShown}. What does the price per area cover, and for which area did you reckon?`,
-        working: {
-          formula: "price per area × area = Σ prices at the base date, or the sum of some of them",
-          inputs: [
-            claimInput(bid, stated.claim),
-            figureInput("Area of the field", bid.area),
-            ...lines.map((line) => priceLineInput(bid, line)),
-            constantInput("Room for rounding", "half a cent per unit of area"),
-          ],
-          assumptions: [
-            "Only prices that the bid itself gives count; credits and removal are left out.",
-            "The price per area may be that of some of the lines: every combination was tried.",
-          ],
-          source: "arithmetic",
-        },
+        told: () => ({
+          sentence: say`The bid states ${statedShown}, which is ${spanInPhrase("money", perArea)} over the field of ${areaShown}; its price lines at the base date come to ${totalShown}. The stated price would suit an area of ${spanInPhrase("area", suits)}.`,
+          question: say`You state ${statedShown}, while your prices at the base date come to ${totalShown} for our field of ${areaShown}. What does the price per area cover, and for which area did you reckon?`,
+          working: {
+            formula: "price per area × area = Σ prices at the base date, or the sum of some of them",
+            inputs: [
+              claimInput(bid, stated.claim),
+              figureInput("Area of the field", bid.area),
+              ...lines.map((line) => priceLineInput(bid, line)),
+              constantInput("Room for rounding", "half a cent per unit of area"),
+            ],
+            assumptions: [
+              "Only prices that the bid itself gives count; credits and removal are left out.",
+              "The price per area may be that of some of the lines: every combination was tried.",
+            ],
+            source: "arithmetic",
+          },
+        }),
       },
     ];
   },

@@ -52,17 +52,19 @@ export const quantityAgainstArea: Rule = {
           claims: [],
           priceLines: counted.map(({ id }) => id),
           figures: ["price"],
-          sentence: say`The price lines count ${pricedShown} of ${what}; the field is ${areaShown}. Usual is the field itself and up to 10 % of cutting waste, a rule of thumb (common practice, no source).`,
-          question: say`Your price lines count ${pricedShown} of ${what}, while our field is ${areaShown}. For which area did you reckon, and does the price cover the whole field?`,
-          working: {
-            formula: "Σ priced areas = area of the field, from 2 % less to 10 % more",
-            inputs: [...counted.map((line) => priceLineInput(bid, line)), figureInput("Area of the field", bid.area)],
-            assumptions: [
-              "Lines are counted by their label, where the bid gives the price and it falls on the base date.",
-              "2 % and 10 % are rules of thumb (common practice, no source).",
-            ],
-            source: "common practice, no source",
-          },
+          told: () => ({
+            sentence: say`The price lines count ${pricedShown} of ${what}; the field is ${areaShown}. Usual is the field itself and up to 10 % of cutting waste, a rule of thumb (common practice, no source).`,
+            question: say`Your price lines count ${pricedShown} of ${what}, while our field is ${areaShown}. For which area did you reckon, and does the price cover the whole field?`,
+            working: {
+              formula: "Σ priced areas = area of the field, from 2 % less to 10 % more",
+              inputs: [...counted.map((line) => priceLineInput(bid, line)), figureInput("Area of the field", bid.area)],
+              assumptions: [
+                "Lines are counted by their label, where the bid gives the price and it falls on the base date.",
+                "2 % and 10 % are rules of thumb (common practice, no source).",
+              ],
+              source: "common practice, no source",
+            },
+          }),
         },
       ];
     });
@@ -76,14 +78,16 @@ function statedOtherArea(bid: CheckedBid, { claim, interval }: StatedFigure<"sta
     severity: "needs an answer",
     claims: [claim.id],
     figures: ["price"],
-    sentence: say`The bid reckons with ${statedShown}; the field is ${areaShown}.`,
-    question: say`Your bid reckons with ${statedShown}, while our field is ${areaShown}. What is the price for the whole field?`,
-    working: {
-      formula: "stated area = area of the field, from 2 % less to 10 % more",
-      inputs: [claimInput(bid, claim), figureInput("Area of the field", bid.area)],
-      assumptions: ["2 % for measuring and 10 % for cutting waste are rules of thumb (common practice, no source)."],
-      source: "common practice, no source",
-    },
+    told: () => ({
+      sentence: say`The bid reckons with ${statedShown}; the field is ${areaShown}.`,
+      question: say`Your bid reckons with ${statedShown}, while our field is ${areaShown}. What is the price for the whole field?`,
+      working: {
+        formula: "stated area = area of the field, from 2 % less to 10 % more",
+        inputs: [claimInput(bid, claim), figureInput("Area of the field", bid.area)],
+        assumptions: ["2 % for measuring and 10 % for cutting waste are rules of thumb (common practice, no source)."],
+        source: "common practice, no source",
+      },
+    }),
   };
 }
 

@@ -15,13 +15,15 @@ export const reportOfAnotherBuild: Rule = {
       severity: "needs an answer" as const,
       claims: claims.map(({ id }) => id),
       keyedBy: [key],
-      sentence: say`By ${name}, another build than this bid’s was tested. What it shows for ${propertiesOf(claims)} need not hold here.`,
-      question: say`What does a test of the very build you offer show for ${propertiesOf(claims)}, and in what does the build of ${name} differ?`,
-      working: {
-        formula: "build of the report = build of the bid",
-        inputs: claims.map((claim) => claimInput(bid, claim)),
-        assumptions: ["The build was compared by whoever entered the claim."],
-        source: "derived: impact, play and drainage depend on carpet, infill, shock layer and base together",
-      },
+      told: () => ({
+        sentence: say`By ${name}, another build than this bid’s was tested. What it shows for ${propertiesOf(claims)} need not hold here.`,
+        question: say`What does a test of the very build you offer show for ${propertiesOf(claims)}, and in what does the build of ${name} differ?`,
+        working: {
+          formula: "build of the report = build of the bid",
+          inputs: claims.map((claim) => claimInput(bid, claim)),
+          assumptions: ["The build was compared by whoever entered the claim."],
+          source: "derived: impact, play and drainage depend on carpet, infill, shock layer and base together",
+        },
+      }),
     })),
 };

@@ -20,22 +20,24 @@ export const reportTooOld: Rule = {
       severity: "needs an answer" as const,
       claims: claims.map(({ id }) => id),
       keyedBy: [key],
-      sentence: say`The report ${name} is more than ${age} old on ${bid.asOf}; on it rest ${propertiesOf(claims)} (${age}: common practice, no source).`,
-      question: say`Is there a later report than ${name} for ${propertiesOf(claims)}, and is what is offered now still what was tested then?`,
-      working: {
-        formula: `date of the report + ${years} years ≥ base date of the project`,
-        inputs: [
-          ...claims.map((claim) => claimInput(bid, claim)),
-          {
-            label: "Base date of the project",
-            text: bid.asOf,
-            from: { kind: "brief" as const, field: "money.baseDate" },
-          },
-          constantInput("Oldest date that is not asked about", oldest),
-        ],
-        assumptions: ["Where a report gives a month or a year only, its last day counts."],
-        source: "common practice, no source",
-      },
+      told: () => ({
+        sentence: say`The report ${name} is more than ${age} old on ${bid.asOf}; on it rest ${propertiesOf(claims)} (${age}: common practice, no source).`,
+        question: say`Is there a later report than ${name} for ${propertiesOf(claims)}, and is what is offered now still what was tested then?`,
+        working: {
+          formula: `date of the report + ${years} years ≥ base date of the project`,
+          inputs: [
+            ...claims.map((claim) => claimInput(bid, claim)),
+            {
+              label: "Base date of the project",
+              text: bid.asOf,
+              from: { kind: "brief" as const, field: "money.baseDate" },
+            },
+            constantInput("Oldest date that is not asked about", oldest),
+          ],
+          assumptions: ["Where a report gives a month or a year only, its last day counts."],
+          source: "common practice, no source",
+        },
+      }),
     }));
   },
 };

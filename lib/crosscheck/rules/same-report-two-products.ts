@@ -50,14 +50,16 @@ function withinTheBid(bid: CheckedBid, { name, key, claims }: NamedReport): read
       severity: "needs an answer",
       claims: ids([...own, ...another]),
       keyedBy: [key],
-      sentence: say`${name} stands for the build of this bid with ${propertiesOf(own)}, and for another build with ${propertiesOf(another)}.`,
-      question: say`Which build does ${name} describe: the one that you offer, or another?`,
-      working: {
-        formula: "one report = one build",
-        inputs: [...own, ...another].map((claim) => claimInput(bid, claim)),
-        assumptions: ["The build was compared by whoever entered each claim."],
-        source,
-      },
+      told: () => ({
+        sentence: say`${name} stands for the build of this bid with ${propertiesOf(own)}, and for another build with ${propertiesOf(another)}.`,
+        question: say`Which build does ${name} describe: the one that you offer, or another?`,
+        working: {
+          formula: "one report = one build",
+          inputs: [...own, ...another].map((claim) => claimInput(bid, claim)),
+          assumptions: ["The build was compared by whoever entered each claim."],
+          source,
+        },
+      }),
     },
   ];
 }
@@ -74,17 +76,19 @@ function amongTheBids(bid: CheckedBid, report: NamedReport, bids: readonly Check
       severity: "note",
       claims: ids(claims),
       keyedBy: [key, "other-bids"],
-      sentence: say`${name} is used in bid ${letters} as well.`,
-      question: say`Whose product does ${name} describe, and is it the very build that you offer?`,
-      working: {
-        formula: "one report = one build",
-        inputs: [
-          ...claims.map((claim) => claimInput(bid, claim)),
-          constantInput("Other bids with this report", letters),
-        ],
-        assumptions: ["Bids may rightly share a report where they offer the same build."],
-        source,
-      },
+      told: () => ({
+        sentence: say`${name} is used in bid ${letters} as well.`,
+        question: say`Whose product does ${name} describe, and is it the very build that you offer?`,
+        working: {
+          formula: "one report = one build",
+          inputs: [
+            ...claims.map((claim) => claimInput(bid, claim)),
+            constantInput("Other bids with this report", letters),
+          ],
+          assumptions: ["Bids may rightly share a report where they offer the same build."],
+          source,
+        },
+      }),
     },
   ];
 }

@@ -82,14 +82,16 @@ function belowFloor(bid: CheckedBid, claim: Claim, { property, method, usual, fi
     {
       severity: belowFirm ? "needs an answer" : "note",
       claims: [claim.id],
-      sentence: say`The bid states a ${label} of ${statedShown}; ${whose} at least ${floorShown} (from memory).`,
-      question: say`You state a ${label} of ${statedShown}. Is that the lowest or the mean of the tests, on which sample, and what does the warranty say where it does not hold?`,
-      working: {
-        formula: `${label} ≥ usual floor`,
-        inputs: [claimInput(bid, claim), constantInput("Usual floor", `${floorText("us")} (${floorText("metric")})`)],
-        assumptions: ["Only figures by the method of the floor, or one that measures alike, are held against it."],
-        source,
-      },
+      told: () => ({
+        sentence: say`The bid states a ${label} of ${statedShown}; ${whose} at least ${floorShown} (from memory).`,
+        question: say`You state a ${label} of ${statedShown}. Is that the lowest or the mean of the tests, on which sample, and what does the warranty say where it does not hold?`,
+        working: {
+          formula: `${label} ≥ usual floor`,
+          inputs: [claimInput(bid, claim), constantInput("Usual floor", `${floorText("us")} (${floorText("metric")})`)],
+          assumptions: ["Only figures by the method of the floor, or one that measures alike, are held against it."],
+          source,
+        },
+      }),
     },
   ];
 }

@@ -44,14 +44,16 @@ function foundFor(bid: CheckedBid, absorption: Absorption, deformation: Deformat
     {
       severity: "needs an answer",
       claims: [absorption.claim.id, deformation.claim.id],
-      sentence: say`The bid states a shock absorption of ${absorptionShown} and a vertical deformation of ${deformationShown}. ${reason.words}`,
-      question: say`Your bid states a shock absorption of ${absorptionShown} and a vertical deformation of ${deformationShown}. Are both from the same drops, and can you send the report with the single values?`,
-      working: {
-        formula: reason.formula,
-        inputs: [claimInput(bid, absorption.claim), claimInput(bid, deformation.claim), ...reason.inputs],
-        assumptions: reason.assumptions,
-        source: reason.source,
-      },
+      told: () => ({
+        sentence: say`The bid states a shock absorption of ${absorptionShown} and a vertical deformation of ${deformationShown}. ${reason.words}`,
+        question: say`Your bid states a shock absorption of ${absorptionShown} and a vertical deformation of ${deformationShown}. Are both from the same drops, and can you send the report with the single values?`,
+        working: {
+          formula: reason.formula,
+          inputs: [claimInput(bid, absorption.claim), claimInput(bid, deformation.claim), ...reason.inputs],
+          assumptions: reason.assumptions,
+          source: reason.source,
+        },
+      }),
     },
   ];
 }

@@ -37,20 +37,22 @@ function foundFor(bid: CheckedBid, { claim, interval }: ReturnType<typeof stated
   return {
     severity: "needs an answer",
     claims: [claim.id],
-    sentence: say`The stated ${levelShown} is an average of the test points; the limit of ${limitShown} holds at every point.`,
-    question: say`Your G-max of ${levelShown} is an average. What was the highest level at a single point, at how many points was tested, and can you send the single values?`,
-    working: {
-      formula: "highest level of all points < limit; the average alone does not show it",
-      inputs: [
-        claimInput(bid, claim),
-        {
-          label: "Limit at every point",
-          text: bid.impact.limit.asEntered,
-          from: { kind: "requirements", field: "impact.limit" },
-        },
-      ],
-      assumptions: [],
-      source: `the limit: ${bid.impact.limitSource}; an average is at most the highest of its values (arithmetic)`,
-    },
+    told: () => ({
+      sentence: say`The stated ${levelShown} is an average of the test points; the limit of ${limitShown} holds at every point.`,
+      question: say`Your G-max of ${levelShown} is an average. What was the highest level at a single point, at how many points was tested, and can you send the single values?`,
+      working: {
+        formula: "highest level of all points < limit; the average alone does not show it",
+        inputs: [
+          claimInput(bid, claim),
+          {
+            label: "Limit at every point",
+            text: bid.impact.limit.asEntered,
+            from: { kind: "requirements", field: "impact.limit" },
+          },
+        ],
+        assumptions: [],
+        source: `the limit: ${bid.impact.limitSource}; an average is at most the highest of its values (arithmetic)`,
+      },
+    }),
   };
 }

@@ -37,17 +37,19 @@ function foundFor(bid: CheckedBid, system: System, layer: Layer): readonly Found
       severity: "needs an answer",
       claims: [system.claim.id, layer.claim.id],
       overClaims: [system.claim.id],
-      sentence: say`The whole build is said to take ${systemShown ?? ""}, while the bid’s ${what} is ${layerShown ?? ""}. Water that sinks through the build has to pass that layer too.`,
-      question: say`Your bid states ${systemShown ?? ""} for the whole build and ${layerShown ?? ""} as ${what}. How were both tested, and could water spread sideways under the ring?`,
-      working: {
-        formula: "infiltration rate of the system ≤ infiltration rate of each layer",
-        inputs: [claimInput(bid, system.claim), claimInput(bid, layer.claim)],
-        assumptions: [
-          "Water sinks straight down. Under a ring some of it can spread sideways, which raises the figure of the system.",
-          "Repeated tests may differ by 10 % (common practice, no source).",
-        ],
-        source: "derived from conservation of volume",
-      },
+      told: () => ({
+        sentence: say`The whole build is said to take ${systemShown ?? ""}, while the bid’s ${what} is ${layerShown ?? ""}. Water that sinks through the build has to pass that layer too.`,
+        question: say`Your bid states ${systemShown ?? ""} for the whole build and ${layerShown ?? ""} as ${what}. How were both tested, and could water spread sideways under the ring?`,
+        working: {
+          formula: "infiltration rate of the system ≤ infiltration rate of each layer",
+          inputs: [claimInput(bid, system.claim), claimInput(bid, layer.claim)],
+          assumptions: [
+            "Water sinks straight down. Under a ring some of it can spread sideways, which raises the figure of the system.",
+            "Repeated tests may differ by 10 % (common practice, no source).",
+          ],
+          source: "derived from conservation of volume",
+        },
+      }),
     },
   ];
 }

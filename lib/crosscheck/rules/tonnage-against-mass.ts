@@ -50,21 +50,23 @@ function againstPriced(bid: CheckedBid): readonly Found[] {
       claims: [],
       priceLines: weighed.map(({ id }) => id),
       figures: ["infill mass", "price"],
-      sentence: say`The price lines count ${pricedShown} of ${of}; at the stated mass per area the field takes ${neededShown}.`,
-      question: say`Your price lines count ${pricedShown} of ${of}, while your mass per area comes to ${neededShown} on our field. Which quantity is delivered for that price, and over which area?`,
-      working: {
-        formula: "Σ quantities of the price lines = mass per area × area of the field, within 5 %",
-        inputs: [
-          ...weighed.map((line) => priceLineInput(bid, line)),
-          figureInput(`Mass of ${of} on the field`, onField),
-        ],
-        assumptions: [
-          "Lines are counted where label or note speaks of infill, the bid gives the price and it falls on the base date.",
-          "Where a line names a material, it is held against that component alone.",
-          "5 % is a rule of thumb (common practice, no source).",
-        ],
-        source: "derived from the definition of mass per area",
-      },
+      told: () => ({
+        sentence: say`The price lines count ${pricedShown} of ${of}; at the stated mass per area the field takes ${neededShown}.`,
+        question: say`Your price lines count ${pricedShown} of ${of}, while your mass per area comes to ${neededShown} on our field. Which quantity is delivered for that price, and over which area?`,
+        working: {
+          formula: "Σ quantities of the price lines = mass per area × area of the field, within 5 %",
+          inputs: [
+            ...weighed.map((line) => priceLineInput(bid, line)),
+            figureInput(`Mass of ${of} on the field`, onField),
+          ],
+          assumptions: [
+            "Lines are counted where label or note speaks of infill, the bid gives the price and it falls on the base date.",
+            "Where a line names a material, it is held against that component alone.",
+            "5 % is a rule of thumb (common practice, no source).",
+          ],
+          source: "derived from the definition of mass per area",
+        },
+      }),
     },
   ];
 }
@@ -99,18 +101,20 @@ function againstStated(bid: CheckedBid): readonly Found[] {
       claims: [stated.claim.id],
       figures: ["infill mass"],
       overClaims: side === "above" ? [stated.claim.id] : [],
-      sentence: say`The bid states ${statedShown} of infill for the field; at its mass per area the field takes ${neededShown}.${suits}`,
-      question: say`You state ${statedShown} of infill for the field, while your mass per area comes to ${neededShown} on our field of ${spanInPhrase("area", area)}. Which mass is delivered, and for which area did you reckon?`,
-      working: {
-        formula: "total infill mass = mass per area × area of the field, within 5 %",
-        inputs: [
-          claimInput(bid, stated.claim),
-          figureInput("Mass of infill on the field", onField),
-          figureInput("Area of the field", bid.area),
-        ],
-        assumptions: ["5 % is a rule of thumb (common practice, no source)."],
-        source: "derived from the definition of mass per area",
-      },
+      told: () => ({
+        sentence: say`The bid states ${statedShown} of infill for the field; at its mass per area the field takes ${neededShown}.${suits}`,
+        question: say`You state ${statedShown} of infill for the field, while your mass per area comes to ${neededShown} on our field of ${spanInPhrase("area", area)}. Which mass is delivered, and for which area did you reckon?`,
+        working: {
+          formula: "total infill mass = mass per area × area of the field, within 5 %",
+          inputs: [
+            claimInput(bid, stated.claim),
+            figureInput("Mass of infill on the field", onField),
+            figureInput("Area of the field", bid.area),
+          ],
+          assumptions: ["5 % is a rule of thumb (common practice, no source)."],
+          source: "derived from the definition of mass per area",
+        },
+      }),
     },
   ];
 }

@@ -47,21 +47,23 @@ export const truckLoadsAgainstMass: Rule = {
             severity: side === "above" ? "needs an answer" : "note",
             ...found,
             figures: ["infill mass"],
-            sentence: say`The bid counts ${spanInPhrase("count", count)} truck loads for ${massShown} of infill, which is ${truckShown} a truck. ${verdict}`,
-            question: say`You count ${spanInPhrase("count", count)} truck loads, while your infill comes to ${massShown} on our field. How much does each load carry, and is all of the infill among them?`,
-            working: {
-              formula: "mass of a load = infill mass on the field ÷ truck loads",
-              inputs: [
-                input,
-                figureInput("Mass of infill on the field", onField),
-                constantInput("Usual load", bandText),
-              ],
-              assumptions: [
-                "All loads carry infill and are alike.",
-                "An empty truck weighs about 30,000 lb (from memory); half of a usual load is a rule of thumb (common practice, no source).",
-              ],
-              source: "gross weight of 80,000 lb: 23 U.S.C. 127; usual load: common practice, no source",
-            },
+            told: () => ({
+              sentence: say`The bid counts ${spanInPhrase("count", count)} truck loads for ${massShown} of infill, which is ${truckShown} a truck. ${verdict}`,
+              question: say`You count ${spanInPhrase("count", count)} truck loads, while your infill comes to ${massShown} on our field. How much does each load carry, and is all of the infill among them?`,
+              working: {
+                formula: "mass of a load = infill mass on the field ÷ truck loads",
+                inputs: [
+                  input,
+                  figureInput("Mass of infill on the field", onField),
+                  constantInput("Usual load", bandText),
+                ],
+                assumptions: [
+                  "All loads carry infill and are alike.",
+                  "An empty truck weighs about 30,000 lb (from memory); half of a usual load is a rule of thumb (common practice, no source).",
+                ],
+                source: "gross weight of 80,000 lb: 23 U.S.C. 127; usual load: common practice, no source",
+              },
+            }),
           },
         ];
       },

@@ -30,23 +30,25 @@ function foundFor(bid: CheckedBid, limit: StatedFigure<"warranty-hours-limit">):
   return {
     severity: "needs an answer",
     claims: [limit.claim.id],
-    sentence: say`The warranty allows ${allowedShown}; ${plannedShown} are planned.${total}`,
-    question: say`The field is planned for ${plannedShown}, and your warranty allows ${allowedShown}. Does the warranty hold at the planned use, and at what price?`,
-    working: {
-      formula:
-        "planned hours a year ≤ hours a year that the warranty allows; hours over the warranty = hours a year × years",
-      inputs: [
-        claimInput(bid, limit.claim),
-        ...(term === null ? [] : [claimInput(bid, term.claim)]),
-        {
-          label: "Planned hours of use",
-          text: formatValue("yearlyUse", bid.hoursPerYear, "us"),
-          from: { kind: "brief", field: "use.hoursPerYear" },
-        },
-      ],
-      assumptions: [],
-      source: "arithmetic",
-    },
+    told: () => ({
+      sentence: say`The warranty allows ${allowedShown}; ${plannedShown} are planned.${total}`,
+      question: say`The field is planned for ${plannedShown}, and your warranty allows ${allowedShown}. Does the warranty hold at the planned use, and at what price?`,
+      working: {
+        formula:
+          "planned hours a year ≤ hours a year that the warranty allows; hours over the warranty = hours a year × years",
+        inputs: [
+          claimInput(bid, limit.claim),
+          ...(term === null ? [] : [claimInput(bid, term.claim)]),
+          {
+            label: "Planned hours of use",
+            text: formatValue("yearlyUse", bid.hoursPerYear, "us"),
+            from: { kind: "brief", field: "use.hoursPerYear" },
+          },
+        ],
+        assumptions: [],
+        source: "arithmetic",
+      },
+    }),
   };
 }
 

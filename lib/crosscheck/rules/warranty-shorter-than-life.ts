@@ -31,21 +31,23 @@ export const warrantyShorterThanLife: Rule = {
         keyedBy: [],
         priceLines: chains.map(({ id }) => id),
         figures: chains.length === 0 ? [] : ["price"],
-        sentence: say`The warranty ends after ${term}; the bid gives ${both.flatMap((part, at) => (at === 0 ? part : [" and ", ...part]))}.`,
-        question: say`Your warranty ends after ${term}, before the life that your bid gives. What stands behind the years after it, and can the warranty be extended to the stated life?`,
-        working: {
-          formula: "length of the warranty ≥ stated life",
-          inputs: [
-            ...[...terms, ...lives].map(({ claim }) => claimInput(bid, claim)),
-            ...chains.map(({ id, label, life }) => ({
-              label: `Life of “${label}”`,
-              text: years(life.years),
-              from: { kind: "price-line" as const, bid: bid.id, line: id },
-            })),
-          ],
-          assumptions: ["Lives that the owner estimated are left out."],
-          source: "arithmetic",
-        },
+        told: () => ({
+          sentence: say`The warranty ends after ${term}; the bid gives ${both.flatMap((part, at) => (at === 0 ? part : [" and ", ...part]))}.`,
+          question: say`Your warranty ends after ${term}, before the life that your bid gives. What stands behind the years after it, and can the warranty be extended to the stated life?`,
+          working: {
+            formula: "length of the warranty ≥ stated life",
+            inputs: [
+              ...[...terms, ...lives].map(({ claim }) => claimInput(bid, claim)),
+              ...chains.map(({ id, label, life }) => ({
+                label: `Life of “${label}”`,
+                text: years(life.years),
+                from: { kind: "price-line" as const, bid: bid.id, line: id },
+              })),
+            ],
+            assumptions: ["Lives that the owner estimated are left out."],
+            source: "arithmetic",
+          },
+        }),
       },
     ];
   },
