@@ -1,11 +1,7 @@
-import { expect, test } from "./fixtures";
+import { expect, startProject, test } from "./fixtures";
 
 test("what is typed while an earlier text is on its way is not called saved with it", async ({ page }) => {
-  await page.goto("/");
-  await page.getByLabel("Name of the project").fill("Typing on");
-  await page.getByLabel("Owner").fill("Test district");
-  await page.getByRole("button", { name: "Start an empty project" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Brief" })).toBeVisible();
+  await startProject(page, "Typing on");
   const status = page.locator('[role="status"][data-saving]');
   const owner = page.getByLabel("Owner", { exact: true });
 

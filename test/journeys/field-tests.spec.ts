@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import { axeFindings, standards } from "./axe-findings";
-import { demonstration, expect, test } from "./fixtures";
+import { demonstration, expect, startProject, test } from "./fixtures";
 
 /** The line that says what became of the last change. */
 const saving = (page: Page) => page.locator('[role="status"][data-saving]');
@@ -8,11 +8,7 @@ const saved = (page: Page) => expect(saving(page)).toHaveText(/^Saved at /);
 
 /** A new project with a bid that guarantees a level. Gives its address. */
 async function projectWithBid(page: Page, name: string): Promise<string> {
-  await page.goto("/");
-  await page.getByLabel("Name of the project").fill(name);
-  await page.getByLabel("Owner").fill("Test district");
-  await page.getByRole("button", { name: "Start an empty project" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Brief" })).toBeVisible();
+  await startProject(page, name);
   const project = new URL(page.url()).pathname.replace(/\/brief$/, "");
   await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name: "Bids" }).click();
   await page.getByLabel("Bidder", { exact: true }).fill("First bidder");

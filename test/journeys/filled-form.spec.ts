@@ -1,6 +1,6 @@
 import type { Download, Page } from "@playwright/test";
 import ExcelJS from "exceljs";
-import { expect, test } from "./fixtures";
+import { expect, startProject, test, toPage } from "./fixtures";
 
 /** The line that says what became of the last change. */
 const saving = (page: Page) => page.locator('[role="status"][data-saving]');
@@ -50,17 +50,9 @@ async function send(page: Page, name: string, file: Buffer): Promise<void> {
   await page.getByRole("button", { name: "Read the form" }).click();
 }
 
-async function startProject(page: Page, name: string): Promise<void> {
-  await page.goto("/");
-  await page.getByLabel("Name of the project").fill(name);
-  await page.getByLabel("Owner").fill("Test district");
-  await page.getByRole("button", { name: "Start an empty project" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Brief" })).toBeVisible();
-  await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name: "Bids" }).click();
-}
-
 test("a bidder’s form becomes a bid, and a second one shows what changed", async ({ page }) => {
   await startProject(page, "Bids by form");
+  await toPage(page, "Bids");
   const form = await saved(page, "Save the blank bid form");
   const [gMax, pile] = [await rowOf(form, "G-max"), await rowOf(form, "Pile height")];
   const entries = {
@@ -133,8 +125,10 @@ test("what a form says and can’t be read waits in the ledger; a form of anothe
   page,
 }) => {
   await startProject(page, "Another project");
+  await toPage(page, "Bids");
   const foreign = await filled(await saved(page, "Save the blank bid form"), { Claims: { D2: "118 g" } });
   await startProject(page, "Forms with slips");
+  await toPage(page, "Bids");
   const form = await saved(page, "Save the blank bid form");
   const pile = await rowOf(form, "Pile height");
   await page.getByLabel("Bidder", { exact: true }).fill("Only bidder");

@@ -1,4 +1,4 @@
-import { type Browser, test as plain } from "@playwright/test";
+import { type Browser, type Page, test as plain } from "@playwright/test";
 import { documentSchemas } from "#lib/evaluation";
 import { openStore, type Store } from "#lib/store";
 
@@ -49,4 +49,19 @@ export async function demonstration(browser: Browser): Promise<string> {
   const address = new URL(page.url()).pathname.replace(/\/side-by-side$/, "");
   await page.close();
   return address;
+}
+
+/** Starts an empty project from the first page; its brief is open then. */
+export async function startProject(page: Page, name: string): Promise<void> {
+  await page.goto("/");
+  await page.getByLabel("Name of the project").fill(name);
+  await page.getByLabel("Owner").fill("Test district");
+  await page.getByRole("button", { name: "Start an empty project" }).click();
+  await plain.expect(page.getByRole("heading", { level: 1, name: "Brief" })).toBeVisible();
+}
+
+/** Follows the contents of a project to one of its pages. */
+export async function toPage(page: Page, name: string): Promise<void> {
+  await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name, exact: true }).click();
+  await plain.expect(page.getByRole("heading", { level: 1, name, exact: true })).toBeVisible();
 }

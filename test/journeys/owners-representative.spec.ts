@@ -1,18 +1,10 @@
 import type { Page } from "@playwright/test";
-import { expect, test } from "./fixtures";
+import { expect, startProject, test } from "./fixtures";
 
 /** The line that says what became of the last change. */
 const saving = (page: Page) => page.locator('[role="status"][data-saving]');
 
 const saved = (page: Page) => expect(saving(page)).toHaveText(/^Saved at /);
-
-async function startProject(page: Page, name: string): Promise<void> {
-  await page.goto("/");
-  await page.getByLabel("Name of the project").fill(name);
-  await page.getByLabel("Owner").fill("Test district");
-  await page.getByRole("button", { name: "Start an empty project" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Brief" })).toBeVisible();
-}
 
 async function addBid(page: Page, { bidder, system }: { bidder: string; system: string }): Promise<void> {
   await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name: "Bids" }).click();

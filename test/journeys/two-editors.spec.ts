@@ -1,16 +1,12 @@
 import type { Page } from "@playwright/test";
-import { demonstration, expect, test } from "./fixtures";
+import { demonstration, expect, startProject, test } from "./fixtures";
 
 /** The line that says what became of the last change. */
 const saving = (page: Page) => page.locator('[role="status"][data-saving]');
 
 /** Two pages on the brief of one new project; the first saves an owner, the second types another over the older version. */
 async function twoVersions(page: Page): Promise<Page> {
-  await page.goto("/");
-  await page.getByLabel("Name of the project").fill("Two editors");
-  await page.getByLabel("Owner").fill("Test district");
-  await page.getByRole("button", { name: "Start an empty project" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Brief" })).toBeVisible();
+  await startProject(page, "Two editors");
   const other = await page.context().newPage();
   await other.goto(page.url());
   await expect(other.getByLabel("Owner", { exact: true })).toHaveValue("Test district");

@@ -223,6 +223,12 @@ describe("the comparison of two versions", () => {
     expect(text).toContain("+ G Insurance: a third party insures the warranty for its whole term.");
   });
 
+  test("takes a number with its decimals for one word", () => {
+    const [earlier, later] = ["5.5 days", "5.25 days"].map((days) => drafted({ filledIn: { "defect-look": days } }));
+    if (earlier === undefined || later === undefined) throw new Error("two drafts are wanted");
+    expect(comparisonText(comparedSections(earlier, later))).toContain("within [-5.5-]{+5.25+} days");
+  });
+
   test("tells of articles that are new or gone", () => {
     const without = drafted({ choices: { "evaluation-appendix": false } });
     expect(comparedSections(before, without).map(({ id, kind }) => `${id}: ${kind}`)).toEqual([

@@ -43,8 +43,11 @@ function placed({ paragraphs }: NumberedArticle): readonly Placed[] {
 /** References to articles move when articles do; they are compared by what they point to being there, not by number. */
 const withoutNumbers = (text: string) => text.replace(/\b(Article \d+\.\d+|Appendix [A-Z])\b/g, "Article");
 
+/** Parts words as UAX #29 does, so that a number with its decimals is one word. */
+const intlSegmenter = new Intl.Segmenter("en", { granularity: "word" });
+
 function wordChanges(before: string, after: string): readonly WordChange[] {
-  return diffWords(before, after).map(({ value, added, removed }) => ({
+  return diffWords(before, after, { intlSegmenter }).map(({ value, added, removed }) => ({
     kind: added ? "added" : removed ? "removed" : "kept",
     text: value,
   }));

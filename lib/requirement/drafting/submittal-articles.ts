@@ -114,7 +114,7 @@ export const maintenanceMaterials = (input: DraftingInput): Article => ({
       noted(
         "Amounts are common practice; set them to the size and use of the field.",
         paragraph(
-          "Hand over, in closed and labelled packs:",
+          "Hand over, in closed and labeled packs:",
           "Carpet from the same production run, at least 300 ft² of field color and 30 ft of each line.",
           "Each infill, at least 0.5 percent of the mass placed.",
           "Seam tape and adhesive for 50 ft of seam.",

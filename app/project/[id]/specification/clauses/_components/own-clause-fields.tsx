@@ -46,7 +46,7 @@ export function OwnClauseFields({ index }: { index: number }) {
       ) : (
         <KindField<Kind<GateKind>>
           name={`${at}.limit`}
-          label="Limit"
+          label="Kind of limit"
           choices={limitChoices}
           templates={gateTemplates}
           className={styles.wide}
