@@ -137,6 +137,7 @@ test("an architect brings an empty project to an issued section, and its first a
     await page.getByLabel("Limit", { exact: true }).fill("7 lbf");
     await saved(page);
     await toPart(page, "Versions");
+    await expect(page.getByText("Criteria or clauses have changed since Issue for bids")).toBeVisible();
     const next = page.getByRole("region", { name: /The draft against/ });
     await expect(next.getByRole("deletion")).toHaveText(["8", "35.6"]);
     await expect(next.getByRole("insertion")).toHaveText(["7", "31.1"]);
@@ -148,6 +149,7 @@ test("an architect brings an empty project to an issued section, and its first a
     await page.getByRole("button", { name: "Give out as “Addendum 1”" }).click();
     const addendum = page.getByRole("region", { name: "Addendum 1" });
     await expect(addendum).toContainText("A bidder asked");
+    await expect(page.getByText("stand as Addendum 1 gives them. They are not frozen yet.")).toBeVisible();
     await addendum.getByText("What it changes against Issue for bids").click();
     await expect(addendum.getByRole("insertion")).toHaveText(["7", "31.1"]);
     // the text given out first stays as it was

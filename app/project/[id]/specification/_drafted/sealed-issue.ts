@@ -27,6 +27,12 @@ export function sealedIssue(
 export const isSealIntact = ({ text, requirements, specification, seals }: Issue): boolean =>
   sha256Of(text) === seals.text && basisSeal(requirements, specification) === seals.basis;
 
+/** Whether criteria and clauses are still the ones that an issue was drawn up from. */
+export const announcesAsItStands = (
+  { requirements }: Issue,
+  { documents }: Pick<LoadedSection, "documents">,
+): boolean => canonicalJson(requirements) === canonicalJson(documents.requirements.body);
+
 /** A short name for the draft as it stands, so that nobody gives out another one than the one that was looked at. */
 export const draftMark = ({ section, documents }: LoadedSection): string =>
   sha256Of(

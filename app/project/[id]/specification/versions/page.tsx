@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { dayOf, freezingStep } from "#lib/procedure";
 import { comparedSections, type Issue, issueId, issueName } from "#lib/requirement";
 import { counted } from "../../../../_components/in-words";
 import { PageHead } from "../../../../_components/page-head";
@@ -8,7 +9,7 @@ import { FileLinks } from "../_components/file-links";
 import { SectionChanges } from "../_components/section-changes";
 import { SpecificationPages } from "../_components/specification-pages";
 import { type LoadedSection, loadSection } from "../_drafted/load-section";
-import { draftMark, isSealIntact } from "../_drafted/sealed-issue";
+import { announcesAsItStands, draftMark, isSealIntact } from "../_drafted/sealed-issue";
 import { IssueForm } from "./_components/issue-form";
 import styles from "./_components/versions.module.css";
 
@@ -35,6 +36,7 @@ export default async function VersionsPage({ params }: PageProps<"/project/[id]/
             same, chained to all that happened before and after. To check a text by yourself, work out the SHA-256 of
             the plain text file.
           </p>
+          <p>{againstFreeze(loaded, issues.at(-1)?.issue ?? null)}</p>
           {issues.toReversed().map(({ issue, by }) => (
             <Given
               key={issue.sequence}
@@ -48,6 +50,17 @@ export default async function VersionsPage({ params }: PageProps<"/project/[id]/
       )}
     </>
   );
+}
+
+/** Whether what bidders were told is what bids will be judged by. */
+function againstFreeze(loaded: LoadedSection, last: Issue | null): string {
+  const frozen = freezingStep(loaded.procedure);
+  const name = last === null ? "" : issueName(last);
+  if (last !== null && !announcesAsItStands(last, loaded))
+    return `Criteria or clauses have changed since ${name}: bidders do not know it before an addendum says so.`;
+  return frozen === null
+    ? `Criteria and clauses stand as ${name} gives them. They are not frozen yet.`
+    : `Criteria and clauses, frozen on ${dayOf(frozen.at)}, stand as ${name} gives them.`;
 }
 
 /** What could be given out next, and what it would change. */
