@@ -20,6 +20,18 @@ export type Comparability = Readonly<
  * @source ASTM F1702, scope, for impact figures: not comparable with another mass, geometry, drop height or method
  */
 export function comparability(property: PropertyId, wanted: MethodId, got: StatedMethod): Comparability {
+  const key = `${property} ${wanted} ${got}`;
+  const kept = judged.get(key);
+  if (kept !== undefined) return kept;
+  const made = judge(property, wanted, got);
+  judged.set(key, made);
+  return made;
+}
+
+/** Kept, because every figure asks again; there are only as many as there are properties and pairs of methods. */
+const judged = new Map<string, Comparability>();
+
+function judge(property: PropertyId, wanted: MethodId, got: StatedMethod): Comparability {
   if (got === "not-stated") return methodMissing(property);
   const [wantedMethod, gotMethod] = [methodOf(wanted), methodOf(got)];
   const stranger = [gotMethod, wantedMethod].find(({ id }) => !standsBehind(property, id));

@@ -120,7 +120,9 @@ export function hardnessFigures(
     worstPoint: worstPoint(bid, method, asNew),
     stated,
     outlook,
-    sentences: explainOutlook(outlook),
+    get sentences() {
+      return explainOutlook(outlook);
+    },
     atHorizon: atHorizonOf(outlook),
     atHorizonEvidence: weakest(points.map(({ claim }) => claim.evidence)),
     sensitivity,
