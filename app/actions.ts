@@ -1,12 +1,13 @@
 "use server";
 import { redirect } from "next/navigation";
 import { z } from "zod";
-import { explainProjectFile, readProjectFile } from "#lib/document";
-import { type ProjectFile, startingProject } from "#lib/evaluation";
+import { explainProjectFile, type ReadProjectFile, readProjectFile } from "#lib/document";
+import { importRefusal, type ProjectFile, startingProject } from "#lib/evaluation";
 import { plainDate } from "#lib/quantity";
 import { issueId } from "#lib/requirement";
 import { explainRefusal, type ProjectOrigin } from "#lib/store";
 import { currentEditor } from "./_data/editor";
+import { loadProject } from "./_data/load-project";
 import { projectStore } from "./_data/store";
 import demonstration from "./_demo/demonstration-project.json";
 
@@ -77,6 +78,21 @@ export async function startProject(_before: StartOutcome, form: FormData): Promi
   redirect(`${kept.address}/brief`);
 }
 
+/** Why a file that was saved from a project here is not opened beside it; the record of that project says so. */
+async function untrueOfStanding({ file, project }: ReadProjectFile): Promise<string | null> {
+  const standing = file.savedFrom === undefined ? null : await loadProject(file.savedFrom);
+  if (standing === null) return null;
+  const breach = importRefusal({ text: file, project }, standing.standing);
+  if (breach === null) return null;
+  const documents = (["requirements", "brief"] as const).map((kind) => ({
+    attempted: "import" as const,
+    kind,
+    id: kind,
+  }));
+  await (await projectStore()).documents.refuse(standing.summary.id, breach, documents, await currentEditor());
+  return breach.sentence;
+}
+
 export type ImportOutcome = Readonly<{ problem: string }>;
 
 export async function importProject(_before: ImportOutcome, form: FormData): Promise<ImportOutcome> {
@@ -84,6 +100,8 @@ export async function importProject(_before: ImportOutcome, form: FormData): Pro
   if (!(file instanceof File) || file.size === 0) return { problem: "Choose a project file first." };
   const read = readProjectFile(await file.text());
   if (!read.ok) return { problem: explainProjectFile(read.problem) };
+  const untrue = await untrueOfStanding(read.value);
+  if (untrue !== null) return { problem: untrue };
   const kept = await keep(read.value.file, "own");
   if ("problem" in kept) return kept;
   redirect(kept.address);

@@ -72,6 +72,8 @@ export function explainProjectFile(problem: ProjectFileProblem): string {
 
 /** The documents of a project as they are stored: text as entered. */
 export type ProjectTexts = Readonly<{
+  /** Id of the project. */
+  id: string;
   brief: BriefText;
   requirements: RequirementsText;
   bids: readonly Readonly<{ id: string; text: BidText }>[];
@@ -98,11 +100,12 @@ const openSheets = (scoresheets: readonly ScoresheetText[]): NonNullable<Committ
 /** The file that a project is exported as. Reading it back gives the same project, but for what is still sealed. */
 export function projectFileOf(texts: ProjectTexts): ProjectFile {
   const { brief, requirements, bids, campaigns, costing, recommendation, attachments } = texts;
-  const { specification, issues, people, procedure, committee, scoresheets } = texts;
+  const { id: savedFrom, specification, issues, people, procedure, committee, scoresheets } = texts;
   const sheets = openSheets(scoresheets);
   return {
     format: "evenfield-project",
     version: 1,
+    savedFrom,
     brief,
     requirements,
     bids: bids.map(({ id, text }) => ({ id, ...text })),

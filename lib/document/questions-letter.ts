@@ -12,14 +12,23 @@ export type QuestionsLetter = Readonly<{
   closing: readonly string[];
 }>;
 
-/** The questions that the figures of a bid raise, as a neutral letter. The same words go to every bidder around them. */
-export function questionsLetter(brief: Brief, bid: BidEvaluation, units: UnitSystem): QuestionsLetter {
+/**
+ * The questions that the figures of a bid raise, as a neutral letter. The same words go to every bidder around them.
+ * @param procedure what is to be said of stage and amendments, in sentences
+ */
+export function questionsLetter(
+  brief: Brief,
+  bid: BidEvaluation,
+  units: UnitSystem,
+  procedure: readonly string[] = [],
+): QuestionsLetter {
   return {
     heading: "Questions on your bid",
     lines: [
       { label: "To", text: `${bid.bidder}, bid ${bid.letter}` },
       { label: "From", text: brief.owner },
       { label: "Project", text: brief.name },
+      ...procedure.map((text) => ({ label: "Stage and amendments", text })),
     ],
     opening: [
       "We are reading the bids for this project side by side and ask for a written answer to the points below.",

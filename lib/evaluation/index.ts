@@ -54,6 +54,7 @@ export { type Closed, closedKinds } from "./procedure/closed-kinds";
 export { completenessFacts } from "./procedure/completeness-facts";
 export type { ProjectAct, ProjectKind, ProjectMove, StandingDocuments } from "./procedure/project-documents";
 export { projectRules } from "./procedure/project-rules";
+export { importRefusal } from "./procedure/rules/import-rule";
 export { openBefore } from "./procedure/rules/procedure-rule";
 export { projectRequirements } from "./project-requirements";
 export { type PropertyYears, propertyYears } from "./property-years";

@@ -11,7 +11,7 @@ import { impactRequirementSchema } from "#lib/impact";
 import { infillComponentShape, infillSystemOf } from "#lib/infill";
 import { ownMaterialSchema } from "#lib/material";
 import { peopleSchema } from "#lib/people";
-import { procedureSchema, sealedPricesSchema } from "#lib/procedure";
+import { arePricesSealed, procedureSchema, sealedPricesSchema } from "#lib/procedure";
 import { ownersWordsSchema } from "#lib/recommendation";
 import {
   askedSubmittalsSchema,
@@ -22,6 +22,7 @@ import {
 } from "#lib/requirement";
 import { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 import type { Project } from "./model";
+import { saysPrice } from "./procedure/says-price";
 
 const text = (message: string) => z.string().trim().min(1, message).max(200, "Expected at most 200 characters.");
 const longText = z.string().trim().max(5000, "Expected at most 5,000 characters.");
@@ -176,10 +177,11 @@ const campaignInFile = z
 
 const attachmentInFile = attachmentSchema.safeExtend({ id: idBeside("attachment", "attachments", "upload") });
 
-/** A whole project as one file: text as entered, in one format, to be read by any later version. */
-export const projectFileSchema = z.strictObject({
+const projectFileFields = z.strictObject({
   format: z.literal("evenfield-project", "This is not a project file: its “format” should read “evenfield-project”."),
   version: z.literal(1, "This version of Evenfield reads project files of version 1."),
+  /** Id of the project that the file was saved from; absent in older files. */
+  savedFrom: idInFile.optional(),
   brief: briefSchema,
   requirements: requirementsSchema,
   bids: z
@@ -245,6 +247,16 @@ export const projectFileSchema = z.strictObject({
   procedure: procedureSchema.default(() => procedureSchema.parse({})),
   /** With the sheets that are open; what is sealed stays where it is. */
   committee: committeeInFileSchema.default(() => committeeInFileSchema.parse({})),
+});
+
+/** A whole project as one file: text as entered, in one format, to be read by any later version. */
+export const projectFileSchema = projectFileFields.superRefine(({ procedure, bids }, context) => {
+  if (!arePricesSealed(procedure)) return;
+  for (const [index, bid] of bids.entries()) {
+    if (!saysPrice(bid)) continue;
+    const message = `The prices of this project are sealed, and bid ${bid.letter} shows prices. Take them out of the file.`;
+    context.addIssue({ code: "custom", path: ["bids", index, "prices"], message });
+  }
 }) satisfies z.ZodType<Project, unknown>;
 
 /** A project as text: what forms, the database and files hold. */

@@ -15,6 +15,9 @@ const inWords = new Set([
   "asked",
   "answer",
   "testField",
+  "comment",
+  "reason",
+  "dissent",
 ]);
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
@@ -31,10 +34,19 @@ function withoutName<Value>(value: Value, key: string, name: RegExp, instead: st
   ) as Value;
 }
 
-const nameless = (bid: Bid): Bid => withoutName(bid, "", wholeWord(bid.bidder), byLetter(bid.letter));
+/** A value without the name of a bid's bidder, wherever words use it. */
+const without = <Value>(value: Value, { bidder, letter }: Bid): Value =>
+  withoutName(value, "", wholeWord(bidder), byLetter(letter));
+
+const withoutAny = <Value>(value: Value, bids: readonly Bid[]): Value => bids.reduce<Value>(without, value);
 
 /**
  * The project with its bids known by letter only, so that figures are read before names. It takes out the name that the
- * bid is entered under, wherever the bid's own words use it; a document or brand that gives the bidder away is not known.
+ * bid is entered under, wherever the bid's own words use it, and what evaluators wrote of any bid; a document or brand that
+ * gives the bidder away is not known.
  */
-export const withoutNames = ({ bids, ...rest }: Project): Project => ({ ...rest, bids: bids.map(nameless) });
+export const withoutNames = ({ bids, committee, ...rest }: Project): Project => ({
+  ...rest,
+  bids: bids.map((bid) => without(bid, bid)),
+  ...(committee === undefined ? {} : { committee: withoutAny(committee, bids) }),
+});

@@ -21,9 +21,25 @@ export const changeInWords = ({ field, from, to }: FieldChange): string => `${fi
 export const amendmentInWords = ({ at, by, reason }: Amendment, index: number): string =>
   `Amendment ${index + 1}, ${dayOf(at)}, by ${by.name}: ${reason}`;
 
-/** Everything that every later page and document says of the procedure: the stage, then each amendment with its changes. */
-export const procedureSentences = (procedure: Procedure): readonly string[] => [
-  stageInWords(procedure),
+/**
+ * What a project says that was opened from a file and tells of a freezing before that: its record begins with the file
+ * and vouches for nothing earlier. Null for any other.
+ * @param keptSince when the record of the project begins
+ */
+export function toldByFile(procedure: Procedure, keptSince: string): string | null {
+  const frozen = freezingStep(procedure);
+  return frozen === null || frozen.at >= keptSince
+    ? null
+    : `This project was opened from a file on ${dayOf(keptSince)}: what is told from before then is as the file told it, and the record here does not bear it out.`;
+}
+
+/**
+ * Everything that every later page and document says of the procedure: the stage, then where it came from a file, then each
+ * amendment with its changes.
+ * @param keptSince when the record of the project begins
+ */
+export const procedureSentences = (procedure: Procedure, keptSince: string): readonly string[] => [
+  [stageInWords(procedure), toldByFile(procedure, keptSince)].filter((sentence) => sentence !== null).join(" "),
   ...procedure.amendments.map(
     (amendment, index) => `${amendmentInWords(amendment, index)} (${amendment.changes.map(changeInWords).join("; ")})`,
   ),

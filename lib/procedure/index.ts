@@ -1,4 +1,11 @@
-export { amendmentInWords, changeInWords, procedureSentences, stageInWords, stageLabel } from "./amendments-in-words";
+export {
+  amendmentInWords,
+  changeInWords,
+  procedureSentences,
+  stageInWords,
+  stageLabel,
+  toldByFile,
+} from "./amendments-in-words";
 export {
   type CompletenessFacts,
   type CompletenessNote,

@@ -7,7 +7,7 @@ import { addedRow } from "./document-row";
 import { lockedProject } from "./head";
 import { isId } from "./id";
 import type { Digest, Gone, Refused, Saved, Schemas } from "./model";
-import { refusedBy, type WriteMoves } from "./moves";
+import { type MoveWriting, refusedBy } from "./moves";
 import type { DocumentRow } from "./tables";
 
 /** What is known of a file but for its digest, which the store makes. */
@@ -50,7 +50,7 @@ export type Contents<S extends Schemas> = Readonly<{
 type Parts<S extends Schemas> = Readonly<{
   database: Database;
   bodies: Bodies<S>;
-  writeMoves: WriteMoves;
+  moves: MoveWriting;
   now: () => string;
   newId: () => string;
 }>;
@@ -58,7 +58,7 @@ type Parts<S extends Schemas> = Readonly<{
 const partBytes = 256 * 1024;
 const mostFiles = 300;
 
-export function contentsOf<S extends Schemas>({ database, bodies, writeMoves, now, newId }: Parts<S>): Contents<S> {
+export function contentsOf<S extends Schemas>({ database, bodies, moves: writing, now, newId }: Parts<S>): Contents<S> {
   return {
     async keep(project, facts, bytes, editor) {
       const digest: Digest = { sha256: sha256Of(bytes), bytes: bytes.length };
@@ -82,7 +82,7 @@ export function contentsOf<S extends Schemas>({ database, bodies, writeMoves, no
         if (standing.length >= mostFiles) return { kind: "too-many-files", limit: mostFiles };
         const after = await addedRow(transaction, { project, kind: "attachment", id }, written, { editor, at });
         const moves = [{ action: "create", before: null, after }] as const;
-        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        const refusal = await writing.write(transaction, moves, { owner, editor, at, way: "form" });
         if (refusal) return refusedBy(refusal);
         await put();
         return { kind: "saved", id, version: 1, at };

@@ -23,15 +23,16 @@ import {
   type Schemas,
   type StoredDocument,
 } from "./model";
-import { type Move, refusedBy, standingOf, type WriteMoves } from "./moves";
+import { appendRefusal, type Move, type Mover, type MoveWriting, refusedBy, standingOf } from "./moves";
 import { projectRow } from "./project-row";
+import type { RefusalState } from "./record-entry";
 import { sealsOf } from "./seals";
 import type { DocumentRow, Tables } from "./tables";
 
 /**
  * The documents of projects. Every write names the version it starts from and is refused if another one stands; then,
  * or if the document is gone, what was typed is kept as the editor's draft. So it is, as a rule, where a rule of the project
- * refuses it. What was given out stays as it is.
+ * refuses it, and the rules are asked of a stale version first. What was given out stays as it is.
  */
 export type Documents<S extends Schemas> = Readonly<{
   read: <K extends DocumentKind>(place: Place<K>) => Promise<StoredDocument<S, K> | null>;
@@ -55,6 +56,13 @@ export type Documents<S extends Schemas> = Readonly<{
   restore: <K extends DocumentKind>(place: Place<K>, editor: Editor) => Promise<Saved | Gone | Refused>;
   /** Writes several documents together, composed from how the project stands in the same moment. */
   act: (project: string, act: Act<S>, editor: Editor) => Promise<ActOutcome>;
+  /** Records an attempt that was refused before it came to a write, such as a file that tells falsely of this project. */
+  refuse: (
+    project: string,
+    refusal: Pick<RuleRefusal, "sentence" | "fields">,
+    documents: RefusalState["documents"],
+    editor: Editor,
+  ) => Promise<Refused | Gone>;
 }>;
 
 /** Without an id a new one is drawn; brief and requirements have their kind as id. */
@@ -63,12 +71,18 @@ export type NewPlace<K extends DocumentKind> = Readonly<{ project: string; kind:
 type Parts<S extends Schemas> = Readonly<{
   database: Database;
   bodies: Bodies<S>;
-  writeMoves: WriteMoves;
+  moves: MoveWriting;
   now: () => string;
   newId: () => string;
 }>;
 
-export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, now, newId }: Parts<S>): Documents<S> {
+export function documentsOf<S extends Schemas>({
+  database,
+  bodies,
+  moves: writing,
+  now,
+  newId,
+}: Parts<S>): Documents<S> {
   const conflict = <K extends DocumentKind>(kind: K, row: DocumentRow): Conflict<S, K> => ({
     kind: "conflict",
     version: row.version,
@@ -76,6 +90,24 @@ export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, n
     savedAt: row.updated_at,
     current: bodies.read(kind, row),
   });
+
+  /** What becomes of text that was typed over another version than the one that stands; null where none does. */
+  const stale = async <K extends DocumentKind>(
+    transaction: Transaction<Tables>,
+    address: Address<K>,
+    stands: DocumentRow | null,
+    written: WrittenBody,
+    mover: Mover,
+  ): Promise<Conflict<S, K> | Gone | Refused> => {
+    const { editor, at } = mover;
+    if (stands !== null) {
+      const after = replaced(stands, written, editor, at);
+      const refusal = await writing.ask(transaction, [{ action: "replace", before: stands, after }], mover);
+      if (refusal) return typedKept(transaction, address, written, { refusal, editor, at });
+    }
+    await keepDraft(transaction, address, written.text, { editor, at });
+    return stands === null ? { kind: "gone" } : conflict(address.kind, stands);
+  };
 
   return {
     async read(place) {
@@ -98,12 +130,12 @@ export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, n
         const at = now();
         const row = await documentRow(transaction, place);
         if (row || owner.removed_at !== null) {
-          await keepDraft(transaction, { ...place, version: 0 }, written.text, { editor, at });
-          return row && row.removed_at === null && owner.removed_at === null ? conflict(kind, row) : { kind: "gone" };
+          const stood = row && row.removed_at === null && owner.removed_at === null ? row : null;
+          return stale(transaction, { ...place, version: 0 }, stood, written, { owner, editor, at, way: "form" });
         }
         const after = await addedRow(transaction, place, written, { editor, at });
         const moves: [Move] = [{ action: "create", before: null, after }];
-        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        const refusal = await writing.write(transaction, moves, { owner, editor, at, way: "form" });
         if (refusal) return typedKept(transaction, { ...place, version: 0 }, written, { refusal, editor, at });
         await clearDraft(transaction, { ...place, version: 0 }, editor);
         return { kind: "saved", id: place.id, version: 1, at };
@@ -120,13 +152,11 @@ export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, n
         if (owner === null) return { kind: "gone" };
         const at = now();
         const row = owner.removed_at === null ? await standingRow(transaction, address) : null;
-        if (row?.version !== address.version) {
-          await keepDraft(transaction, address, written.text, { editor, at });
-          return row ? conflict(address.kind, row) : { kind: "gone" };
-        }
+        if (row?.version !== address.version)
+          return stale(transaction, address, row, written, { owner, editor, at, way: "form" });
         const after = replaced(row, written, editor, at);
         const moves: [Move] = [{ action: "replace", before: row, after }];
-        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        const refusal = await writing.write(transaction, moves, { owner, editor, at, way: "form" });
         if (refusal) return typedKept(transaction, address, written, { refusal, editor, at });
         await clearDraft(transaction, address, editor);
         return { kind: "saved", id: row.id, version: after.version, at };
@@ -140,12 +170,15 @@ export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, n
         const owner = await lockedProject(transaction, address.project);
         const row = owner?.removed_at === null ? await standingRow(transaction, address) : null;
         if (!owner || !row) return { kind: "gone" };
-        if (row.version !== address.version) return conflict(address.kind, row);
         const at = now();
         const after = { ...row, version: row.version + 1, ...by(editor, at), removed_at: at };
         const moves: [Move] = [{ action: "remove", before: row, after }];
-        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
-        return refusal ? refusedBy(refusal) : { kind: "saved", id: row.id, version: after.version, at };
+        const isStale = row.version !== address.version;
+        const refusal = await writing[isStale ? "ask" : "write"](transaction, moves, {
+          ...{ owner, editor, at, way: "form" },
+        });
+        if (refusal) return refusedBy(refusal);
+        return isStale ? conflict(address.kind, row) : { kind: "saved", id: row.id, version: after.version, at };
       });
     },
 
@@ -159,7 +192,7 @@ export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, n
         const at = now();
         const after = { ...row, version: row.version + 1, ...by(editor, at), removed_at: null };
         const moves: [Move] = [{ action: "restore", before: row, after }];
-        const refusal = await writeMoves(transaction, moves, { owner, editor, at, way: "form" });
+        const refusal = await writing.write(transaction, moves, { owner, editor, at, way: "form" });
         return refusal ? refusedBy(refusal) : { kind: "saved", id: row.id, version: after.version, at };
       });
     },
@@ -191,7 +224,7 @@ export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, n
         }
         const [first, ...others] = moves;
         if (first === undefined) throw new RangeError("an act that writes nothing");
-        const refusal = await writeMoves(transaction, [first, ...others], { owner, editor, at, way: "act" });
+        const refusal = await writing.write(transaction, [first, ...others], { owner, editor, at, way: "act" });
         if (refusal) return refusedBy(refusal);
         await keep();
         for (const { before, after } of moves)
@@ -201,6 +234,16 @@ export function documentsOf<S extends Schemas>({ database, bodies, writeMoves, n
             editor,
           );
         return { kind: "done", at };
+      });
+    },
+
+    async refuse(project, refusal, documents, editor) {
+      if (!isId(project)) return { kind: "gone" };
+      return database.change(async (transaction) => {
+        const owner = await lockedProject(transaction, project);
+        if (owner === null || owner.removed_at !== null) return { kind: "gone" };
+        await appendRefusal(transaction, { owner, editor, at: now(), id: newId() }, refusal, documents);
+        return refusedBy(refusal);
       });
     },
   };

@@ -22,7 +22,10 @@ export type Head = Readonly<{ project: string; seq: number; hash: string }>;
 
 export const headOf = (row: ProjectRow): Head => ({ project: row.id, seq: row.head_seq, hash: row.head_hash });
 
-/** Appends changes to the record of a locked project and moves its head there. */
+/**
+ * Appends changes to the record of a locked project and moves its head there. What was refused changed nothing, so the
+ * time of the last change stays.
+ */
 export async function append(
   transaction: Transaction<Tables>,
   head: Head,
@@ -34,10 +37,11 @@ export async function append(
     await transaction.insertInto("record").values(entry).execute();
     last = { project: head.project, seq: entry.seq, hash: entry.hash };
   }
-  const { at, who } = changes.at(-1) ?? changes[0];
+  const done = changes.findLast(({ action }) => action !== "refuse");
+  const changed = done === undefined ? {} : { changed_at: done.at, changed_by: done.who };
   await transaction
     .updateTable("project")
-    .set({ head_seq: last.seq, head_hash: last.hash, changed_at: at, changed_by: who })
+    .set({ head_seq: last.seq, head_hash: last.hash, ...changed })
     .where("id", "=", head.project)
     .execute();
 }

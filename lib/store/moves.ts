@@ -14,12 +14,22 @@ export type Move = Readonly<{ action: DocumentAction; before: DocumentRow | null
 /** Who changes a locked project, when, and how. */
 export type Mover = Readonly<{ owner: ProjectRow; editor: Editor; at: string; way: Attempt<Schemas>["way"] }>;
 
-/** Null where all was written, or why nothing was. */
-export type WriteMoves = (
+/** Null where the rules have nothing against it, or why they do. */
+type AskMoves = (
   transaction: Transaction<Tables>,
   moves: readonly [Move, ...Move[]],
   mover: Mover,
 ) => Promise<RuleRefusal | null>;
+
+export type MoveWriting = Readonly<{
+  /** Writes all of it; or nothing, where the rules refuse it. */
+  write: AskMoves;
+  /**
+   * Only asks the rules. What comes in a stale version is not written in any case, and is asked all the same: whoever
+   * sends an earlier request again is refused by the rule, and the record says so.
+   */
+  ask: AskMoves;
+}>;
 
 /** Reads kinds of documents of a project as they stand; asking for another kind is a bug and throws. */
 export async function standingOf<S extends Schemas>(
@@ -52,7 +62,11 @@ export async function standingOf<S extends Schemas>(
  * The one place where documents of a standing project are written, whichever way the change came: rules first, then rows
  * and record. A change that the rules refuse is recorded as refused.
  */
-export function movesOf<S extends Schemas>(bodies: Bodies<S>, guard: Guard<S> | null, newId: () => string): WriteMoves {
+export function movesOf<S extends Schemas>(
+  bodies: Bodies<S>,
+  guard: Guard<S> | null,
+  newId: () => string,
+): MoveWriting {
   const stood = <K extends DocumentKind>(kind: K, row: DocumentRow | null): StoredDocument<S, K> | null =>
     row === null || row.removed_at !== null ? null : bodies.read(kind, row);
 
@@ -61,7 +75,7 @@ export function movesOf<S extends Schemas>(bodies: Bodies<S>, guard: Guard<S> | 
     return { action, kind, id, before: stood(kind, before), after: stood(kind, after) } as DocumentMove<S>;
   };
 
-  return async (transaction, moves, { owner, editor, at, way }) => {
+  const ask: AskMoves = async (transaction, moves, { owner, editor, at, way }) => {
     const kinds = way === "act" ? documentKinds : (guard?.needs ?? []);
     const refusal =
       guard?.refusal({
@@ -69,13 +83,16 @@ export function movesOf<S extends Schemas>(bodies: Bodies<S>, guard: Guard<S> | 
         moves: moves.map(documentMove),
         standing: await standingOf(transaction, bodies, owner.id, kinds),
       }) ?? null;
-    const done = { at, who: editor.name, person: editor.id };
-    if (refusal !== null) {
-      const after = refusalState(moves, refusal);
-      const entry = { ...done, action: "refuse", kind: "refusal", id: newId(), before: null, after } as const;
-      await append(transaction, headOf(owner), entry);
-      return refusal;
-    }
+    if (refusal === null) return null;
+    const documents = moves.map(({ action, after }) => ({ attempted: action, kind: after.kind, id: after.id }));
+    await appendRefusal(transaction, { owner, editor, at, id: newId() }, refusal, documents);
+    return refusal;
+  };
+
+  const write: AskMoves = async (transaction, moves, mover) => {
+    const refusal = await ask(transaction, moves, mover);
+    if (refusal !== null) return refusal;
+    const { owner, editor } = mover;
     for (const { before, after } of moves) {
       if (before === null) await transaction.insertInto("document").values(after).execute();
       else
@@ -91,16 +108,24 @@ export function movesOf<S extends Schemas>(bodies: Bodies<S>, guard: Guard<S> | 
     if (first !== undefined) await append(transaction, headOf(owner), first, ...others);
     return null;
   };
+
+  return { ask, write };
 }
 
-const refusalState = (moves: readonly Move[], { sentence, fields }: RuleRefusal): RefusalState => ({
-  because: sentence,
-  fields,
-  documents: moves.map(({ action, after }) => ({ attempted: action, kind: after.kind, id: after.id })),
-});
+/** Appends to the record of a locked project that something was tried and not done. */
+export async function appendRefusal(
+  transaction: Transaction<Tables>,
+  { owner, editor, at, id }: Pick<Mover, "owner" | "editor" | "at"> & Readonly<{ id: string }>,
+  { sentence, fields }: Pick<RuleRefusal, "sentence" | "fields">,
+  documents: RefusalState["documents"],
+): Promise<void> {
+  const after: RefusalState = { because: sentence, fields, documents };
+  const done = { at, who: editor.name, person: editor.id };
+  await append(transaction, headOf(owner), { ...done, action: "refuse", kind: "refusal", id, before: null, after });
+}
 
 /** A refusal as whoever asked is answered. */
-export const refusedBy = ({ sentence }: RuleRefusal): Refused => ({
+export const refusedBy = ({ sentence }: Pick<RuleRefusal, "sentence">): Refused => ({
   kind: "refused",
   because: { kind: "rule", sentence },
 });

@@ -37,8 +37,8 @@ import type { RecordRow } from "./tables";
  *
  * To verify: read the entries of a project by seq. (1) seq counts 1, 2, 3 …  (2) previousHash is the hash of the entry
  * before, or 64 zeros.  (3) The hash, computed anew, is the one stored.  (4) before is what the last entry on the same
- * kind and id left as after, or null if there was none. These four hold for a saved file as well (record-file.ts).  (5) head_seq, head_hash, changed_at and changed_by in table
- * project belong to the last entry, created_at and created_by to the first.  (6) What the tables project and document
+ * kind and id left as after, or null if there was none. These four hold for a saved file as well (record-file.ts).  (5) head_seq and head_hash in table project belong to
+ * the last entry, changed_at and changed_by to the last that is no refusal, created_at and created_by to the first.  (6) What the tables project and document
  * hold is the after of the last entry on it, with updated_at and updated_by those of that entry. What was removed keeps
  * its row as it stood before, with removed_at the time of the removal and a version one higher; restoring it adds one again.
  *

@@ -53,7 +53,7 @@ function storeOver<S extends Schemas>(
 ): Store<S> {
   const bodies = bodiesOf(schemas, upgrades);
   const parts = { database, bodies, now, newId };
-  const written = { ...parts, writeMoves: movesOf(bodies, guard ?? null, newId) };
+  const written = { ...parts, moves: movesOf(bodies, guard ?? null, newId) };
   return {
     projects: projectsOf(parts),
     documents: documentsOf(written),

@@ -77,13 +77,14 @@ function stepFault(entries: readonly RecordRow[]): RecordFault | null {
 function headFault(project: ProjectRow, entries: readonly RecordRow[]): RecordFault | null {
   const first = entries[0];
   const last = entries.at(-1);
-  if (!first || !last) return { kind: "entry-missing", seq: 1 };
+  const changed = entries.findLast(({ action }) => action !== "refuse");
+  if (!first || !last || !changed) return { kind: "entry-missing", seq: 1 };
   const field = firstDifference(
     {
       head_seq: last.seq,
       head_hash: last.hash,
-      changed_at: last.at,
-      changed_by: last.who,
+      changed_at: changed.at,
+      changed_by: changed.who,
       created_at: first.at,
       created_by: first.who,
     },

@@ -29,7 +29,7 @@ describe("readProjectFile", () => {
     };
     const attachment = { name: "report.pdf", kind: "pdf", bytes: 9, sha256: "0".repeat(64) } as const;
     const file = projectFileOf({
-      ...{ brief, requirements },
+      ...{ id: "north-field", brief, requirements },
       bids: bids.map(({ id, ...text }) => ({ id, text })),
       campaigns: [{ id: "acceptance", text: campaign }],
       costing: demo.costing ?? null,
@@ -42,6 +42,7 @@ describe("readProjectFile", () => {
     const read = readProjectFile(JSON.stringify(file));
     expect(read.ok && read.value.file).toEqual({
       ...demo,
+      savedFrom: "north-field",
       campaigns: [{ id: "acceptance", ...campaign }],
       attachments: [{ id: "report", ...attachment }],
     });

@@ -23,7 +23,14 @@ const articlesOf = ({ parts, appendices }: NumberedSection) => [
 ];
 const textsOf = (section: NumberedSection) =>
   articlesOf(section).flatMap(({ paragraphs }) => paragraphs.map(({ text }) => text));
-const frame = { owner: "A district", project: "A field", notice: "", stand: "Draft", date: "2026-11-25" };
+const frame = {
+  owner: "A district",
+  project: "A field",
+  notice: "",
+  stand: "Draft",
+  date: "2026-11-25",
+  procedure: [],
+};
 const textOf = (section: NumberedSection, notes: SectionNotes = "without notes") =>
   printedAsText(printedSection(section, frame, notes));
 const article = (section: NumberedSection, id: string) => articlesOf(section).find((each) => each.id === id);

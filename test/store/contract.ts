@@ -351,6 +351,47 @@ export function storeContract(trial: () => Promise<Trial>): void {
       await expectIntact(store, project, 11);
     });
 
+    test("are asked of a stale version too, so that an earlier request sent again is refused and recorded", async () => {
+      const { store, project, bidA } = await start({ guard });
+      await store.documents.replace({ ...bidA, version: 1 }, bid("Yes"), ada);
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("No"), ben)).toStrictEqual(
+        rule("Not under 165."),
+      );
+      expect(await store.documents.create(bidA, bid("No"), ben)).toStrictEqual(rule("Not under 165."));
+      const bidB = { ...bidA, id: "bid-b" };
+      expect(await store.documents.remove({ ...bidB, version: 7 }, ben)).toStrictEqual(rule("It stays."));
+      expect(await store.documents.replace({ ...bidA, version: 1 }, bid("Late"), ben)).toMatchObject({
+        ...{ kind: "conflict", version: 2 },
+      });
+      expect(await store.documents.read(bidA)).toMatchObject({ version: 2, body: bid("Yes") });
+      const refused = (await store.record.list(project)).filter(({ action }) => action === "refuse");
+      expect(refused.map(({ who }) => who)).toStrictEqual(["Ben", "Ben", "Ben"]);
+      await expectIntact(store, project, 9);
+    });
+
+    test("leave the time of the last change where it was, whether a write is refused or an attempt told of", async () => {
+      let hour = 10;
+      const { store, project, bidA } = await start({ guard, now: () => `2026-11-25T${hour++}:00:00.000Z` });
+      const changed = async () => {
+        const { changedAt, changedBy, record } = (await store.projects.load(project))?.summary ?? {};
+        return { changedAt, changedBy, entries: record?.entries };
+      };
+      const before = await changed();
+      await store.documents.replace({ ...bidA, version: 1 }, bid("No"), ben);
+      expect(await changed()).toStrictEqual({ ...before, entries: 6 });
+      const told = { sentence: "A file tells otherwise.", fields: ["limit"] };
+      const documents = [{ attempted: "import", kind: "requirements", id: "requirements" }] as const;
+      expect(await store.documents.refuse(project, told, documents, ben)).toStrictEqual(
+        rule("A file tells otherwise."),
+      );
+      expect(await changed()).toStrictEqual({ ...before, entries: 7 });
+      expect((await store.record.list(project)).at(-1)).toMatchObject({
+        ...{ action: "refuse", who: "Ben", after: { because: told.sentence, fields: ["limit"], documents } },
+      });
+      expect(await store.documents.refuse("no-such-project", told, documents, ben)).toStrictEqual({ kind: "gone" });
+      await expectIntact(store, project, 7);
+    });
+
     test("hold for two stores on one database that write at once", async () => {
       const { store, project, location } = await start({ guard });
       const other = await open(location, { guard });

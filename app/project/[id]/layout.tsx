@@ -52,7 +52,7 @@ export default async function ProjectLayout({ params, children }: LayoutProps<"/
         </div>
       </nav>
       <main id="main" className={styles.main}>
-        <ProcedureLine project={id} procedure={loaded.procedure} />
+        <ProcedureLine project={id} procedure={loaded.procedure} keptSince={loaded.summary.createdAt} />
         <ClosedKinds kinds={await currentlyClosed(id)}>
           <MoneyIn currency={brief.money.currency}>{children}</MoneyIn>
         </ClosedKinds>

@@ -19,11 +19,13 @@ const noDay = new Date(Date.UTC(2000, 0, 1));
  * the spreadsheet program works them out. The same project gives the same bytes on the same day.
  * @param evaluation that of this project
  * @param madeOn the day that the file names as its own; null for none
+ * @param procedure what is to be said of stage and amendments, in sentences
  */
 export async function auditWorkbook(
   project: Project,
   evaluation: Evaluation,
   madeOn: PlainDate | null,
+  procedure: readonly string[] = [],
 ): Promise<Uint8Array> {
   const studyYears = project.brief.money.studyPeriod.years;
   const lines = auditLines(project, evaluation);
@@ -39,7 +41,7 @@ export async function auditWorkbook(
   const totals = totalsPage(placed);
   return writeXlsx({
     sheets: [
-      readMePage(project, evaluation, madeOn),
+      readMePage(project, evaluation, { madeOn, procedure }),
       inputs.sheet,
       levellingPage(placed),
       flows.sheet,

@@ -49,7 +49,11 @@ const limits = [
 ] as const;
 
 /** What the file is, how it is read, and what it does not do. */
-export function readMePage(project: Project, evaluation: Evaluation, madeOn: PlainDate | null): WriteSheet {
+export function readMePage(
+  project: Project,
+  evaluation: Evaluation,
+  { madeOn, procedure }: Readonly<{ madeOn: PlainDate | null; procedure: readonly string[] }>,
+): WriteSheet {
   const laid = new Laid("Read me");
   const { name, owner, notice, money } = project.brief;
   laid.text(1, 1, "Audit workbook", "title");
@@ -69,6 +73,7 @@ export function readMePage(project: Project, evaluation: Evaluation, madeOn: Pla
     "Costs and scores of all bids, worked out by the spreadsheet itself, so that anybody can follow and change them.",
   );
   say("Conventions", conventionsInWords(project));
+  for (const sentence of procedure) say("Stage and amendments", sentence);
   row += 1;
   for (const [sheet, text] of sheets) say(`Sheet “${sheet}”`, text);
   row += 1;

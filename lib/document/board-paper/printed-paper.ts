@@ -1,16 +1,18 @@
 import { type Procedure, procedureSentences } from "#lib/procedure";
 import { type PaperPart, paperParts } from "#lib/recommendation";
 import type { PrintedBlock, PrintedDocument } from "../printed/model";
+import { procedureBlocks } from "../procedure-blocks";
 import type { BoardPaper } from "./board-paper";
 import { partBlocks } from "./part-blocks";
 
-/** Whose paper it is, on which day it was made, as 2026-11-25, and how far the procedure has come. */
+/** Whose paper it is, on which day it was made, as 2026-11-25, how far the procedure has come, and since when the record holds it. */
 export type PaperFacts = Readonly<{
   project: string;
   owner: string;
   notice: string;
   date: string;
   procedure: Procedure;
+  keptSince: string;
 }>;
 
 const ownerNote = (words: string): PrintedBlock => ({
@@ -60,16 +62,6 @@ function sectionOf(paper: BoardPaper, part: PaperPart): readonly PrintedBlock[] 
 const cautionBlocks = ({ text }: BoardPaper): readonly PrintedBlock[] =>
   text.cautions.map((caution) => ({ kind: "note", label: "Caution", text: caution, depth: 0 }));
 
-/** At which stage the paper was made, and what was amended after criteria were frozen. */
-const procedureBlocks = (procedure: Procedure): readonly PrintedBlock[] => {
-  const [stage = "", ...amendments] = procedureSentences(procedure);
-  return [
-    { kind: "heading", level: 2, text: "Stage and amendments" },
-    { kind: "paragraph", text: stage },
-    ...(amendments.length === 0 ? [] : [{ kind: "list", isOrdered: false, items: amendments } as const]),
-  ];
-};
-
 const dissentBlocks = ({ dissents }: BoardPaper): readonly PrintedBlock[] =>
   dissents.length === 0
     ? []
@@ -88,7 +80,7 @@ const dissentBlocks = ({ dissents }: BoardPaper): readonly PrintedBlock[] =>
 /** The board's paper to print: two pages, and behind them what to ask each bidder. */
 export function printedPaper(
   paper: BoardPaper,
-  { project, owner, notice, date, procedure }: PaperFacts,
+  { project, owner, notice, date, procedure, keptSince }: PaperFacts,
 ): PrintedDocument {
   const before = paperParts.filter((part) => part !== "asking").flatMap((part) => sectionOf(paper, part));
   const asking = sectionOf(paper, "asking");
@@ -102,7 +94,7 @@ export function printedPaper(
     footer: "Generated from the evaluation, but for what stands under “In the owner’s words”.",
     blocks: [
       ...before,
-      ...procedureBlocks(procedure),
+      ...procedureBlocks(procedureSentences(procedure, keptSince)),
       ...dissentBlocks(paper),
       ...(asking.length === 0 ? [] : [{ kind: "page-break" } as const, ...asking]),
     ],

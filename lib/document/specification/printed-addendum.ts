@@ -1,6 +1,7 @@
 import { type ArticleChange, comparedSections, type Issue, issueName, type ParagraphChange } from "#lib/requirement";
 import { dateInWords } from "../conventions-in-words";
 import type { PrintedBlock, PrintedDocument, PrintedText } from "../printed/model";
+import { procedureBlocks } from "../procedure-blocks";
 import { type SectionFrame, sectionTitle } from "./printed-section";
 
 const articleWords = { added: "is new", removed: "is taken out", changed: "is changed" } as const;
@@ -55,6 +56,7 @@ export function printedAddendum(before: Issue, issue: Issue, frame: SectionFrame
       ...(changes.length === 0
         ? [{ kind: "paragraph", text: "No word of the section changes." } as const]
         : changes.flatMap(changeBlocks)),
+      ...procedureBlocks(frame.procedure),
     ],
   };
 }

@@ -1,6 +1,7 @@
 import type { NumberedArticle, NumberedParagraph, NumberedSection } from "#lib/requirement";
 import type { PrintedBlock, PrintedDocument, Run } from "../printed/model";
 import type { NumberingSchemeId } from "../printed/numbering-schemes";
+import { procedureBlocks } from "../procedure-blocks";
 
 /** Whether notes to the specifier are printed; what is given out has none. */
 export type SectionNotes = "with notes to the specifier" | "without notes";
@@ -13,6 +14,8 @@ export type SectionFrame = Readonly<{
   notice: string;
   stand: string;
   date: string;
+  /** Stage and amendments in sentences; none in a text that was given out and stays as it was. */
+  procedure: readonly string[];
 }>;
 
 /** Blanks in a text stand out, so that nobody overlooks one. */
@@ -74,6 +77,7 @@ export function printedSection(section: NumberedSection, frame: SectionFrame, no
         heading(1, article.title, "appendix", 0),
         ...bodyOf(article, "appendix", 1, notes),
       ]),
+      ...procedureBlocks(frame.procedure),
     ],
   };
 }

@@ -20,8 +20,3 @@ export const committeeIn = (standing: StandingDocuments): Committee => ({
 
 export const criteriaIn = (standing: StandingDocuments): readonly Criterion[] =>
   standing("requirements")[0]?.model.criteria ?? [];
-
-/** Whether a bid, as stored, says anything of its price. */
-export const saysPrice = (
-  bid: Readonly<{ prices: readonly unknown[]; statedTotal: unknown; statedTotalInWords: string }>,
-) => bid.prices.length > 0 || bid.statedTotal !== null || bid.statedTotalInWords !== "";

@@ -13,6 +13,7 @@ const facts: PaperFacts = {
   notice: "",
   date: "2026-11-26",
   procedure: startingProcedure,
+  keptSince: "2026-11-25T10:00:00.000Z",
 };
 
 const paperOf = (words: OwnersWords = nothingWritten, project: Project = demo, units: "us" | "metric" = "us") =>

@@ -1,4 +1,5 @@
 import { auditWorkbook } from "#lib/document";
+import { procedureSentences } from "#lib/procedure";
 import { plainDate } from "#lib/quantity";
 import { loadEvaluation } from "../../../_data/load-project";
 import { download, fileName, notHere } from "../_file-name";
@@ -10,10 +11,10 @@ export async function GET(
 ): Promise<Response> {
   const loaded = await loadEvaluation((await params).id);
   if (loaded === null) return notHere("project");
-  const { project, evaluation } = loaded;
+  const { project, evaluation, procedure, summary } = loaded;
   const today = plainDate(new Date().toISOString().slice(0, 10));
   return download(
-    new Uint8Array(await auditWorkbook(project, evaluation, today)),
+    new Uint8Array(await auditWorkbook(project, evaluation, today, procedureSentences(procedure, summary.createdAt))),
     fileName(["audit workbook", project.brief.name], "xlsx"),
     "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
   );

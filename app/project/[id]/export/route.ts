@@ -4,12 +4,14 @@ import { download, fileName, notHere } from "../_file-name";
 
 /** The project as one file: text as entered, to be opened on another computer, compared or archived. */
 export async function GET(_request: Request, { params }: RouteContext<"/project/[id]/export">): Promise<Response> {
-  const loaded = await loadProject((await params).id);
+  const { id: project } = await params;
+  const loaded = await loadProject(project);
   if (loaded === null) return notHere("project");
   const { brief, requirements, bids, campaigns, costing } = loaded.documents;
   const { recommendation, attachments, specification, issues } = loaded.documents;
   const { people, procedure, committee, scoresheets } = loaded.documents;
   const file = projectFileOf({
+    id: project,
     brief: brief.body,
     requirements: requirements.body,
     bids: bids.map(({ id, body }) => ({ id, text: body })),

@@ -69,8 +69,8 @@ export default async function RecordPage({ params, searchParams }: PageProps<"/p
         </a>
       </p>
       <p className="soft screen-only">
-        The file has one entry a line. Anybody can verify it with the command of the README, or with a script of their
-        own: its format is described there. What is sealed is unreadable in it as well.
+        The file has one entry a line. Anybody can verify it with the command that the README names, or with a script of
+        their own; DEVELOPERS.md describes the format. What is sealed is unreadable in it as well.
       </p>
       <h2 id="history">History</h2>
       <form className={`${styles.filters} screen-only`} aria-label="Filter the history">
@@ -108,7 +108,7 @@ export default async function RecordPage({ params, searchParams }: PageProps<"/p
       </form>
       {entries.length === 0 ? <p>No entry fits.</p> : null}
       {names === "hidden" ? (
-        <p className="soft">Bidders’ names are hidden, so what changed in the texts of bids is not shown.</p>
+        <p className="soft">Bidders’ names are hidden, so what changed in texts that may name one is not shown.</p>
       ) : null}
       <ol className={styles.entries}>
         {entries.map((entry) => (

@@ -11,7 +11,8 @@ import {
 } from "#lib/procedure";
 import { completenessFacts } from "../completeness-facts";
 import type { StandingDocuments } from "../project-documents";
-import { committeeIn, criteriaIn, procedureIn, saysPrice } from "../standing-project";
+import { saysPrice } from "../says-price";
+import { committeeIn, criteriaIn, procedureIn } from "../standing-project";
 import { breach, type ChangeAttempt, moveOf, type Rule, type RuleBreach } from "./model";
 
 /** The stages of a project only go on by what its present stage allows, by one step or amendment at a time, signed and dated by the server. */

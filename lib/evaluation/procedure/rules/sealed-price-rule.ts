@@ -1,5 +1,5 @@
 import { arePricesSealed } from "#lib/procedure";
-import { saysPrice } from "../standing-project";
+import { saysPrice } from "../says-price";
 import { breach, movesOf, procedureAfter, type Rule } from "./model";
 
 /** While prices are sealed they stand in no bid, so that nothing that reads a bid can show them. */

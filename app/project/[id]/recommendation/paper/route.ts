@@ -22,6 +22,7 @@ export async function GET(
     notice,
     date,
     procedure: loaded.procedure,
+    keptSince: loaded.summary.createdAt,
   });
   return printedDownload(paper, format, fileName(["recommendation", name], format));
 }

@@ -52,6 +52,9 @@ function changesOf({ before, after }: RecordEntry): Pick<ToldEntry, "changes" | 
 
 const nothing = { changes: [], more: 0 } as const;
 
+/** Kinds whose texts are likely to name a bidder. */
+const namesBidders: ReadonlySet<RecordEntry["kind"]> = new Set(["bid", "committee", "costing", "recommendation"]);
+
 /** What the stages of a project gained. */
 function procedureEntry(entry: RecordEntry): Pick<ToldEntry, "mark" | "sentence"> | null {
   const [were, are] = [at(entry.before, "body"), at(entry.after, "body")];
@@ -70,7 +73,7 @@ function procedureEntry(entry: RecordEntry): Pick<ToldEntry, "mark" | "sentence"
 
 /**
  * One entry in a sentence, with what it changed. What is sealed shows nothing of itself.
- * @param bids whether texts of bids may be shown; not where the reader hides bidders' names
+ * @param bids whether texts that name bidders may be shown; not where the reader hides bidders' names
  */
 export function toldEntry(entry: RecordEntry, bids: "shown" | "hidden"): ToldEntry {
   const { seq, at: time, who, kind, action } = entry;
@@ -95,6 +98,6 @@ export function toldEntry(entry: RecordEntry, bids: "shown" | "hidden"): ToldEnt
     return { ...head, mark: isOpen ? null : "sealed", sentence, ...nothing };
   }
   const sentence = `${thing(entry)} ${done[action]}.`;
-  if (kind === "bid" && bids === "hidden") return { ...head, mark: null, sentence, ...nothing };
+  if (bids === "hidden" && namesBidders.has(kind)) return { ...head, mark: null, sentence, ...nothing };
   return { ...head, mark: null, sentence, ...changesOf(entry) };
 }

@@ -8,7 +8,7 @@ import {
 } from "#lib/document";
 import { type Issue, issueName } from "#lib/requirement";
 import { printedFonts } from "../../../../_data/printed-fonts";
-import { draftFrame, issueFrame } from "./frame";
+import { addendumFrame, draftFrame, issueFrame } from "./frame";
 import type { LoadedSection } from "./load-section";
 
 /** The formats in which a text is taken along. */
@@ -38,14 +38,19 @@ const sealed = (printed: PrintedDocument, { seals }: Issue): PrintedDocument => 
   footer: `${printed.footer} · SHA-256 of the text: ${seals.text}`,
 });
 
-function printedIssue({ project, documents }: LoadedSection, sequence: number, isChanges: boolean) {
+function printedIssue(loaded: LoadedSection, sequence: number, isChanges: boolean) {
+  const { project, documents } = loaded;
   const issues = documents.issues.map(({ model }) => model);
   const issue = issues.find((each) => each.sequence === sequence);
   const before = issues.find((each) => each.sequence === sequence - 1);
   if (issue === undefined || (isChanges && before === undefined)) return null;
   const frame = issueFrame(project.brief, issue);
   return isChanges && before !== undefined
-    ? { issue, printed: printedAddendum(before, issue, frame), what: `${issueName(issue)} changes` }
+    ? {
+        issue,
+        printed: printedAddendum(before, issue, addendumFrame(project.brief, issue, loaded)),
+        what: `${issueName(issue)} changes`,
+      }
     : { issue, printed: sealed(printedSection(issue.section, frame, "without notes"), issue), what: issueName(issue) };
 }
 
@@ -63,7 +68,7 @@ export async function printedFile(loaded: LoadedSection, name: string, today: st
   });
   if (kind === undefined) {
     const notes = whole === "draft" ? "without notes" : "with notes to the specifier";
-    return file(printedSection(loaded.section, draftFrame(loaded.project.brief, today), notes), "draft");
+    return file(printedSection(loaded.section, draftFrame(loaded.project.brief, loaded, today), notes), "draft");
   }
   const found = printedIssue(loaded, Number(sequence), kind === "changes");
   if (found === null) return null;

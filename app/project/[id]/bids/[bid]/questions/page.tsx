@@ -5,6 +5,7 @@ import { type Answer, answersTo, type Finding, isSettled } from "#lib/crosscheck
 import { letterText, questionsLetter } from "#lib/document";
 import { type Bid, claimInWords } from "#lib/evaluation";
 import { tell } from "#lib/figure";
+import { freezingStep, procedureSentences } from "#lib/procedure";
 import { BidLetter } from "../../../../../_components/bid-letter";
 import { Caution } from "../../../../../_components/caution";
 import { ShowWorking } from "../../../../../_components/working";
@@ -37,7 +38,9 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
   const draft = await draftOf(where);
   const { findings, priceFindings, answers, letter } = evaluated;
   const differing = priceFindings.filter(({ severity }) => severity === "differs");
-  const text = questionsLetter(loaded.project.brief, evaluated, units);
+  const { procedure, summary: kept } = loaded;
+  const told = freezingStep(procedure) === null ? [] : procedureSentences(procedure, kept.createdAt);
+  const text = questionsLetter(loaded.project.brief, evaluated, units, told);
   const gone = answers.filter(({ finding }) => findings.every(({ key }) => key !== finding));
   const open = findings.filter((finding) => !isSettled(finding, answers));
   return (

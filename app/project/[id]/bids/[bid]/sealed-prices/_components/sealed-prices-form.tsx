@@ -7,6 +7,7 @@ import { type BidText, bidSchema, startingBid } from "#lib/evaluation";
 import { PriceLines } from "../../_components/price-lines";
 import { type SealReply, sealTyped } from "../actions";
 import { SealOutcome } from "./seal-outcome";
+import styles from "./sealed.module.css";
 
 const empty = (): BidText => ({ ...startingBid("A", "sealed"), statedTotal: "", statedTotalInWords: "" });
 
@@ -41,6 +42,7 @@ export function SealedPricesForm({ project, bid, costing }: { project: string; b
   return (
     <FormProvider {...form}>
       <form
+        className={styles.typed}
         aria-label="Prices to be sealed"
         noValidate
         onSubmit={(event) => {
