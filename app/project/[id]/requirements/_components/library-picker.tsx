@@ -42,7 +42,7 @@ function Entry({ entry, add }: { entry: LibraryEntry; add: (addition: Addition, 
   const { criteria, headings } = useTyped();
   const { criterion, limits, method, asked, caution } = entry;
   const { label } = criterion;
-  const judging = judgingAlready(criteria, criterion.measure);
+  const judging = judgingAlready(criteria, entry);
   const addition = withEntry({ criteria, headings }, entry);
   const [added] = addition.added;
   const isWeightless = added?.weight === "0" && criterion.valueFunction.kind !== "none";
