@@ -2,6 +2,7 @@ import type { RankAcceptability } from "#lib/robustness";
 import { DrawnFigure } from "./drawn-figure";
 import type { NamedBid } from "./named-bid";
 import { drawnThings } from "./rank-words";
+import styles from "./robustness.module.css";
 
 /** Every place of every bid over the sets of weights, each share with its standard error. */
 export function AcceptabilityTable({ outcome, bids }: { outcome: RankAcceptability; bids: readonly NamedBid[] }) {
@@ -27,7 +28,9 @@ export function AcceptabilityTable({ outcome, bids }: { outcome: RankAcceptabili
       <tbody>
         {rows.map(({ bid, ranks }) => (
           <tr key={bid.id}>
-            <th scope="row">Bid {bid.letter}</th>
+            <th scope="row" className={styles.bid}>
+              Bid {bid.letter}
+            </th>
             {ranks.places.map((share, place) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: a place is its index
               <td key={place}>

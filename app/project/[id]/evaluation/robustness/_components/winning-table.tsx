@@ -3,6 +3,7 @@ import { Scroller } from "../../../../../_components/scroller";
 import { DrawnFigure } from "./drawn-figure";
 import type { NamedBid } from "./named-bid";
 import { drawnThings } from "./rank-words";
+import styles from "./robustness.module.css";
 
 /** Bid by bid, in how many sets of weights it is ahead of each other. */
 export function WinningTable({ outcome, bids }: { outcome: RankAcceptability; bids: readonly NamedBid[] }) {
@@ -27,7 +28,9 @@ export function WinningTable({ outcome, bids }: { outcome: RankAcceptability; bi
         <tbody>
           {rows.map(({ id, letter }) => (
             <tr key={id}>
-              <th scope="row">Bid {letter}</th>
+              <th scope="row" className={styles.bid}>
+                Bid {letter}
+              </th>
               {rows.map((other) => {
                 const pair = outcome.pairs.find(({ bid, against }) => bid === id && against === other.id);
                 return <td key={other.id}>{pair === undefined ? "–" : <DrawnFigure share={pair.ahead} />}</td>;
