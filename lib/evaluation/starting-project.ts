@@ -1,10 +1,9 @@
 import type { PlainDate } from "#lib/quantity";
 import type { BidText, ProjectFile } from "./schema";
 
-const noGate = { kind: "none" } as const;
-
 /**
- * What an empty project starts with: a field, conventions and a few criteria, every figure the owner's to change.
+ * What an empty project starts with: a field and conventions, every figure the owner's to change. What bids are judged by
+ * is chosen first, from a profile or the library.
  * @source impact limit: ASTM F1936 asks for less than 200 g at each point; the rest common practice, no source
  */
 export function startingProject(facts: Readonly<{ name: string; owner: string; baseDate: PlainDate }>): ProjectFile {
@@ -41,64 +40,7 @@ export function startingProject(facts: Readonly<{ name: string; owner: string; b
         chanceLevel: "95 %",
         depthSensitivity: { kind: "common-practice" },
       },
-      criteria: [
-        {
-          id: "impact-as-new",
-          measure: "impact-level-as-new",
-          label: "Impact level as new",
-          reason: "A field that starts too hard leaves no room for wear.",
-          gate: { kind: "below", limit: "200 g" },
-          valueFunction: {
-            kind: "target-window",
-            nothingBelow: "70 g",
-            fullFrom: "80 g",
-            fullTo: "120 g",
-            nothingAbove: "200 g",
-          },
-          weight: "30",
-          evidence: { least: "stated", shortfall: "ask-first" },
-        },
-        {
-          id: "impact-last-year",
-          measure: "impact-level-at-horizon",
-          label: "Impact level in the last year looked at",
-          reason: "Children play on the field in its last year as well.",
-          gate: noGate,
-          valueFunction: { kind: "less-is-better", best: "120 g", worst: "200 g" },
-          weight: "20",
-          evidence: { least: "stated", shortfall: "keep-open" },
-        },
-        {
-          id: "infill-mass",
-          measure: "infill-mass-per-area",
-          label: "Infill mass per area",
-          reason: "The infill holds the carpet down and the fibres upright.",
-          gate: noGate,
-          valueFunction: { kind: "more-is-better", worst: "1 lb/ft²", best: "9 lb/ft²" },
-          weight: "15",
-          evidence: { least: "stated", shortfall: "keep-open" },
-        },
-        {
-          id: "annual-cost",
-          measure: "annual-cost-per-area",
-          label: "Equivalent annual cost per area",
-          reason: "The owner pays in every year of use, not only on the first day.",
-          gate: noGate,
-          valueFunction: { kind: "less-is-better", best: "$0.50/ft²", worst: "$2.00/ft²" },
-          weight: "25",
-          evidence: { least: "stated", shortfall: "keep-open" },
-        },
-        {
-          id: "warranty",
-          measure: "warranty-years",
-          label: "Warranty",
-          reason: "A promise should last as long as the life that the price counts on.",
-          gate: noGate,
-          valueFunction: { kind: "more-is-better", worst: "5 years", best: "12 years" },
-          weight: "10",
-          evidence: { least: "stated", shortfall: "keep-open" },
-        },
-      ],
+      criteria: [],
     },
     bids: [],
   };

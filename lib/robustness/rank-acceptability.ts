@@ -15,7 +15,7 @@ export type BidRanks = Readonly<{
   /** Share of the draws that put the bid first, second, … Bids that tie share their places. */
   places: readonly DrawnShare[];
   /** Mean of the weights that put it first: what an owner who should choose it would care for. null where it never is. */
-  centralWeights: readonly number[] | null;
+  centralWeights: readonly Estimate[] | null;
 }>;
 
 /** Share of the draws in which one bid's total is above another's; a tie counts as one half. */
@@ -28,7 +28,14 @@ export type RankAcceptability = RankQuestion &
 const chunk = 2048;
 
 /** Sums over the draws. */
-type Counts = Readonly<{ places: Float64Array; pairs: Float64Array; firsts: Float64Array; central: Float64Array }>;
+type Counts = Readonly<{
+  places: Float64Array;
+  pairs: Float64Array;
+  firsts: Float64Array;
+  /** Of the weights of the draws that put a bid first: their sums, and the sums of their squares. */
+  central: Float64Array;
+  squares: Float64Array;
+}>;
 
 /**
  * How often each bid takes each place over the weights tried, with values in doubt drawn too. Reports after each chunk;
@@ -46,6 +53,7 @@ export function* rankAcceptability(comparison: Comparison, question: RankQuestio
     pairs: new Float64Array(count * count),
     firsts: new Float64Array(count),
     central: new Float64Array(count * criteria),
+    squares: new Float64Array(count * criteria),
   };
   const draw = drawnTotals(comparison, question.weights, question.seed);
   for (let done = 0; done < question.draws; ) {
@@ -79,15 +87,22 @@ const shareOf = (hits: number, draws: number): DrawnShare => {
   return { ...shareEstimate(kept, draws), between: shareInterval(kept, draws) };
 };
 
-function centralOf({ firsts, central }: Counts, at: number, criteria: number): readonly number[] | null {
+/** Means of weights with their standard errors, s ÷ √N over the draws that count; the error of a single one is infinite. */
+function centralOf({ firsts, central, squares }: Counts, at: number, criteria: number): readonly Estimate[] | null {
   const first = firsts[at] ?? 0;
-  return first === 0 ? null : Array.from(central.subarray(at * criteria, (at + 1) * criteria), (sum) => sum / first);
+  if (first === 0) return null;
+  return Array.from({ length: criteria }, (_, criterion) => {
+    const place = at * criteria + criterion;
+    const value = (central[place] ?? 0) / first;
+    const variance = Math.max(0, (squares[place] ?? 0) / first - value ** 2);
+    return { value, standardError: first > 1 ? Math.sqrt(variance / (first - 1)) : Number.POSITIVE_INFINITY };
+  });
 }
 
 type Sizes = Readonly<{ draws: number; criteria: number; count: number }>;
 
 function countDraws(
-  { places, pairs, firsts, central }: Counts,
+  { places, pairs, firsts, central, squares }: Counts,
   weights: Float64Array,
   totals: Float64Array,
   { draws, criteria, count }: Sizes,
@@ -140,7 +155,9 @@ function countDraws(
       firsts[bid] = (firsts[bid] as number) + 1 / end;
       for (let criterion = 0; criterion < criteria; criterion += 1) {
         const place = bid * criteria + criterion;
-        central[place] = (central[place] as number) + (weights[from + criterion] as number) / end;
+        const weight = weights[from + criterion] as number;
+        central[place] = (central[place] as number) + weight / end;
+        squares[place] = (squares[place] as number) + (weight * weight) / end;
       }
     }
   }

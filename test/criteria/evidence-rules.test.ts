@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import {
   type CriterionText,
   criteriaSchema,
+  placingTotal,
   type ShortfallRule,
   type ShownFigure,
   scoreBid,
@@ -91,6 +92,62 @@ describe("a discount", () => {
         expect(lessened).toBeLessThanOrEqual(value);
         expect(undiscountedValue(weak.criterion, lessened)).toBeCloseTo(value, 9);
       }),
+    ));
+});
+
+describe("a better claim", () => {
+  const rules = Object.keys(shortfallRules) as ShortfallRule[];
+  const rising: readonly CriterionText["valueFunction"][] = [
+    { kind: "more-is-better", worst: "2 lb/ft²", best: "8 lb/ft²" },
+    {
+      ...{ kind: "steps", counted: "from", otherwise: "0.1" },
+      steps: [
+        { at: "3 lb/ft²", value: "0.5" },
+        { at: "6 lb/ft²", value: "1" },
+      ],
+    },
+    {
+      kind: "piecewise",
+      knots: [
+        { at: "2 lb/ft²", value: "0.2" },
+        { at: "4 lb/ft²", value: "0.7" },
+        { at: "9 lb/ft²", value: "1" },
+      ],
+    },
+  ];
+  const asked = fc
+    .record({ rule: fc.constantFrom(...rules), valueFunction: fc.constantFrom(...rising) })
+    .map(({ rule, valueFunction }) => asks(rule, { valueFunction }));
+  const figure = fc.double({ min: 0, max: 12, noNaN: true });
+  const proof = fc.constantFrom(onPaper, proven);
+  const sides = (text: CriterionText, shown?: ShownFigure) => {
+    const score = scoreOf(text, shown);
+    return { low: score.total?.low ?? -1, placing: placingTotal(score), high: score.total?.high ?? -1 };
+  };
+  const places = { "fails a gate": 0, "gate open": 1, "passes all gates": 2 } as const;
+
+  test("never lowers a score, nor sets a bid back at a gate, whatever the rule and the proof", () =>
+    fc.assert(
+      fc.property(asked, proof, figure, figure, (text, shownAs, one, other) => {
+        const [worse, better] = [Math.min(one, other), Math.max(one, other)];
+        const [before, after] = [sides(text, shownAs(worse)), sides(text, shownAs(better))];
+        expect(after.low).toBeGreaterThanOrEqual(before.low);
+        expect(after.placing).toBeGreaterThanOrEqual(before.placing);
+        expect(after.high).toBeGreaterThanOrEqual(before.high);
+        const standings = [worse, better].map((at) => places[scoreOf(text, shownAs(at)).standing]);
+        expect(standings[1]).toBeGreaterThanOrEqual(standings[0] ?? 0);
+      }),
+      { numRuns: 400 },
+    ));
+
+  test("counts no less with better proof, and no less than a figure that is left out", () =>
+    fc.assert(
+      fc.property(asked, figure, (text, at) => {
+        const [silent, weak, full] = [sides(text), sides(text, onPaper(at)), sides(text, proven(at))];
+        expect(full.placing).toBeGreaterThanOrEqual(weak.placing);
+        expect(weak.placing).toBeGreaterThanOrEqual(silent.placing);
+      }),
+      { numRuns: 400 },
     ));
 });
 

@@ -6,11 +6,13 @@ import {
   limitStandings,
   profileEntries,
   profiles,
+  ratingMeasure,
   withEntry,
   withProfile,
 } from "#lib/criteria";
 import { claimedMeasures, measures, requirementsSchema, startingProject } from "#lib/evaluation";
 import { plainDate } from "#lib/quantity";
+import { fiveCriteria } from "./five-criteria";
 
 const { requirements } = startingProject({ name: "Field", owner: "Owner", baseDate: plainDate("2027-06-01") });
 const empty = { criteria: [], headings: [] };
@@ -38,10 +40,10 @@ describe("the library", () => {
     }
   });
 
-  test("has one criterion a measure, and an id of its own for each", () => {
+  test("has one criterion a measure that is read off a bid, and an id of its own for each", () => {
     const ids = library.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
-    const judged = library.map(({ criterion }) => criterion.measure);
+    const judged = library.map(({ criterion }) => criterion.measure).filter((measure) => measure !== ratingMeasure.id);
     expect(new Set(judged).size).toBe(judged.length);
   });
 
@@ -56,13 +58,39 @@ describe("the library", () => {
       ...{ abrasion: "abrasiveness-index.f1015", infiltration: "system-infiltration.f2898" },
       ...{ heat: "surface-temperature-rise.surface-thermometer", "shock layer": "shock-layer" },
       ...{ lead: "lead-content.f2765", "infill loss": "infill-loss.infill-weigh-tickets" },
-      ...{ warranty: "warranty-years", references: "oldest-reference-field" },
+      ...{ warranty: "warranty-years", "reference fields": "oldest-reference-field" },
       ...{ upkeep: "maintenance-hours", cost: "annual-cost-per-area" },
     };
     const judged = library.map(({ criterion }) => criterion.measure);
     for (const measure of Object.values(items)) expect(judged).toContain(measure);
+    const rated = library.filter(({ criterion }) => criterion.measure === ratingMeasure.id).map(({ id }) => id);
+    expect(rated).toEqual(["warranty-substance", "references"]);
     expect(library.some(({ criterion: { askedOf } }) => askedOf?.kind === "bids-where")).toBe(true);
     expect(claimedMeasures.length).toBeGreaterThan(library.length);
+  });
+});
+
+describe("ratings of the library", () => {
+  const rated = library.flatMap(({ id, criterion: { valueFunction } }) =>
+    valueFunction.kind === "rating" ? [[id, valueFunction.levels] as const] : [],
+  );
+
+  test.each(rated)("%s has levels that are told by what has to be so, at even steps from 0 to 1", (_, levels) => {
+    expect(levels.map(({ value }) => value)).toEqual(["0", "0.25", "0.5", "0.75", "1"]);
+    expect(new Set(levels.map(({ label }) => label)).size).toBe(5);
+    for (const { description } of levels) {
+      expect(description).toMatch(/^[A-Z].{30,}\.$/);
+      // an absolute anchor says nothing of the other bids
+      expect(description).not.toMatch(/other bids|better than|worse than|average/);
+    }
+  });
+
+  test("are known again by their ids, as all of them are judged by one measure", () => {
+    const [substance, references] = rated.map(([id]) => library.find((entry) => entry.id === id));
+    if (substance === undefined || references === undefined) throw new Error("two ratings");
+    const { criteria } = withEntry(empty, substance).result;
+    expect(judgingAlready(criteria, substance)?.id).toBe("warranty-substance");
+    expect(judgingAlready(criteria, references)).toBeNull();
   });
 });
 
@@ -75,6 +103,11 @@ describe("profiles", () => {
       expect([added.length, passedOver]).toEqual([profile.entries.length, []]);
       const read = requirementsSchema.parse({ ...requirements, ...result });
       expect(read.criteria.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(100, 9);
+      // criteria of one heading stand together, and those of none come last
+      const order = read.criteria.map(({ heading }) => heading);
+      const runs = order.filter((heading, at) => heading !== order[at - 1]);
+      expect(new Set(runs).size).toBe(runs.length);
+      expect(runs.indexOf("")).toBe(order.includes("") ? runs.length - 1 : -1);
       // every scored criterion stands under a heading of the profile, and every heading holds one
       for (const { valueFunction, heading } of read.criteria)
         if (valueFunction.kind !== "none") expect(read.headings.map(({ id }) => id)).toContain(heading);
@@ -92,7 +125,7 @@ describe("profiles", () => {
 
   test("keep the source of every figure that they change", () => {
     for (const profile of profiles)
-      for (const { entry, changes = {} } of profile.entries)
+      for (const { entry, changes } of profile.entries)
         if (changes.valueFunction !== undefined) expect([entry, changes.source]).toEqual([entry, expect.any(String)]);
     const [elementary] = profiles.filter(({ id }) => id === "elementary");
     if (elementary === undefined) throw new Error("a profile");
@@ -103,17 +136,22 @@ describe("profiles", () => {
 });
 
 describe("adding beside what stands there", () => {
-  const now = { criteria: requirements.criteria, headings: requirements.headings ?? [] };
+  const now = { criteria: fiveCriteria, headings: [] };
 
   test("changes nothing of it, and moves no weight", () => {
-    const before = requirementsSchema.parse(requirements).criteria.map(({ weight }) => weight);
+    const before = requirementsSchema
+      .parse({ ...requirements, criteria: fiveCriteria })
+      .criteria.map(({ weight }) => weight);
     for (const profile of profiles) {
       const { result, added, passedOver } = withProfile(now, profile);
       expect(result.criteria.slice(0, now.criteria.length)).toEqual(now.criteria);
       expect(result.headings).toEqual(now.headings);
       expect(added.every(({ weight }) => weight === "0")).toBe(now.criteria.length > 0);
       expect(added.length + passedOver.length).toBe(profile.entries.length);
-      for (const { measure } of added) expect(judgingAlready(now.criteria, measure)).toBeNull();
+      const entries = profileEntries(profile);
+      for (const { measure } of added)
+        for (const entry of entries.filter(({ criterion }) => criterion.measure === measure))
+          expect(judgingAlready(now.criteria, entry)).toBeNull();
       const read = requirementsSchema.parse({ ...requirements, ...result });
       expect(read.criteria.slice(0, before.length).map(({ weight }) => weight)).toEqual(before);
     }

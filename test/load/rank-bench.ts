@@ -1,28 +1,10 @@
 // Time for the ranks of 20 bids on 40 criteria over 100,000 draws: `npm run bench:ranks`. Prints figures and judges nothing.
-import { type Comparison, type CriterionValue, rankAcceptability, type WeightChoice } from "#lib/robustness";
-import { drawnToEnd, namedStream } from "#lib/sampling";
+import { rankAcceptability } from "#lib/robustness";
+import { drawnToEnd } from "#lib/sampling";
+import { bids, choices, criteria, doubts, draws, rankComparison } from "./rank-comparison";
+import { withRankWorker } from "./rank-worker";
 
-const [bids, criteria, draws, runs] = [20, 40, 100_000, 7];
-const stream = namedStream(1, "bench");
-const points = Array.from({ length: criteria }, () => 10 + 90 * stream.nextShare());
-const sum = points.reduce((total, one) => total + one, 0);
-
-/** Values of which the given part is in doubt. */
-function comparison(inDoubt: number): Comparison {
-  const value = (): CriterionValue => {
-    const [one, other] = [stream.nextShare(), stream.nextShare()];
-    if (stream.nextShare() >= inDoubt) return { kind: "known", value: one };
-    return { kind: "between", low: Math.min(one, other), high: Math.max(one, other) };
-  };
-  return {
-    criteria: points.map((_, at) => `criterion ${at}`),
-    shares: points.map((one) => one / sum),
-    bids: Array.from({ length: bids }, (_, at) => ({
-      ...{ bid: `bid ${at}`, standing: "in" },
-      values: points.map(value),
-    })),
-  };
-}
+const runs = 7;
 
 /** Milliseconds of the processor, helpers of the engine among them, and of the clock. */
 function timed(work: () => unknown): Readonly<{ processor: number; clock: number }> {
@@ -34,23 +16,39 @@ function timed(work: () => unknown): Readonly<{ processor: number; clock: number
 
 const median = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
-const choices: readonly WeightChoice[] = [
-  { kind: "any" },
-  { kind: "owners-order" },
-  { kind: "near-owners", concentration: 40 },
-];
+const padded = (milliseconds: number): string => milliseconds.toFixed(0).padStart(5);
+const head = (kind: string, inDoubt: number): string =>
+  `  ${kind.padEnd(13)} ${String(100 * inDoubt).padStart(3)} % of values in doubt:`;
+
 console.log(
-  `Ranks of ${bids} bids × ${criteria} criteria over ${draws.toLocaleString("en-US")} draws, medians of ${runs}`,
+  `Ranks of ${bids} bids × ${criteria} criteria over ${draws.toLocaleString("en-US")} draws, medians of ${runs}\nIn Node`,
 );
-for (const inDoubt of [0, 0.25, 1]) {
-  const that = comparison(inDoubt);
+for (const inDoubt of doubts) {
+  const that = rankComparison(inDoubt);
   for (const weights of choices) {
     const times = Array.from({ length: runs }, (_, seed) =>
       timed(() => drawnToEnd(rankAcceptability(that, { weights, seed, draws }))),
     );
     const [processor, clock] = [median(times.map((one) => one.processor)), median(times.map((one) => one.clock))];
     console.log(
-      `  ${weights.kind.padEnd(13)} ${String(100 * inDoubt).padStart(3)} % of values in doubt: ${processor.toFixed(0).padStart(5)} ms of the processor, ${clock.toFixed(0).padStart(5)} ms by the clock`,
+      `${head(weights.kind, inDoubt)} ${padded(processor)} ms of the processor, ${padded(clock)} ms by the clock`,
     );
   }
 }
+
+const inBrowser = await withRankWorker(async ({ run, cancelled }) => {
+  console.log("In the worker of the page, each run in a worker of its own, from its start to its outcome");
+  for (const inDoubt of doubts) {
+    const that = rankComparison(inDoubt);
+    for (const weights of choices) {
+      const outcomes: Awaited<ReturnType<typeof run>>[] = [];
+      for (let at = 0; at < runs; at += 1) outcomes.push(await run(that, weights, draws));
+      const times = outcomes.map(({ milliseconds }) => milliseconds);
+      console.log(
+        `${head(weights.kind, inDoubt)} ${padded(median(times))} ms by the clock, slowest ${padded(Math.max(...times))} ms, ${outcomes[0]?.reports} reports`,
+      );
+    }
+  }
+  console.log(`  cancelled in the page: ${padded(await cancelled())} ms until it says so`);
+});
+if (inBrowser === null) console.log("The worker of the page was not measured: no Chromium was found.");

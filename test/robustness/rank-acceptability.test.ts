@@ -114,7 +114,7 @@ describe("rankAcceptability", () => {
       { kind: "near-owners", concentration: usualConcentration },
     ] as const) {
       const { bids: found } = ranked(on([0.7, 0.3, 0], bid("a", 1, 0.5, 0), bid("b", 0.5, 0.6, 1)), 500, weights);
-      for (const { centralWeights } of found) expect(centralWeights?.[2] ?? 0).toBe(0);
+      for (const { centralWeights } of found) expect(centralWeights?.[2]?.value ?? 0).toBe(0);
     }
   });
 
@@ -124,7 +124,8 @@ describe("rankAcceptability", () => {
       2000,
       { kind: "owners" },
     );
-    for (const [at, share] of [0.7, 0.3].entries()) expect(found.bids[0]?.centralWeights?.[at]).toBeCloseTo(share, 12);
+    for (const [at, share] of [0.7, 0.3].entries())
+      expect(found.bids[0]?.centralWeights?.[at]?.value).toBeCloseTo(share, 12);
     // a has 0.66; b has 0.7 u + 0.15, so a leads for u < 0.51 / 0.7
     expect(Math.abs((found.bids[0]?.places[0]?.value ?? 0) - 0.51 / 0.7)).toBeLessThan(0.04);
   });
@@ -165,6 +166,19 @@ describe("rankAcceptability", () => {
     // four standard errors of a share of 0.95 in 600 runs are 21
     expect(Math.abs(byError - 570)).toBeLessThan(21);
     expect(Math.abs(byEnds - 570)).toBeLessThan(21);
+  });
+
+  // exact: the centre of the weights above 4/7 is 11/14
+  test("states errors of central weights that hold the exact centre about 95 times in 100", () => {
+    const that = on([0.5, 0.5], bid("a", 1, 0), bid("b", 0.4, 0.8));
+    let held = 0;
+    for (let seed = 0; seed < 600; seed += 1) {
+      const centre = ranked(that, 400, { kind: "any" }, seed).bids[0]?.centralWeights?.[0];
+      if (centre === undefined) throw new Error("a bid that is first somewhere");
+      if (Math.abs(centre.value - 11 / 14) <= 1.96 * centre.standardError) held += 1;
+    }
+    // four standard errors of a share of 0.95 in 600 runs are 21
+    expect(Math.abs(held - 570)).toBeLessThanOrEqual(22);
   });
 
   test("refuses values that don't match the criteria", () => {

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { ratingMeasure } from "../rating-measure";
 import type { CriterionText } from "../schema";
 import type { headingsSchema } from "../weights/schema";
 import { library } from "./library";
@@ -17,9 +18,15 @@ export type Addition = Readonly<{
   passedOver: readonly Readonly<{ label: string; judgedBy: string }>[];
 }>;
 
-/** The criterion that judges a measure already; null where none does. */
-export const judgingAlready = (criteria: readonly CriterionText[], measure: string): CriterionText | null =>
-  criteria.find((criterion) => criterion.measure === measure) ?? null;
+/**
+ * The criterion that judges the matter of an entry already; null where none does. Ratings are all by one measure, so
+ * there the entry is known again by its id.
+ */
+export const judgingAlready = (
+  criteria: readonly CriterionText[],
+  { id, criterion: { measure } }: Pick<LibraryEntry, "id" | "criterion">,
+): CriterionText | null =>
+  criteria.find((one) => one.measure === measure && (measure !== ratingMeasure.id || one.id === id)) ?? null;
 
 function freeId(wanted: string, taken: readonly string[]): string {
   if (!taken.includes(wanted)) return wanted;
@@ -50,7 +57,7 @@ export function withEntry(
 }
 
 /** The entry of the library as a profile has it. */
-function ofProfile({ entry, points, changes = {} }: ProfileEntry): LibraryEntry {
+function ofProfile({ entry, points, changes }: ProfileEntry): LibraryEntry {
   const found = library.find(({ id }) => id === entry);
   if (found === undefined) throw new RangeError(`no criterion ${entry} in the library`);
   return { ...found, points, criterion: { ...found.criterion, ...changes } };
@@ -77,7 +84,7 @@ export function withProfile(now: CriteriaText, profile: Profile): Addition {
   const added: Addition["added"][number][] = [];
   const passedOver: Addition["passedOver"][number][] = [];
   for (const entry of entries) {
-    const judging = judgingAlready(result.criteria, entry.criterion.measure);
+    const judging = judgingAlready(result.criteria, entry);
     if (judging === null) {
       const more = withEntry(result, entry);
       result = more.result;

@@ -49,7 +49,7 @@ export type ProfileEntry = Readonly<{
   entry: string;
   points: string;
   /** Rules that differ for this use, with their own source. */
-  changes?: Readonly<Partial<Pick<LibraryEntry["criterion"], "gate" | "valueFunction" | "source" | "evidence">>>;
+  changes: Readonly<Partial<Pick<LibraryEntry["criterion"], "gate" | "valueFunction" | "source" | "evidence">>>;
 }>;
 
 /** A full set of criteria for one kind of use, as a starting point. */

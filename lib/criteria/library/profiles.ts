@@ -1,231 +1,206 @@
-import type { Profile, ProfileEntry } from "./model";
+import { library } from "./library";
+import type { LibraryHeading, Profile, ProfileEntry } from "./model";
+import { fromMemory, nowhere, quoted, shownBy } from "./terms";
 
-const entry = (id: string, points: string, changes: NonNullable<ProfileEntry["changes"]> = {}): ProfileEntry => ({
-  entry: id,
-  points,
-  changes,
-});
+/** A heading with its points, and those of the criteria under it. */
+type Weighed = readonly [points: string, of: Readonly<Record<string, string>>];
 
-const notLaidDown = { says: "What counts for how much is nowhere laid down.", source: "", standing: "none" } as const;
-const atEachPoint = {
-  says: "Football fields are tested at set points, each below 200 g.",
-  source: "ASTM F1936; that it holds at each point from memory",
-  standing: "quoted",
-} as const;
-const footballRanges = {
-  says: "Ranges for shock absorption, deformation, rotational resistance and the ball.",
-  source: "FIFA Quality programme",
-  standing: "quoted",
-} as const;
-const rugbyHeight = {
-  says: "Head injury criterion at most 1000 in a fall from 1.3 m.",
-  source: "World Rugby, Regulation 22",
-  standing: "quoted",
-} as const;
+type ProfileTerms = Pick<Profile, "id" | "label" | "use" | "founded"> &
+  Readonly<{
+    weights: Readonly<Partial<Record<LibraryHeading, Weighed>>>;
+    /** Rules that differ from the library for this use. */
+    changes?: Readonly<Record<string, ProfileEntry["changes"]>>;
+  }>;
+
+/** What is asked of every field, whatever is played on it: it only gates. */
+const gatesOfEveryField: readonly string[] = [
+  "shock-layer-under-light-infill",
+  "infiltration",
+  "lead",
+  "aromatic-hydrocarbons",
+  "fluorine",
+];
+
+/** Criteria under their headings, the gates of a heading after them; gates of no heading of the profile come last. */
+function profile({ weights, changes = {}, ...named }: ProfileTerms): Profile {
+  const headings = Object.entries(weights) as [LibraryHeading, Weighed][];
+  const gates = library.filter(({ id }) => gatesOfEveryField.includes(id));
+  const entries = [
+    ...headings.flatMap(([id, [, of]]) => [
+      ...Object.entries(of),
+      ...gates.filter(({ heading }) => heading === id).map((gate) => [gate.id, "0"] as const),
+    ]),
+    ...gates.filter(({ heading }) => !(heading in weights)).map((gate) => [gate.id, "0"] as const),
+  ];
+  return {
+    ...named,
+    headings: headings.map(([id, [points]]) => ({ id, points })),
+    entries: entries.map(([entry, points]) => ({ entry, points, changes: changes[entry] ?? {} })),
+  };
+}
+
+const notLaidDown = nowhere("What counts for how much is nowhere laid down.");
+const atEachPoint = quoted(
+  "Football fields are tested at set points, each below 200 g.",
+  "ASTM F1936; that it holds at each point from memory",
+);
+const footballRanges = quoted(
+  "Ranges for shock absorption, deformation, rotational resistance and the ball.",
+  "FIFA Quality programme",
+);
+const rugbyHeight = quoted("Head injury criterion at most 1000 in a fall from 1.3 m.", "World Rugby, Regulation 22");
+const guideline = "a guideline of the trade";
 
 /** A fall height that has to be reached. */
 const requiredFallHeight = {
   gate: { kind: "at-least", limit: "1.3 m" },
   valueFunction: { kind: "more-is-better", worst: "1.3 m", best: "1.8 m" },
   source: "1.3 m: World Rugby, Regulation 22. In full from: the owner’s.",
-  evidence: { least: "accredited-laboratory", shortfall: "ask-first", discount: "" },
+  evidence: shownBy("accredited-laboratory", "ask-first"),
 } as const;
-
-/** What is asked of every field, whatever is played on it: it only gates. */
-const healthGates = [entry("lead", "0"), entry("aromatic-hydrocarbons", "0"), entry("fluorine", "0")] as const;
 
 /** Sets of criteria for five kinds of use. They are starting points: every figure is the owner's to change. */
 export const profiles: readonly Profile[] = [
-  {
+  profile({
     id: "football",
     label: "American football",
     use: "A field for American football, tackled and fallen on, used by one or two teams.",
-    founded: [
-      atEachPoint,
-      { says: "At most 165 g by the same method.", source: "a guideline of the trade", standing: "memory" },
-      notLaidDown,
-    ],
-    headings: [
-      { id: "impact", points: "40" },
-      { id: "footing", points: "10" },
-      { id: "infill", points: "15" },
-      { id: "water-heat", points: "5" },
-      { id: "warranty", points: "10" },
-      { id: "cost", points: "20" },
-    ],
-    entries: [
-      entry("impact-as-new", "30"),
-      entry("impact-last-year", "30"),
-      entry("impact-worst-point", "20"),
-      entry("fall-height", "10"),
-      entry("depth-margin", "10"),
-      entry("shock-layer-under-light-infill", "0"),
-      entry("rotational-resistance", "60"),
-      entry("abrasion", "40"),
-      entry("infill-mass", "50"),
-      entry("mineral-share", "15"),
-      entry("submerged-mass", "35"),
-      entry("infiltration", "0"),
-      entry("surface-heat", "10"),
-      ...healthGates,
-      entry("warranty-length", "40"),
-      entry("warranted-hardness", "40"),
-      entry("oldest-reference-field", "20"),
-      entry("upkeep-hours", "20"),
-      entry("annual-cost", "80"),
-    ],
-  },
-  {
+    founded: [atEachPoint, fromMemory("At most 165 g by the same method.", guideline), notLaidDown],
+    weights: {
+      impact: [
+        "40",
+        {
+          "impact-as-new": "30",
+          "impact-last-year": "30",
+          "impact-worst-point": "20",
+          "fall-height": "10",
+          "depth-margin": "10",
+        },
+      ],
+      footing: ["10", { "rotational-resistance": "60", abrasion: "40" }],
+      infill: ["15", { "infill-mass": "50", "mineral-share": "15", "submerged-mass": "35" }],
+      "water-heat": ["5", { "surface-heat": "10" }],
+      warranty: [
+        "10",
+        {
+          "warranty-length": "30",
+          "warranted-hardness": "30",
+          "warranty-substance": "20",
+          "oldest-reference-field": "20",
+        },
+      ],
+      cost: ["20", { "upkeep-hours": "20", "annual-cost": "80" }],
+    },
+  }),
+  profile({
     id: "soccer",
     label: "Soccer",
     use: "A field for soccer, where ball and footing count beside falls.",
     founded: [footballRanges, atEachPoint, notLaidDown],
-    headings: [
-      { id: "impact", points: "25" },
-      { id: "footing", points: "30" },
-      { id: "infill", points: "10" },
-      { id: "water-heat", points: "5" },
-      { id: "warranty", points: "10" },
-      { id: "cost", points: "20" },
-    ],
-    entries: [
-      entry("impact-as-new", "40"),
-      entry("impact-last-year", "40"),
-      entry("depth-margin", "20"),
-      entry("shock-layer-under-light-infill", "0"),
-      entry("shock-absorption", "25", { gate: { kind: "within", low: "55 %", high: "70 %" } }),
-      entry("vertical-deformation", "10", { gate: { kind: "within", low: "4 mm", high: "11 mm" } }),
-      entry("rotational-resistance", "30", { gate: { kind: "within", low: "25 N·m", high: "50 N·m" } }),
-      entry("skin-friction", "15"),
-      entry("ball-rebound", "10"),
-      entry("ball-roll", "10"),
-      entry("infill-mass", "50"),
-      entry("mineral-share", "15"),
-      entry("submerged-mass", "35"),
-      entry("infiltration", "0"),
-      entry("surface-heat", "10"),
-      ...healthGates,
-      entry("warranty-length", "50"),
-      entry("warranted-hardness", "30"),
-      entry("reference-fields", "20"),
-      entry("upkeep-hours", "20"),
-      entry("annual-cost", "80"),
-    ],
-  },
-  {
+    weights: {
+      impact: ["25", { "impact-as-new": "40", "impact-last-year": "40", "depth-margin": "20" }],
+      footing: [
+        "30",
+        {
+          "shock-absorption": "25",
+          "vertical-deformation": "10",
+          "rotational-resistance": "30",
+          "skin-friction": "15",
+          "ball-rebound": "10",
+          "ball-roll": "10",
+        },
+      ],
+      infill: ["10", { "infill-mass": "50", "mineral-share": "15", "submerged-mass": "35" }],
+      "water-heat": ["5", { "surface-heat": "10" }],
+      warranty: [
+        "10",
+        { "warranty-length": "35", "warranted-hardness": "25", "warranty-substance": "20", references: "20" },
+      ],
+      cost: ["20", { "upkeep-hours": "20", "annual-cost": "80" }],
+    },
+    changes: {
+      "shock-absorption": { gate: { kind: "within", low: "55 %", high: "70 %" } },
+      "vertical-deformation": { gate: { kind: "within", low: "4 mm", high: "11 mm" } },
+      "rotational-resistance": { gate: { kind: "within", low: "25 N·m", high: "50 N·m" } },
+    },
+  }),
+  profile({
     id: "multi-use",
     label: "Several sports",
     use: "A field for football, soccer, lacrosse and others, with contact and falls on the head.",
     founded: [atEachPoint, rugbyHeight, footballRanges, notLaidDown],
-    headings: [
-      { id: "impact", points: "35" },
-      { id: "footing", points: "15" },
-      { id: "infill", points: "15" },
-      { id: "water-heat", points: "5" },
-      { id: "warranty", points: "10" },
-      { id: "cost", points: "20" },
-    ],
-    entries: [
-      entry("impact-as-new", "25"),
-      entry("impact-last-year", "25"),
-      entry("impact-worst-point", "15"),
-      entry("fall-height", "25", requiredFallHeight),
-      entry("depth-margin", "10"),
-      entry("shock-layer-under-light-infill", "0"),
-      entry("shock-absorption", "35"),
-      entry("rotational-resistance", "40"),
-      entry("abrasion", "25"),
-      entry("infill-mass", "45"),
-      entry("mineral-share", "15"),
-      entry("submerged-mass", "40"),
-      entry("infiltration", "0"),
-      entry("surface-heat", "10"),
-      ...healthGates,
-      entry("warranty-length", "40"),
-      entry("warranted-hardness", "40"),
-      entry("oldest-reference-field", "20"),
-      entry("upkeep-hours", "25"),
-      entry("annual-cost", "75"),
-    ],
-  },
-  {
+    weights: {
+      impact: [
+        "35",
+        {
+          "impact-as-new": "25",
+          "impact-last-year": "25",
+          "impact-worst-point": "15",
+          "fall-height": "25",
+          "depth-margin": "10",
+        },
+      ],
+      footing: ["15", { "shock-absorption": "35", "rotational-resistance": "40", abrasion: "25" }],
+      infill: ["15", { "infill-mass": "45", "mineral-share": "15", "submerged-mass": "40" }],
+      "water-heat": ["5", { "surface-heat": "10" }],
+      warranty: [
+        "10",
+        { "warranty-length": "30", "warranted-hardness": "30", "warranty-substance": "20", references: "20" },
+      ],
+      cost: ["20", { "upkeep-hours": "25", "annual-cost": "75" }],
+    },
+    changes: { "fall-height": requiredFallHeight },
+  }),
+  profile({
     id: "community",
     label: "Community field",
     use: "A public field with long hours, many users and few hands for its upkeep.",
     founded: [
       atEachPoint,
-      {
-        says: "Shock absorption 55 to 70 %, rotational resistance 25 to 50 N·m.",
-        source: "EN 15330-1, surfaces for community football",
-        standing: "memory",
-      },
-      {
-        says: "About one hour of upkeep for ten hours of play.",
-        source: "people of the trade in a magazine for school administration",
-        standing: "quoted",
-      },
+      fromMemory(
+        "Shock absorption 55 to 70 %, rotational resistance 25 to 50 N·m.",
+        "EN 15330-1, surfaces for community football",
+      ),
+      quoted(
+        "About one hour of upkeep for ten hours of play.",
+        "people of the trade in a magazine for school administration",
+      ),
       notLaidDown,
     ],
-    headings: [
-      { id: "impact", points: "25" },
-      { id: "footing", points: "10" },
-      { id: "infill", points: "15" },
-      { id: "water-heat", points: "10" },
-      { id: "health", points: "5" },
-      { id: "warranty", points: "10" },
-      { id: "cost", points: "25" },
-    ],
-    entries: [
-      entry("impact-as-new", "25"),
-      entry("impact-last-year", "50"),
-      entry("depth-margin", "25"),
-      entry("shock-layer-under-light-infill", "0"),
-      entry("shock-absorption", "40"),
-      entry("rotational-resistance", "40"),
-      entry("abrasion", "20"),
-      entry("infill-mass", "45"),
-      entry("submerged-mass", "40"),
-      entry("float-prone-share", "15"),
-      entry("infiltration", "0"),
-      entry("surface-heat", "10"),
-      ...healthGates,
-      entry("infill-loss", "10"),
-      entry("warranty-length", "50"),
-      entry("warranted-hardness", "30"),
-      entry("reference-fields", "20"),
-      entry("upkeep-hours", "40"),
-      entry("annual-cost", "60"),
-    ],
-  },
-  {
+    weights: {
+      impact: ["25", { "impact-as-new": "25", "impact-last-year": "50", "depth-margin": "25" }],
+      footing: ["10", { "shock-absorption": "40", "rotational-resistance": "40", abrasion: "20" }],
+      infill: ["15", { "infill-mass": "45", "submerged-mass": "40", "float-prone-share": "15" }],
+      "water-heat": ["10", { "surface-heat": "10" }],
+      health: ["5", { "infill-loss": "10" }],
+      warranty: [
+        "10",
+        { "warranty-length": "35", "warranted-hardness": "25", "warranty-substance": "20", references: "20" },
+      ],
+      cost: ["25", { "upkeep-hours": "40", "annual-cost": "60" }],
+    },
+  }),
+  profile({
     id: "elementary",
     label: "Elementary school",
     use: "A field for young children, who fall often, sit on it and play without studs.",
     founded: [
-      {
-        says: "At most 165 g, stricter than the 200 g of ASTM F1936.",
-        source: "a guideline of the trade",
-        standing: "memory",
-      },
+      fromMemory("At most 165 g, stricter than the 200 g of ASTM F1936.", guideline),
       rugbyHeight,
-      {
-        says: "At most 100 mg/kg lead in products for children.",
-        source: "law of the United States",
-        standing: "memory",
-      },
+      fromMemory("At most 100 mg/kg lead in products for children.", "law of the United States"),
       notLaidDown,
     ],
-    headings: [
-      { id: "impact", points: "40" },
-      { id: "footing", points: "10" },
-      { id: "infill", points: "10" },
-      { id: "water-heat", points: "15" },
-      { id: "health", points: "5" },
-      { id: "warranty", points: "5" },
-      { id: "cost", points: "15" },
-    ],
-    entries: [
-      entry("impact-as-new", "25", {
+    weights: {
+      impact: ["40", { "impact-as-new": "25", "impact-last-year": "30", "fall-height": "35", "depth-margin": "10" }],
+      footing: ["10", { abrasion: "60", "skin-friction": "40" }],
+      infill: ["10", { "infill-mass": "50", "submerged-mass": "50" }],
+      "water-heat": ["15", { "surface-heat": "10" }],
+      health: ["5", { "infill-loss": "10" }],
+      warranty: ["5", { "warranty-length": "40", "warranted-hardness": "40", "warranty-substance": "20" }],
+      cost: ["15", { "upkeep-hours": "25", "annual-cost": "75" }],
+    },
+    changes: {
+      "impact-as-new": {
         gate: { kind: "at-most", limit: "165 g" },
         valueFunction: {
           kind: "target-window",
@@ -233,26 +208,12 @@ export const profiles: readonly Profile[] = [
         },
         source:
           "Limit: a guideline of the trade, from memory; ASTM F1936 asks for less than 200 g. Window: the owner’s.",
-      }),
-      entry("impact-last-year", "30", {
+      },
+      "impact-last-year": {
         valueFunction: { kind: "less-is-better", best: "110 g", worst: "165 g" },
         source: "Nothing from: a guideline of the trade, from memory. In full up to: the owner’s.",
-      }),
-      entry("fall-height", "35", requiredFallHeight),
-      entry("depth-margin", "10"),
-      entry("shock-layer-under-light-infill", "0"),
-      entry("abrasion", "60"),
-      entry("skin-friction", "40"),
-      entry("infill-mass", "50"),
-      entry("submerged-mass", "50"),
-      entry("infiltration", "0"),
-      entry("surface-heat", "10"),
-      ...healthGates,
-      entry("infill-loss", "10"),
-      entry("warranty-length", "50"),
-      entry("warranted-hardness", "50"),
-      entry("upkeep-hours", "25"),
-      entry("annual-cost", "75"),
-    ],
-  },
+      },
+      "fall-height": requiredFallHeight,
+    },
+  }),
 ];

@@ -21,9 +21,11 @@ import {
   weighingChoices,
   weighingTemplates,
 } from "../../../app/project/[id]/requirements/_components/weighing-rows";
+import { fiveCriteria } from "../../criteria/five-criteria";
 
-const { requirements } = startingProject({ name: "Field", owner: "Owner", baseDate: plainDate("2027-06-01") });
-const { criteria } = requirements; // 30, 20, 15, 25 and 10 points
+const starting = startingProject({ name: "Field", owner: "Owner", baseDate: plainDate("2027-06-01") });
+const criteria = [...fiveCriteria];
+const requirements = { ...starting.requirements, criteria };
 const gating = criteria.map((criterion, at) =>
   at === 0 ? { ...criterion, weight: "0", valueFunction: { kind: "none" as const } } : criterion,
 );

@@ -1,4 +1,4 @@
-import { shortfallRules, valueFunctions } from "#lib/criteria";
+import { ratingMeasure, shortfallRules, valueFunctions } from "#lib/criteria";
 import { evidenceLevels } from "#lib/evaluation";
 import { inSentence } from "#lib/figure";
 import { capitalised } from "../../../../_components/in-words";
@@ -21,15 +21,26 @@ export const scoreAsTyped = (criterion: Pick<CriterionText, "valueFunction">): s
 
 /** What a criterion asks for and does, as typed, in sentences. */
 export function criterionAsTyped(criterion: Omit<CriterionText, "id" | "weight">): readonly string[] {
-  const { gate, evidence } = criterion;
-  const least = evidenceLevels.find(({ level }) => level === evidence.least)?.label ?? evidence.least;
+  return [...rulesAsTyped(criterion), ...proofAsTyped(criterion)].filter((sentence) => sentence !== "");
+}
+
+function rulesAsTyped(criterion: Omit<CriterionText, "id" | "weight">): readonly string[] {
+  const { gate } = criterion;
   const score = scoreAsTyped(criterion);
   return [
     gate.kind === "none" ? "No gate." : `Gate: ${gateAsTyped(gate)}.`,
     score === "" ? "No score." : `Score: ${score}.`,
     askedOfAsTyped(criterion),
+  ];
+}
+
+/** The least evidence and what a shortfall does; people who rate need no proof from themselves. */
+function proofAsTyped({ measure, evidence }: Pick<CriterionText, "measure" | "evidence">): readonly string[] {
+  if (measure === ratingMeasure.id) return [];
+  const least = evidenceLevels.find(({ level }) => level === evidence.least)?.label ?? evidence.least;
+  return [
     `Least evidence that counts: ${inSentence(least)}.`,
     shortfallRules[evidence.shortfall].explanation,
     evidence.shortfall === "discount" ? `Taken off: ${evidence.discount ?? ""} of the points.` : "",
-  ].filter((sentence) => sentence !== "");
+  ];
 }

@@ -42,7 +42,7 @@ function Entry({ entry, add }: { entry: LibraryEntry; add: (addition: Addition, 
   const { criteria, headings } = useTyped();
   const { criterion, limits, method, asked, caution } = entry;
   const { label } = criterion;
-  const judging = judgingAlready(criteria, criterion.measure);
+  const judging = judgingAlready(criteria, entry);
   const addition = withEntry({ criteria, headings }, entry);
   const [added] = addition.added;
   const isWeightless = added?.weight === "0" && criterion.valueFunction.kind !== "none";
@@ -50,7 +50,12 @@ function Entry({ entry, add }: { entry: LibraryEntry; add: (addition: Addition, 
     <details>
       <summary>
         {label}
-        {judging === null ? null : <span className="soft"> judged already by “{judging.label}”</span>}
+        {judging === null ? null : (
+          <span className="soft">
+            {" "}
+            {judging.label === label ? "in the list" : `judged already by “${judging.label}”`}
+          </span>
+        )}
       </summary>
       <div className={styles.entry}>
         <p>{criterion.reason}</p>
@@ -75,10 +80,30 @@ function Entry({ entry, add }: { entry: LibraryEntry; add: (addition: Addition, 
             <li>It starts without weight, so that nothing you have weighed moves. Give it weight below.</li>
           ) : null}
         </ul>
+        <Levels score={criterion.valueFunction} />
         <button type="button" onClick={() => add(addition, `Added “${label}” at the end of the list.`)}>
           Add this criterion<span className="visually-hidden">: {label}</span>
         </button>
       </div>
     </details>
+  );
+}
+
+/** What a rating starts with: each level with what has to be so for it. Nothing for what is not rated. */
+function Levels({ score }: { score: LibraryEntry["criterion"]["valueFunction"] }) {
+  if (score.kind !== "rating") return null;
+  return (
+    <>
+      <h4>Levels</h4>
+      <ol className={styles.levels}>
+        {score.levels.map(({ id, label, description, value }) => (
+          <li key={id}>
+            <strong>{label}</strong> <span className="soft">worth {value}</span>
+            <br />
+            {description}
+          </li>
+        ))}
+      </ol>
+    </>
   );
 }

@@ -59,9 +59,6 @@ function ProfilePreview({
   const name = `the profile “${profile.label}”`;
   return (
     <div className={styles.preview}>
-      <h4>What this rests on</h4>
-      <LimitList limits={profile.founded} />
-      <ProfileTable whole={whole} />
       {isEmpty || beside.passedOver.length === 0 ? null : (
         <p>
           {criteriaInWords(beside.passedOver.length)} of it would be left out, as something is judged by the same
@@ -98,6 +95,9 @@ function ProfilePreview({
           </button>
         )}
       </div>
+      <h4>What this rests on</h4>
+      <LimitList limits={profile.founded} />
+      <ProfileTable whole={whole} />
     </div>
   );
 }

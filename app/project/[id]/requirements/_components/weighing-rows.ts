@@ -120,9 +120,10 @@ export function swingInWords({ valueFunction }: Pick<CriterionText, "valueFuncti
       return `from ${valueFunction.worst} to ${valueFunction.best}`;
     case "target-window":
       return `from ${valueFunction.nothingBelow} or ${valueFunction.nothingAbove} into ${valueFunction.fullFrom} to ${valueFunction.fullTo}`;
+    case "rating":
+      return `from “${valueFunction.levels[0]?.label ?? ""}” to “${valueFunction.levels.at(-1)?.label ?? ""}”`;
     case "steps":
     case "piecewise":
-    case "rating":
       return "from its lowest score to its highest";
   }
 }

@@ -1,6 +1,8 @@
 import type { RankAcceptability } from "#lib/robustness";
+import { DrawnFigure } from "./drawn-figure";
 import type { NamedBid } from "./named-bid";
-import { drawnThings, errorOfHundred, ofHundred } from "./rank-words";
+import { drawnThings } from "./rank-words";
+import styles from "./robustness.module.css";
 
 /** Every place of every bid over the sets of weights, each share with its standard error. */
 export function AcceptabilityTable({ outcome, bids }: { outcome: RankAcceptability; bids: readonly NamedBid[] }) {
@@ -26,12 +28,13 @@ export function AcceptabilityTable({ outcome, bids }: { outcome: RankAcceptabili
       <tbody>
         {rows.map(({ bid, ranks }) => (
           <tr key={bid.id}>
-            <th scope="row">Bid {bid.letter}</th>
-            {ranks.places.map(({ value, standardError }, place) => (
+            <th scope="row" className={styles.bid}>
+              Bid {bid.letter}
+            </th>
+            {ranks.places.map((share, place) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: a place is its index
               <td key={place}>
-                {ofHundred(value)}
-                {standardError > 0 ? <span className="soft"> ± {errorOfHundred(standardError)}</span> : null}
+                <DrawnFigure share={share} />
               </td>
             ))}
           </tr>

@@ -1,7 +1,9 @@
 import { formatShare } from "#lib/evaluation";
 import type { RankAcceptability } from "#lib/robustness";
+import type { Estimate } from "#lib/sampling";
 import { Scroller } from "../../../../../_components/scroller";
 import type { NamedBid } from "./named-bid";
+import { drawnThings } from "./rank-words";
 
 /** For each bid the middle of the weights that put it first, beside the owner's: what one cares for who would choose it. */
 export function CentralWeights({
@@ -19,7 +21,10 @@ export function CentralWeights({
   return (
     <Scroller label="Weights behind each bid, table">
       <table>
-        <caption>The middle of all weights that put a bid first, beside the owner’s</caption>
+        <caption>
+          The middle of all weights that put a bid first, with standard error, beside the owner’s;{" "}
+          {outcome.draws.toLocaleString("en-US")} {drawnThings(outcome.weights)}, seed {outcome.seed}
+        </caption>
         <thead>
           <tr>
             <th scope="col">Criterion</th>
@@ -40,7 +45,7 @@ export function CentralWeights({
               <td className="number">{formatShare(share)}</td>
               {columns.map(({ bid, centralWeights }) => (
                 <td key={bid.id} className="number">
-                  {centralWeights === null ? "never first" : `${Math.round(100 * (centralWeights[row] ?? 0))} %`}
+                  <CentralWeight estimate={centralWeights?.[row]} />
                 </td>
               ))}
             </tr>
@@ -48,5 +53,18 @@ export function CentralWeights({
         </tbody>
       </table>
     </Scroller>
+  );
+}
+
+function CentralWeight({ estimate }: { estimate: Estimate | undefined }) {
+  if (estimate === undefined) return "never first";
+  const { value, standardError } = estimate;
+  return (
+    <>
+      {formatShare(value)}
+      {standardError > 0 && Number.isFinite(standardError) ? (
+        <span className="soft"> ± {Number((100 * standardError).toPrecision(2))} %</span>
+      ) : null}
+    </>
   );
 }

@@ -1,6 +1,7 @@
 import { formatPointSpan, formatPoints, type ValuedBid } from "#lib/evaluation";
 import type { CurrencyCode } from "#lib/quantity";
 import type { NamedBid } from "./named-bid";
+import styles from "./robustness.module.css";
 import { costWords, standingWords } from "./value-words";
 
 /** Points, cost and standing of each bid. */
@@ -34,7 +35,9 @@ export function ValueTable({
       <tbody>
         {valued.map(({ bid, points, least, most, cost, efficient }) => (
           <tr key={bid}>
-            <th scope="row">Bid {bids.find(({ id }) => id === bid)?.letter}</th>
+            <th scope="row" className={styles.bid}>
+              Bid {bids.find(({ id }) => id === bid)?.letter}
+            </th>
             <td className="number">{formatPoints(points)}</td>
             <td className="number">{formatPointSpan({ low: least, high: most })}</td>
             <td className="number">{costWords(cost, currency)}</td>

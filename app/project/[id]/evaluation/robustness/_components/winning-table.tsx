@@ -1,7 +1,9 @@
 import type { RankAcceptability } from "#lib/robustness";
 import { Scroller } from "../../../../../_components/scroller";
+import { DrawnFigure } from "./drawn-figure";
 import type { NamedBid } from "./named-bid";
-import { ofHundred } from "./rank-words";
+import { drawnThings } from "./rank-words";
+import styles from "./robustness.module.css";
 
 /** Bid by bid, in how many sets of weights it is ahead of each other. */
 export function WinningTable({ outcome, bids }: { outcome: RankAcceptability; bids: readonly NamedBid[] }) {
@@ -10,7 +12,8 @@ export function WinningTable({ outcome, bids }: { outcome: RankAcceptability; bi
     <Scroller label="Which bid is ahead of which, table">
       <table>
         <caption>
-          In how many sets of weights the bid of the row is ahead of the bid of the column; a tie is a half
+          In how many of {outcome.draws.toLocaleString("en-US")} {drawnThings(outcome.weights)} the bid of the row is
+          ahead of the bid of the column, with standard error; a tie is a half; seed {outcome.seed}
         </caption>
         <thead>
           <tr>
@@ -25,10 +28,12 @@ export function WinningTable({ outcome, bids }: { outcome: RankAcceptability; bi
         <tbody>
           {rows.map(({ id, letter }) => (
             <tr key={id}>
-              <th scope="row">Bid {letter}</th>
+              <th scope="row" className={styles.bid}>
+                Bid {letter}
+              </th>
               {rows.map((other) => {
                 const pair = outcome.pairs.find(({ bid, against }) => bid === id && against === other.id);
-                return <td key={other.id}>{pair === undefined ? "–" : ofHundred(pair.ahead.value)}</td>;
+                return <td key={other.id}>{pair === undefined ? "–" : <DrawnFigure share={pair.ahead} />}</td>;
               })}
             </tr>
           ))}
