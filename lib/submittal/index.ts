@@ -1,6 +1,6 @@
 export { type DeliveredInfill, deliveredInfill, type WantedInfill, type WeighTicket } from "./delivered-infill";
 export { type DepthReadings, depthReadings, type WantedDepth } from "./depth-readings";
-export type { RegisterItem, SubmittalVersion } from "./model";
+export type { Contract, RegisterItem, SubmittalVersion, SubmittedReport } from "./model";
 export {
   type LineState,
   type RegisterLine,
@@ -11,7 +11,16 @@ export {
 export type { Expected, LaboratoryReport, PrintedAverage, ReportFinding } from "./report-checks/model";
 export { reportChecks, reportFindings } from "./report-checks/report-findings";
 export { type ReviewAction, reviewActions } from "./review-actions";
-export { laboratoryReportSchema, registerSchema, submittedValuesSchema, weighTicketsSchema } from "./schema";
+export {
+  type ContractText,
+  contractSchema,
+  laboratoryReportSchema,
+  registerSchema,
+  type SubmittalText,
+  submittalSchema,
+  weighTicketsSchema,
+} from "./schema";
+export { startingContract } from "./starting-contract";
 export { suggestedAction } from "./suggested-action";
 export {
   type AgainstBid,
@@ -20,3 +29,11 @@ export {
   reviewValue,
   type ValueReview,
 } from "./value-review";
+export {
+  counterpart,
+  type ReportReview,
+  type ReviewRow,
+  type ReviewSetting,
+  reviewReports,
+  reviewVersion,
+} from "./version-review";

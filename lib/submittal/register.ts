@@ -19,12 +19,13 @@ export function startingRegister(
       submittals.map((kind) => ({
         ...empty,
         id: `${id}-${kind}`,
+        from: `${id}-${kind}`,
         item: `${submittalKinds[kind].label}: ${label}`,
         kind,
         clauses: [id],
       })),
     );
-  const ofOwner = asked.map(({ id, item, kind, usedBy }) => ({ ...empty, id, item, kind, clauses: usedBy }));
+  const ofOwner = asked.map(({ id, item, kind, usedBy }) => ({ ...empty, id, from: id, item, kind, clauses: usedBy }));
   return [...ofClauses, ...ofOwner];
 }
 
@@ -44,7 +45,7 @@ const dayNumber = (date: PlainDate): number => Math.round(Date.parse(`${date}T00
 const daysFrom = (from: PlainDate, to: PlainDate): number => dayNumber(to) - dayNumber(from);
 
 /** Days within which a first review is usually answered. @source two weeks, as read in one filed section */
-const usualReviewDays = 14;
+export const usualReviewDays = 14;
 
 function stateOf({ due, versions }: RegisterItem, asOf: PlainDate, reviewDays: number): LineState {
   const last = versions.at(-1);

@@ -32,16 +32,17 @@ export type AgainstBid = Readonly<
 
 /** The review of one value with a comment that may be sent as it is or changed. */
 export type ValueReview = Readonly<{
-  requirement: string;
+  /** Id of the clause; null where none speaks of the value. */
+  requirement: string | null;
   specification: AgainstSpecification;
   bid: AgainstBid;
   cautions: readonly string[];
   comment: string;
 }>;
 
-/** What is held against what. Null where nothing was submitted, or nothing was bid. */
+/** What is held against what. Null where no clause speaks of it, nothing was submitted, or nothing was bid. */
 export type ReviewedValue = Readonly<{
-  requirement: Requirement;
+  requirement: Requirement | null;
   submitted: Claim | null;
   bid: Claim | null;
   /** How far a submitted figure may lie from the bid's and still count as the same, as a share of it. */
@@ -52,6 +53,7 @@ function againstSpecification({
   requirement,
   submitted,
 }: ReviewedValue): AgainstSpecification & Readonly<{ cautions?: readonly string[] }> {
+  if (requirement === null) return { kind: "no-limit" };
   const { limit, subject, method, edition, condition, evidence, tolerance } = requirement;
   if (submitted === null) return { kind: "not-shown", reason: "nothing was handed in for it" };
   if (limit === null || subject?.property === undefined) return { kind: "no-limit" };
@@ -141,6 +143,10 @@ function where({ document, page }: Claim): string {
 }
 
 function specificationSentence({ requirement, submitted }: ReviewedValue, found: AgainstSpecification): string {
+  if (requirement === null)
+    return submitted === null
+      ? ""
+      : `${propertyOf(submitted.property).label}: ${shown(submitted)}${where(submitted)} is noted; no clause speaks of it.`;
   const { label, limit, method } = requirement;
   const name = inSentence(label);
   const asked = limit === null ? "" : limitInWords(limit);
@@ -191,5 +197,5 @@ export function reviewValue(reviewed: ReviewedValue): ValueReview {
   const comment = [specificationSentence(reviewed, specification), bidSentence(reviewed, bid)]
     .filter((sentence) => sentence !== null)
     .join(" ");
-  return { requirement: reviewed.requirement.id, specification, bid, cautions, comment };
+  return { requirement: reviewed.requirement?.id ?? null, specification, bid, cautions, comment };
 }
