@@ -1,5 +1,6 @@
 export { agedResults } from "./aged-results";
 export { type AnswerText, answeredBid } from "./answered-bid";
+export { type AwardedBid, awardedBid } from "./awarded-bid";
 export { bidsAtStart, bidsInWords } from "./bids-in-words";
 export { claimInWords } from "./claim-in-words";
 export type { EvidencedFigure } from "./claimed-figure";
@@ -59,6 +60,7 @@ export { projectRequirements } from "./project-requirements";
 export { type PropertyYears, propertyYears } from "./property-years";
 export { referenceMethod } from "./reference-method";
 export { type PricedReset, priceLineLabels, type ResetPrice, resetPrices } from "./reset-prices";
+export { reviewedRequirements } from "./reviewed-requirements";
 export {
   type AttachmentText,
   type BidText,
@@ -78,6 +80,7 @@ export {
 } from "./schema";
 export { consequenceInWords, shortfallSentences } from "./shortfall-in-words";
 export { startingBid, startingProject } from "./starting-project";
+export { type SubmittalReview, submittalReviews } from "./submittal-reviews";
 export { totalWorking } from "./total-working";
 export { wantedProperties } from "./wanted-properties";
 export { withoutNames } from "./without-names";

@@ -1,7 +1,10 @@
+export { reviewCaution } from "./caution";
 export { type DeliveredInfill, deliveredInfill, type WantedInfill, type WeighTicket } from "./delivered-infill";
 export { type DepthReadings, depthReadings, type WantedDepth } from "./depth-readings";
 export type { Contract, RegisterItem, SubmittalVersion, SubmittedReport } from "./model";
 export {
+  byUrgency,
+  isLate,
   type LineState,
   type RegisterLine,
   registerLine,
@@ -11,6 +14,7 @@ export {
 export type { Expected, LaboratoryReport, PrintedAverage, ReportFinding } from "./report-checks/model";
 export { reportChecks, reportFindings } from "./report-checks/report-findings";
 export { type ReviewAction, reviewActions } from "./review-actions";
+export { reviewLetter } from "./review-letter";
 export {
   type ContractText,
   contractSchema,

@@ -88,7 +88,24 @@ export function registerLine(item: RegisterItem, asOf: PlainDate, reviewDays = u
   return { item, version: item.versions.length, state, sentence: sentenceOf(state) };
 }
 
-const isLate = ({ state }: RegisterLine): boolean =>
+/** From what is late to what is done. */
+const urgency: Readonly<Record<LineState["kind"], number>> = {
+  overdue: 1,
+  "in-review": 2,
+  "to-be-resubmitted": 3,
+  awaited: 4,
+  closed: 5,
+};
+
+/** The lines with what is late ahead, then what waits for an answer, what is to come again, what is awaited and what is done. */
+export const byUrgency = (lines: readonly RegisterLine[]): readonly RegisterLine[] =>
+  lines.toSorted(
+    (one, other) =>
+      (isLate(one) ? 0 : urgency[one.state.kind]) - (isLate(other) ? 0 : urgency[other.state.kind]) ||
+      (one.item.due ?? "9999").localeCompare(other.item.due ?? "9999"),
+  );
+
+export const isLate = ({ state }: RegisterLine): boolean =>
   state.kind === "overdue" || (state.kind === "in-review" && state.daysOverTime > 0);
 
 /** One sentence on the whole register: how many are closed, and which are late, on whose side. */
