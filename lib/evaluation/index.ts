@@ -2,7 +2,7 @@ export { agedResults } from "./aged-results";
 export { type AnswerText, answeredBid } from "./answered-bid";
 export { type AwardedBid, awardedBid } from "./awarded-bid";
 export { bidsAtStart, bidsInWords } from "./bids-in-words";
-export { claimInWords } from "./claim-in-words";
+export { claimDetails, claimedInWords, claimInWords } from "./claim-in-words";
 export type { EvidencedFigure } from "./claimed-figure";
 export { type ConvertedFigure, convertedFigure } from "./converted-figure";
 export { criteriaOf } from "./criteria-of";
@@ -57,6 +57,7 @@ export type { ProjectAct, ProjectKind, ProjectMove, StandingDocuments } from "./
 export { projectRules } from "./procedure/project-rules";
 export { openBefore } from "./procedure/rules/procedure-rule";
 export { projectRequirements } from "./project-requirements";
+export { type PromisedAgainstMeasured, promisedAgainstMeasured } from "./promised-entries";
 export { type PropertyYears, propertyYears } from "./property-years";
 export { referenceMethod } from "./reference-method";
 export { type PricedReset, priceLineLabels, type ResetPrice, resetPrices } from "./reset-prices";

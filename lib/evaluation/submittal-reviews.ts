@@ -1,4 +1,3 @@
-import type { PlainDate } from "#lib/quantity";
 import {
   type RegisterItem,
   type ReportReview,
@@ -20,22 +19,15 @@ export type SubmittalReview = Readonly<{
   suggested: ReviewAction;
 }>;
 
-/**
- * The review of each version of a line of the register against the specification and the bid that was taken.
- * @param asOf the day on which the reports are read
- */
-export function submittalReviews(
-  project: Project,
-  { clauses, versions }: RegisterItem,
-  asOf: PlainDate,
-): readonly SubmittalReview[] {
+/** The review of each version of a line of the register against the specification and the bid that was taken. */
+export function submittalReviews(project: Project, { clauses, versions }: RegisterItem): readonly SubmittalReview[] {
   const { contract = startingContract } = project;
   const requirements = reviewedRequirements(project.requirements);
   const asked = clauses.flatMap((id) => requirements.find((requirement) => requirement.id === id) ?? []);
   const bid = awardedBid(project)?.bid.claims ?? [];
   return versions.map((version) => {
     const rows = reviewVersion(version, { asked, requirements, bid, sameWithin: contract.sameWithin.value });
-    const reports = reviewReports(version.reports, requirements, asOf);
+    const reports = reviewReports(version.reports, requirements, version.received);
     const hasOpen = reports.some(({ findings }) => findings.some(({ severity }) => severity === "needs an answer"));
     const byValues = suggestedAction(rows.map(({ review }) => review));
     const suggested =

@@ -2,6 +2,9 @@ export { reviewCaution } from "./caution";
 export { type DeliveredInfill, deliveredInfill, type WantedInfill, type WeighTicket } from "./delivered-infill";
 export { type DepthReadings, depthReadings, type WantedDepth } from "./depth-readings";
 export type { Contract, RegisterItem, SubmittalVersion, SubmittedReport } from "./model";
+export { type DeviationSetting, type RowFindings, rowFindings } from "./promised/deviations";
+export type { PromiseColumn, PromisedRow, PromiseEntry } from "./promised/model";
+export { columnKey, columnLabel, inColumn, promisedColumns, promisedRows, sharesRow } from "./promised/promised-rows";
 export {
   byUrgency,
   isLate,
@@ -41,3 +44,4 @@ export {
   reviewReports,
   reviewVersion,
 } from "./version-review";
+export { widenedLimit } from "./widened-limit";

@@ -13,6 +13,8 @@ import {
 import { gateDecision } from "#lib/criteria";
 import { intervalOf } from "#lib/quantity";
 import { limitInWords, type Requirement } from "#lib/requirement";
+import { spanChange } from "./span-change";
+import { widenedLimit } from "./widened-limit";
 
 /** How a submitted value stands to a clause of the specification. */
 export type AgainstSpecification = Readonly<
@@ -76,26 +78,12 @@ function againstSpecification({
   const { low, high } = intervalOf(submitted.value.quantity.reading);
   const stray = tolerance?.value ?? 0;
   // a tolerance lets a reading lie beyond the limit by so much; below it the figure is read as if it were that much better
-  const outcome = gateDecision(widened(limit, stray), { low, high });
-  return { kind: outcome.kind, cautions: verdict.cautions };
+  const outcome = gateDecision(widenedLimit(limit, stray), { low, high });
+  return { kind: outcome.kind, cautions: verdict.cautions.map(ofSubmittal) };
 }
 
-/** The limit with its tolerance given to the figure. */
-function widened(limit: NonNullable<Requirement["limit"]>, stray: number): NonNullable<Requirement["limit"]> {
-  const moved = <Q extends Readonly<{ value: number }>>(quantity: Q, by: number): Q => ({
-    ...quantity,
-    value: quantity.value + by,
-  });
-  switch (limit.kind) {
-    case "at-least":
-      return { ...limit, limit: moved(limit.limit, -stray) };
-    case "at-most":
-    case "below":
-      return { ...limit, limit: moved(limit.limit, stray) };
-    case "within":
-      return { ...limit, low: moved(limit.low, -stray), high: moved(limit.high, stray) };
-  }
-}
+/** Cautions are worded for claims of a bid; here the paper that was handed in is what leaves something open. */
+const ofSubmittal = (caution: string): string => caution.replace(/^The bid /, "The submittal ");
 
 function againstBid({ submitted, bid, sameWithin }: ReviewedValue): AgainstBid {
   if (bid === null) return { kind: "not-bid" };
@@ -113,18 +101,8 @@ function againstBid({ submitted, bid, sameWithin }: ReviewedValue): AgainstBid {
   if (bid.value.kind !== "quantity" || submitted.value.kind !== "quantity")
     return { kind: "not-comparable", reason: "One of the two is in words only." };
   const [was, is] = [intervalOf(bid.value.quantity.reading), intervalOf(submitted.value.quantity.reading)];
-  const { direction } = propertyOf(bid.property);
-  const worst = direction === "less" ? ([was.high, is.high] as const) : ([was.low, is.low] as const);
-  const best = direction === "less" ? ([was.low, is.low] as const) : ([was.high, is.high] as const);
-  const change = ([from, to]: readonly [number, number]): number => {
-    const gap = from === to ? 0 : to - from; // both may be open to the same side
-    return Math.abs(gap) <= sameWithin * Math.abs(from) * (1 + 1e-12) ? 0 : direction === "less" ? -gap : gap;
-  };
-  const [atWorst, atBest] = [change(worst), change(best)];
-  if (atWorst === 0 && atBest === 0) return { kind: "as-bid" };
-  if (direction === "none" || direction === "window") return { kind: "differs" };
-  if (atWorst < 0) return { kind: "weaker" };
-  return atWorst > 0 ? { kind: "stronger" } : { kind: atBest > 0 ? "stronger" : "weaker" };
+  const change = spanChange(propertyOf(bid.property).direction, was, is, sameWithin);
+  return { kind: change === "same" ? "as-bid" : change };
 }
 
 /** The value as it was written. */

@@ -81,7 +81,7 @@ export function reviewVersion(
 /** What the checks found in one report of a version. */
 export type ReportReview = Readonly<{ report: SubmittedReport; findings: readonly ReportFinding[] }>;
 
-/** The reports of a version, each held against the clause it is handed in for and the day on which it is read. */
+/** The reports of a version, each held against the clause it is handed in for and the day on which it came. */
 export const reviewReports = (
   reports: readonly SubmittedReport[],
   requirements: readonly Requirement[],

@@ -76,6 +76,12 @@ export const contents = [
     decide: "What the finished field shows, spot by spot and year by year, against what was promised.",
   },
   {
+    slug: "promised",
+    title: "Promised against measured",
+    decide:
+      "What was specified, bid, submitted, accepted and measured since, property by property, and where it parts.",
+  },
+  {
     slug: "attachments",
     title: "Attachments",
     decide: "Which papers the claims rest on, kept as they came, to be opened at the page that is named.",

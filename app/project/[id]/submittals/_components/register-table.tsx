@@ -24,19 +24,19 @@ export function RegisterTable({
         <thead>
           <tr>
             <th scope="col">Item</th>
-            <th scope="col">Kind</th>
-            <th scope="col">Clause</th>
+            <th scope="col">Where it stands</th>
             <th scope="col">Due</th>
             <th scope="col">Received</th>
             <th scope="col" className="number">
               Version
             </th>
-            <th scope="col">Reviewer</th>
             <th scope="col">Action</th>
+            <th scope="col">Reviewer</th>
             <th scope="col" className="number">
               Days open
             </th>
-            <th scope="col">Where it stands</th>
+            <th scope="col">Kind</th>
+            <th scope="col">Clause</th>
           </tr>
         </thead>
         <tbody>
@@ -48,15 +48,7 @@ export function RegisterTable({
                 <th scope="row" className={styles.item}>
                   <Link href={`/project/${project}/submittals/lines/${item.id}`}>{item.item}</Link>
                 </th>
-                <td>{kindInWords(item.kind)}</td>
-                <td>{item.clauses.map(clauseLabel).join(", ") || "–"}</td>
-                <td className={styles.date}>{item.due ?? "–"}</td>
-                <td className={styles.date}>{last?.received ?? "–"}</td>
-                <td className="number">{version === 0 ? "–" : version}</td>
-                <td>{last?.reviewer || "–"}</td>
-                <td>{actionInWords(line) || "–"}</td>
-                <td className="number">{daysOpen(state) ?? "–"}</td>
-                <td className={isLate(line) ? styles.late : undefined}>
+                <td className={`${styles.state} ${isLate(line) ? styles.late : ""}`}>
                   {isLate(line) ? (
                     <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" className={styles.mark}>
                       {statusMarks["falls short"]}
@@ -64,6 +56,14 @@ export function RegisterTable({
                   ) : null}
                   {sentence}
                 </td>
+                <td className={styles.date}>{item.due ?? "–"}</td>
+                <td className={styles.date}>{last?.received ?? "–"}</td>
+                <td className="number">{version === 0 ? "–" : version}</td>
+                <td>{actionInWords(line) || "–"}</td>
+                <td>{last?.reviewer || "–"}</td>
+                <td className="number">{daysOpen(state) ?? "–"}</td>
+                <td>{kindInWords(item.kind)}</td>
+                <td>{item.clauses.map(clauseLabel).join(", ") || "–"}</td>
               </tr>
             );
           })}

@@ -35,7 +35,7 @@ export default async function SubmittalPage({ params }: Props) {
   const today = plainDate(new Date().toISOString().slice(0, 10));
   const requirements = reviewedRequirements(project.requirements);
   const award = awardedBid(project);
-  const reviews = submittalReviews(project, item, today);
+  const reviews = submittalReviews(project, item);
   const papers = { project: id, attachments };
   const asked = requirements.flatMap(({ id: clause, subject }) =>
     item.clauses.includes(clause) && subject?.property !== undefined ? [subject.property] : [],

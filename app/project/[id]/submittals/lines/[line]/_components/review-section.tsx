@@ -1,5 +1,5 @@
 import { type Claim, methodOf, propertyOf } from "#lib/claim";
-import { claimInWords, type SubmittalReview } from "#lib/evaluation";
+import { claimDetails, claimedInWords, type SubmittalReview } from "#lib/evaluation";
 import { limitInWords, type Requirement } from "#lib/requirement";
 import { type RegisterItem, reviewActions, reviewLetter } from "#lib/submittal";
 import { Scroller } from "../../../../../../_components/scroller";
@@ -39,11 +39,11 @@ export function ReviewSection({
             <thead>
               <tr>
                 <th scope="col">Property</th>
+                <th scope="col">Against the specification</th>
+                <th scope="col">Against the bid</th>
                 <th scope="col">Specified</th>
                 <th scope="col">Bid</th>
                 <th scope="col">Submitted</th>
-                <th scope="col">Against the specification</th>
-                <th scope="col">Against the bid</th>
               </tr>
             </thead>
             <tbody>
@@ -52,13 +52,13 @@ export function ReviewSection({
                 return (
                   <tr key={key}>
                     <th scope="row">{nameOf(requirement, submitted)}</th>
-                    <td>{specified(requirement)}</td>
-                    <td>{bid === null ? "–" : <Stated claim={bid} papers={bidPapers} />}</td>
-                    <td>{submitted === null ? "–" : <Stated claim={submitted} papers={submittedPapers} />}</td>
                     <td>{word === null ? "no limit" : <Status word={word} />}</td>
                     <td>
                       <AgainstBidWord of={found.bid.kind} />
                     </td>
+                    <td>{specified(requirement)}</td>
+                    <td>{bid === null ? "–" : <Stated claim={bid} papers={bidPapers} />}</td>
+                    <td>{submitted === null ? "–" : <Stated claim={submitted} papers={submittedPapers} />}</td>
                   </tr>
                 );
               })}
@@ -139,7 +139,7 @@ function Stated({ claim, papers }: { claim: Claim; papers: Papers }) {
   const { document, page } = claim;
   return (
     <>
-      {claimInWords({ ...claim, document: "", page: "" })}
+      <strong>{claimedInWords(claim)}</strong>, {claimDetails(claim)}
       {document === "" ? null : (
         <>
           <br />
