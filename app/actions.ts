@@ -16,6 +16,7 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
   const store = await projectStore();
   const { brief, requirements, bids, campaigns = [], costing } = file;
   const { recommendation, attachments = [], specification, issues = [], people, procedure, committee } = file;
+  const { contract, submittals = [] } = file;
   const outcome = await store.projects.import(
     {
       name: brief.name,
@@ -34,6 +35,8 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
         ...(people === undefined ? [] : [{ kind: "people", body: { people } } as const]),
         ...(procedure === undefined ? [] : [{ kind: "procedure", body: procedure } as const]),
         ...(committee === undefined ? [] : committeeDocuments(committee)),
+        ...(contract === undefined ? [] : [{ kind: "contract", body: contract } as const]),
+        ...submittals.map(({ id, ...body }) => ({ kind: "submittal", id, body }) as const),
       ],
     },
     await currentEditor(),

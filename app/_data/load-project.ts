@@ -5,6 +5,7 @@ import { evaluate, type Project, type StandingDocuments, withoutNames } from "#l
 import { startingProcedure } from "#lib/procedure";
 import { nothingWritten } from "#lib/recommendation";
 import { startingSpecification } from "#lib/requirement";
+import { startingContract } from "#lib/submittal";
 import { readersNames } from "../_names";
 import { projectStore } from "./store";
 
@@ -25,6 +26,8 @@ export const loadProject = cache(async (id: string) => {
   const [committee] = stored.documents.committee;
   const { bid: bids, campaign: campaigns, attachment: attachments, issue: issues } = stored.documents;
   const { scoresheet: scoresheets, "sealed-prices": sealedPrices } = stored.documents;
+  const [contract] = stored.documents.contract;
+  const { submittal: submittals } = stored.documents;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
   const stages = procedure?.model ?? startingProcedure;
@@ -42,11 +45,14 @@ export const loadProject = cache(async (id: string) => {
       ...(committee?.model ?? startingCommittee),
       sheets: openSheetsOf(scoresheets.map(({ model }) => model)),
     },
+    contract: contract?.model ?? startingContract,
+    submittals: submittals.map((submittal) => ({ id: submittal.id, ...submittal.model })),
   };
   const documents = {
     ...{ brief, requirements, bids, campaigns, attachments, issues, scoresheets, sealedPrices },
     ...{ costing: costing ?? null, recommendation: recommendation ?? null, specification: specification ?? null },
     ...{ people: people ?? null, procedure: procedure ?? null, committee: committee ?? null },
+    ...{ contract: contract ?? null, submittals },
   };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
   return {

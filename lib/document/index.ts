@@ -38,6 +38,8 @@ export {
   type ReadProjectFile,
   readProjectFile,
 } from "./project-file";
+export { type FactsFrame, printedCloseoutFacts, printedWarrantyFacts } from "./promised/printed-facts";
+export { methodsInWords, promisedCsv, type ToldRow } from "./promised/promised-csv";
 export type { Question } from "./questions";
 export { letterText, type QuestionsLetter, questionsLetter } from "./questions-letter";
 export { printedAddendum } from "./specification/printed-addendum";

@@ -16,6 +16,7 @@ import type { PeopleText } from "#lib/people";
 import type { ProcedureText } from "#lib/procedure";
 import { failed, type Result, succeeded } from "#lib/quantity";
 import type { IssueText, SpecificationText } from "#lib/requirement";
+import type { ContractText, SubmittalText } from "#lib/submittal";
 
 /** What keeps a text from being read as a project file. */
 export type ProjectFileProblem = Readonly<
@@ -89,6 +90,8 @@ export type ProjectTexts = Readonly<{
   procedure: ProcedureText | null;
   committee: CommitteeText | null;
   scoresheets: readonly ScoresheetText[];
+  contract: ContractText | null;
+  submittals: readonly Readonly<{ id: string; text: SubmittalText }>[];
 }>;
 
 /** The sheets that are open: one that is sealed stays out of every file. */
@@ -101,6 +104,7 @@ const openSheets = (scoresheets: readonly ScoresheetText[]): NonNullable<Committ
 export function projectFileOf(texts: ProjectTexts): ProjectFile {
   const { brief, requirements, bids, campaigns, costing, recommendation, attachments } = texts;
   const { id: savedFrom, specification, issues, people, procedure, committee, scoresheets } = texts;
+  const { contract, submittals } = texts;
   const sheets = openSheets(scoresheets);
   return {
     format: "evenfield-project",
@@ -118,6 +122,8 @@ export function projectFileOf(texts: ProjectTexts): ProjectFile {
     ...(people === null ? {} : { people: people.people }),
     ...(procedure === null ? {} : { procedure }),
     ...(committee === null ? {} : { committee: { ...committee, sheets } }),
+    ...(contract === null ? {} : { contract }),
+    ...(submittals.length === 0 ? {} : { submittals: submittals.map(({ id, text }) => ({ id, ...text })) }),
   };
 }
 

@@ -15,7 +15,8 @@ import { oncePer } from "#lib/once";
 const evidenceLabel = (level: EvidenceLevel): string =>
   inSentence(evidenceLevels.find(({ id }) => id === level)?.label ?? level);
 
-function valueInWords({ property: id, value }: Claim): string {
+/** What is claimed, as written; what was chosen from a list by its label. */
+export function claimedInWords({ property: id, value }: Claim): string {
   switch (value.kind) {
     case "quantity":
       return value.quantity.asEntered;
@@ -29,11 +30,10 @@ function valueInWords({ property: id, value }: Claim): string {
   }
 }
 
-/** A claim as it stands in the bid: figure, method, condition, proof, report, document and page. */
-export const claimInWords = oncePer((claim: Claim): string => {
-  const { method, edition, condition, evidence, date, document, page } = claim;
-  const parts = [
-    valueInWords(claim),
+/** What stands behind a claim: method, condition, proof and report, without the value and where it is written. */
+export function claimDetails(claim: Claim): string {
+  const { method, edition, condition, evidence, date } = claim;
+  return [
     method === "not-stated" ? "method not stated" : methodOf(method).designation,
     edition.text === "" ? "" : `edition ${edition.text}`,
     formatCondition(condition),
@@ -41,9 +41,15 @@ export const claimInWords = oncePer((claim: Claim): string => {
     claim.spread === null ? "" : `standard deviation ${claim.spread.asEntered}`,
     evidenceLabel(evidence),
     ...reportInWords({ ...claim, date: date?.text ?? "" }),
-    document,
-    page === "" ? "" : `p. ${page}`,
-  ];
+  ]
+    .filter((part) => part !== "")
+    .join(", ");
+}
+
+/** A claim as it stands in the bid: figure, method, condition, proof, report, document and page. */
+export const claimInWords = oncePer((claim: Claim): string => {
+  const { document, page } = claim;
+  const parts = [claimedInWords(claim), claimDetails(claim), document, page === "" ? "" : `p. ${page}`];
   return parts.filter((part) => part !== "").join(", ");
 });
 

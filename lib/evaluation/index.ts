@@ -1,7 +1,8 @@
 export { agedResults } from "./aged-results";
 export { type AnswerText, answeredBid } from "./answered-bid";
+export { type AwardedBid, awardedBid } from "./awarded-bid";
 export { bidsAtStart, bidsInWords } from "./bids-in-words";
-export { claimInWords } from "./claim-in-words";
+export { claimDetails, claimedInWords, claimInWords } from "./claim-in-words";
 export type { EvidencedFigure } from "./claimed-figure";
 export { type ConvertedFigure, convertedFigure } from "./converted-figure";
 export { criteriaOf } from "./criteria-of";
@@ -57,9 +58,11 @@ export { projectRules } from "./procedure/project-rules";
 export { importRefusal } from "./procedure/rules/import-rule";
 export { openBefore } from "./procedure/rules/procedure-rule";
 export { projectRequirements } from "./project-requirements";
+export { type PromisedAgainstMeasured, promisedAgainstMeasured } from "./promised-entries";
 export { type PropertyYears, propertyYears } from "./property-years";
 export { referenceMethod } from "./reference-method";
 export { type PricedReset, priceLineLabels, type ResetPrice, resetPrices } from "./reset-prices";
+export { reviewedRequirements } from "./reviewed-requirements";
 export {
   type AttachmentText,
   type BidText,
@@ -79,6 +82,7 @@ export {
 } from "./schema";
 export { consequenceInWords, shortfallSentences } from "./shortfall-in-words";
 export { startingBid, startingProject } from "./starting-project";
+export { type SubmittalReview, submittalReviews } from "./submittal-reviews";
 export { totalWorking } from "./total-working";
 export { wantedProperties } from "./wanted-properties";
 export { withoutNames } from "./without-names";

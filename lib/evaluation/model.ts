@@ -29,6 +29,7 @@ import type { Procedure } from "#lib/procedure";
 import type { ExactQuantity, Quantity } from "#lib/quantity";
 import type { AskedSubmittal, Clause, Specification } from "#lib/requirement";
 import type { Distribution } from "#lib/sampling";
+import type { Contract, RegisterItem } from "#lib/submittal";
 import type { EvidencedFigure } from "./claimed-figure";
 import type { InstalledCampaign } from "./latest-depth-grid";
 
@@ -110,6 +111,10 @@ export type Project = Readonly<{
   procedure?: Procedure;
   /** What evaluators handed in and agreed on, as far as it is open; absent where nobody has scored. */
   committee?: Committee;
+  /** What holds after the award; absent where all is as usual. */
+  contract?: Contract;
+  /** What has to be handed in and what came; absent where no register was made. */
+  submittals?: readonly RegisterItem[];
 }>;
 
 /** A paper that is kept, by its id. */

@@ -20,6 +20,7 @@ import {
   reportStrayClauses,
   specificationSchema,
 } from "#lib/requirement";
+import { contractSchema, registerSchema, submittalSchema } from "#lib/submittal";
 import { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 import type { Project } from "./model";
 import { saysPrice } from "./procedure/says-price";
@@ -160,6 +161,8 @@ export const documentSchemas = {
   committee: committeeSchema,
   scoresheet: scoresheetSchema,
   "sealed-prices": sealedPricesSchema,
+  contract: contractSchema,
+  submittal: submittalSchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
@@ -247,6 +250,9 @@ const projectFileFields = z.strictObject({
   procedure: procedureSchema.default(() => procedureSchema.parse({})),
   /** With the sheets that are open; what is sealed stays where it is. */
   committee: committeeInFileSchema.default(() => committeeInFileSchema.parse({})),
+  /** Both absent in files from before submittals were kept. */
+  contract: contractSchema.default(() => contractSchema.parse({})),
+  submittals: registerSchema.default([]),
 });
 
 /** A whole project as one file: text as entered, in one format, to be read by any later version. */

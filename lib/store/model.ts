@@ -16,13 +16,15 @@ export const documentKinds = [
   "committee",
   "scoresheet",
   "sealed-prices",
+  "contract",
+  "submittal",
 ] as const;
 
 export type DocumentKind = (typeof documentKinds)[number];
 
 const once: ReadonlySet<DocumentKind> = new Set([
   ...(["brief", "requirements", "costing", "recommendation", "specification"] as const),
-  ...(["people", "procedure", "committee"] as const),
+  ...(["people", "procedure", "committee", "contract"] as const),
 ]);
 
 /** Kinds that stand once in a project, under their kind as id. */

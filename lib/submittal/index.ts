@@ -1,7 +1,13 @@
+export { reviewCaution } from "./caution";
 export { type DeliveredInfill, deliveredInfill, type WantedInfill, type WeighTicket } from "./delivered-infill";
 export { type DepthReadings, depthReadings, type WantedDepth } from "./depth-readings";
-export type { RegisterItem, SubmittalVersion } from "./model";
+export type { Contract, RegisterItem, SubmittalVersion, SubmittedReport } from "./model";
+export { type DeviationSetting, type RowFindings, rowFindings } from "./promised/deviations";
+export type { PromiseColumn, PromisedRow, PromiseEntry } from "./promised/model";
+export { columnKey, columnLabel, inColumn, promisedColumns, promisedRows, sharesRow } from "./promised/promised-rows";
 export {
+  byUrgency,
+  isLate,
   type LineState,
   type RegisterLine,
   registerLine,
@@ -11,7 +17,17 @@ export {
 export type { Expected, LaboratoryReport, PrintedAverage, ReportFinding } from "./report-checks/model";
 export { reportChecks, reportFindings } from "./report-checks/report-findings";
 export { type ReviewAction, reviewActions } from "./review-actions";
-export { laboratoryReportSchema, registerSchema, submittedValuesSchema, weighTicketsSchema } from "./schema";
+export { reviewLetter } from "./review-letter";
+export {
+  type ContractText,
+  contractSchema,
+  laboratoryReportSchema,
+  registerSchema,
+  type SubmittalText,
+  submittalSchema,
+  weighTicketsSchema,
+} from "./schema";
+export { startingContract } from "./starting-contract";
 export { suggestedAction } from "./suggested-action";
 export {
   type AgainstBid,
@@ -20,3 +36,12 @@ export {
   reviewValue,
   type ValueReview,
 } from "./value-review";
+export {
+  counterpart,
+  type ReportReview,
+  type ReviewRow,
+  type ReviewSetting,
+  reviewReports,
+  reviewVersion,
+} from "./version-review";
+export { widenedLimit } from "./widened-limit";

@@ -19,12 +19,13 @@ export function startingRegister(
       submittals.map((kind) => ({
         ...empty,
         id: `${id}-${kind}`,
+        from: `${id}-${kind}`,
         item: `${submittalKinds[kind].label}: ${label}`,
         kind,
         clauses: [id],
       })),
     );
-  const ofOwner = asked.map(({ id, item, kind, usedBy }) => ({ ...empty, id, item, kind, clauses: usedBy }));
+  const ofOwner = asked.map(({ id, item, kind, usedBy }) => ({ ...empty, id, from: id, item, kind, clauses: usedBy }));
   return [...ofClauses, ...ofOwner];
 }
 
@@ -44,7 +45,7 @@ const dayNumber = (date: PlainDate): number => Math.round(Date.parse(`${date}T00
 const daysFrom = (from: PlainDate, to: PlainDate): number => dayNumber(to) - dayNumber(from);
 
 /** Days within which a first review is usually answered. @source two weeks, as read in one filed section */
-const usualReviewDays = 14;
+export const usualReviewDays = 14;
 
 function stateOf({ due, versions }: RegisterItem, asOf: PlainDate, reviewDays: number): LineState {
   const last = versions.at(-1);
@@ -87,7 +88,24 @@ export function registerLine(item: RegisterItem, asOf: PlainDate, reviewDays = u
   return { item, version: item.versions.length, state, sentence: sentenceOf(state) };
 }
 
-const isLate = ({ state }: RegisterLine): boolean =>
+/** From what is late to what is done. */
+const urgency: Readonly<Record<LineState["kind"], number>> = {
+  overdue: 1,
+  "in-review": 2,
+  "to-be-resubmitted": 3,
+  awaited: 4,
+  closed: 5,
+};
+
+/** The lines with what is late ahead, then what waits for an answer, what is to come again, what is awaited and what is done. */
+export const byUrgency = (lines: readonly RegisterLine[]): readonly RegisterLine[] =>
+  lines.toSorted(
+    (one, other) =>
+      (isLate(one) ? 0 : urgency[one.state.kind]) - (isLate(other) ? 0 : urgency[other.state.kind]) ||
+      (one.item.due ?? "9999").localeCompare(other.item.due ?? "9999"),
+  );
+
+export const isLate = ({ state }: RegisterLine): boolean =>
   state.kind === "overdue" || (state.kind === "in-review" && state.daysOverTime > 0);
 
 /** One sentence on the whole register: how many are closed, and which are late, on whose side. */

@@ -4,7 +4,8 @@ import { listed } from "#lib/figure";
 import { exactField, orNotGiven, plainDateField } from "#lib/quantity";
 import { type SubmittalKind, submittalKinds } from "#lib/requirement";
 import type { WeighTicket } from "./delivered-infill";
-import type { RegisterItem } from "./model";
+import type { Contract, RegisterItem } from "./model";
+import { usualReviewDays } from "./register";
 import type { LaboratoryReport } from "./report-checks/model";
 import { type ReviewAction, reviewActions } from "./review-actions";
 
@@ -25,62 +26,24 @@ const idField = z
 const kinds = Object.keys(submittalKinds) as [SubmittalKind, ...SubmittalKind[]];
 const actions = Object.keys(reviewActions) as [ReviewAction, ...ReviewAction[]];
 
-const versionSchema = z
-  .strictObject({
-    received: plainDateField,
-    reviewer: kept("the reviewer"),
-    action: z
-      .enum(["", ...actions], { error: `Expected an answer: ${listed(actions, "or")}; empty while in review.` })
-      .default(""),
-    answered: orNotGiven(plainDateField).prefault(""),
-  })
-  .superRefine(({ received, action, answered }, context) => {
-    if (answered !== null && answered < received)
-      context.addIssue({
-        code: "custom",
-        path: ["answered"],
-        message: `The answer is dated ${answered}, before the ${received} on which it came in.`,
-      });
-    if (answered !== null && action === "")
-      context.addIssue({
-        code: "custom",
-        path: ["action"],
-        message: "There is a date of an answer and no answer. Choose one, or empty the date.",
-      });
-  })
-  .transform(({ action, ...version }) => ({ ...version, action: action === "" ? null : action }));
-
-/** The register as forms and files hold it; versions stand in the order in which they came. */
-export const registerSchema = z
-  .array(
-    z.strictObject({
-      id: idField,
-      item: z.string().trim().min(1, "Name what is to be handed in.").max(300),
-      kind: z.enum(kinds, { error: `Expected a kind of submittal: ${listed(kinds, "or")}.` }),
-      clauses: z.array(z.string()).max(60).default([]),
-      due: orNotGiven(plainDateField).prefault(""),
-      versions: z.array(versionSchema).max(40, "Expected at most 40 versions.").default([]),
-    }),
-  )
-  .max(400, "Expected at most 400 lines in the register.")
-  .superRefine((items, context) => {
-    for (const [index, { id, versions }] of items.entries()) {
-      if (items.findIndex((other) => other.id === id) !== index)
-        context.addIssue({ code: "custom", path: [index, "id"], message: `Another line has the id “${id}” as well.` });
-      const unordered = versions.findIndex(
-        (version, at) => at > 0 && version.received < (versions[at - 1]?.received ?? ""),
-      );
-      if (unordered > 0)
+/** Reports every entry whose id another entry has already. */
+const eachIdOnce =
+  (what: string) =>
+  (entries: readonly Readonly<{ id: string }>[], context: Pick<z.RefinementCtx, "addIssue">): void => {
+    for (const [index, { id }] of entries.entries())
+      if (entries.findIndex((other) => other.id === id) !== index)
         context.addIssue({
           code: "custom",
-          path: [index, "versions", unordered, "received"],
-          message: "A later version can’t have come in before the one ahead of it.",
+          path: [index, "id"],
+          message: `Another ${what} has the id “${id}” as well.`,
         });
-    }
-  }) satisfies z.ZodType<readonly RegisterItem[], unknown>;
+  };
 
 /** Values of one submittal: claims like those of a bid, so that the two can be held against each other. */
-export const submittedValuesSchema = z.array(claimSchema).max(300, "Expected at most 300 values in one submittal.");
+const submittedValuesSchema = z
+  .array(claimSchema)
+  .max(300, "Expected at most 300 values in one submittal.")
+  .superRefine(eachIdOnce("value"));
 
 const methodField = z.string().transform((read, context) => {
   const method = matchMethod(read);
@@ -142,6 +105,106 @@ export const laboratoryReportSchema = z.strictObject({
     .max(200, "Expected at most 200 averages.")
     .default([]),
 }) satisfies z.ZodType<LaboratoryReport, unknown>;
+
+const submittedReportSchema = laboratoryReportSchema.extend({
+  id: idField,
+  document: kept("a document"),
+  page: kept("a page", 100),
+  clause: kept("a clause", 100),
+});
+
+const versionSchema = z
+  .strictObject({
+    received: plainDateField,
+    reviewer: kept("the reviewer"),
+    values: submittedValuesSchema.default([]),
+    reports: z
+      .array(submittedReportSchema)
+      .max(60, "Expected at most 60 reports in one submittal.")
+      .superRefine(eachIdOnce("report"))
+      .default([]),
+    remarks: z.record(z.string().max(200), kept("a comment", 5000)).default({}),
+    action: z
+      .enum(["", ...actions], { error: `Expected an answer: ${listed(actions, "or")}; empty while in review.` })
+      .default(""),
+    answered: orNotGiven(plainDateField).prefault(""),
+  })
+  .superRefine(({ received, action, answered }, context) => {
+    if (answered !== null && answered < received)
+      context.addIssue({
+        code: "custom",
+        path: ["answered"],
+        message: `The answer is dated ${answered}, before the ${received} on which it came in.`,
+      });
+    if (answered !== null && action === "")
+      context.addIssue({
+        code: "custom",
+        path: ["action"],
+        message: "There is a date of an answer and no answer. Choose one, or empty the date.",
+      });
+  })
+  .transform(({ action, ...version }) => ({ ...version, action: action === "" ? null : action }));
+
+const submittalFields = {
+  item: z
+    .string()
+    .trim()
+    .min(1, "Name what is to be handed in.")
+    .max(300, "Expected a name of at most 300 characters."),
+  kind: z.enum(kinds, { error: `Expected a kind of submittal: ${listed(kinds, "or")}.` }),
+  from: kept("the line of the specification", 200),
+  clauses: z.array(z.string().max(100)).max(60, "Expected at most 60 clauses.").default([]),
+  due: orNotGiven(plainDateField).prefault(""),
+  versions: z.array(versionSchema).max(40, "Expected at most 40 versions.").default([]),
+} as const;
+
+type Refinement = Pick<z.RefinementCtx, "addIssue">;
+
+function inOrder({ versions }: Pick<RegisterItem, "versions">, context: Refinement): void {
+  const unordered = versions.findIndex(
+    (version, at) => at > 0 && version.received < (versions[at - 1]?.received ?? ""),
+  );
+  if (unordered > 0)
+    context.addIssue({
+      code: "custom",
+      path: ["versions", unordered, "received"],
+      message: "A later version can’t have come in before the one ahead of it.",
+    });
+}
+
+/** One line of the register with what came, without its id, which the store or the file gives. Versions in their order. */
+export const submittalSchema = z.strictObject(submittalFields).superRefine(inOrder);
+
+/** The register as files hold it. */
+export const registerSchema = z
+  .array(z.strictObject({ id: idField, ...submittalFields }).superRefine(inOrder))
+  .max(400, "Expected at most 400 lines in the register.")
+  .superRefine(eachIdOnce("line")) satisfies z.ZodType<readonly RegisterItem[], unknown>;
+
+export type SubmittalText = z.input<typeof submittalSchema>;
+
+const wholeDays = z.string().transform((text, context) => {
+  if (/^\s*\d{1,3}\s*$/.test(text) && Number(text) >= 1) return Number(text);
+  context.addIssue({
+    code: "custom",
+    message: `The number of days reads “${text}”. Expected a whole number from 1 to 999.`,
+  });
+  return z.NEVER;
+});
+
+/** What holds after the award. Everything may be left out: it is then as usual. */
+export const contractSchema = z.strictObject({
+  bid: z.string().max(64).default(""),
+  sameWithin: exactField("fraction", { atLeast: [0, "%"], atMost: [50, "%"] }).prefault("2 %"),
+  reviewDays: wholeDays.prefault(String(usualReviewDays)),
+  measured: z
+    .array(claimSchema)
+    .max(300, "Expected at most 300 measured values.")
+    .superRefine(eachIdOnce("value"))
+    .default([]),
+}) satisfies z.ZodType<Contract, unknown>;
+
+export type ContractText = z.input<typeof contractSchema>;
 
 const share = exactField("fraction", { atLeast: [0, "%"], below: [100, "%"] });
 

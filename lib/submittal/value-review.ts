@@ -13,6 +13,8 @@ import {
 import { gateDecision } from "#lib/criteria";
 import { intervalOf } from "#lib/quantity";
 import { limitInWords, type Requirement } from "#lib/requirement";
+import { spanChange } from "./span-change";
+import { widenedLimit } from "./widened-limit";
 
 /** How a submitted value stands to a clause of the specification. */
 export type AgainstSpecification = Readonly<
@@ -32,16 +34,17 @@ export type AgainstBid = Readonly<
 
 /** The review of one value with a comment that may be sent as it is or changed. */
 export type ValueReview = Readonly<{
-  requirement: string;
+  /** Id of the clause; null where none speaks of the value. */
+  requirement: string | null;
   specification: AgainstSpecification;
   bid: AgainstBid;
   cautions: readonly string[];
   comment: string;
 }>;
 
-/** What is held against what. Null where nothing was submitted, or nothing was bid. */
+/** What is held against what. Null where no clause speaks of it, nothing was submitted, or nothing was bid. */
 export type ReviewedValue = Readonly<{
-  requirement: Requirement;
+  requirement: Requirement | null;
   submitted: Claim | null;
   bid: Claim | null;
   /** How far a submitted figure may lie from the bid's and still count as the same, as a share of it. */
@@ -52,6 +55,7 @@ function againstSpecification({
   requirement,
   submitted,
 }: ReviewedValue): AgainstSpecification & Readonly<{ cautions?: readonly string[] }> {
+  if (requirement === null) return { kind: "no-limit" };
   const { limit, subject, method, edition, condition, evidence, tolerance } = requirement;
   if (submitted === null) return { kind: "not-shown", reason: "nothing was handed in for it" };
   if (limit === null || subject?.property === undefined) return { kind: "no-limit" };
@@ -74,26 +78,12 @@ function againstSpecification({
   const { low, high } = intervalOf(submitted.value.quantity.reading);
   const stray = tolerance?.value ?? 0;
   // a tolerance lets a reading lie beyond the limit by so much; below it the figure is read as if it were that much better
-  const outcome = gateDecision(widened(limit, stray), { low, high });
-  return { kind: outcome.kind, cautions: verdict.cautions };
+  const outcome = gateDecision(widenedLimit(limit, stray), { low, high });
+  return { kind: outcome.kind, cautions: verdict.cautions.map(ofSubmittal) };
 }
 
-/** The limit with its tolerance given to the figure. */
-function widened(limit: NonNullable<Requirement["limit"]>, stray: number): NonNullable<Requirement["limit"]> {
-  const moved = <Q extends Readonly<{ value: number }>>(quantity: Q, by: number): Q => ({
-    ...quantity,
-    value: quantity.value + by,
-  });
-  switch (limit.kind) {
-    case "at-least":
-      return { ...limit, limit: moved(limit.limit, -stray) };
-    case "at-most":
-    case "below":
-      return { ...limit, limit: moved(limit.limit, stray) };
-    case "within":
-      return { ...limit, low: moved(limit.low, -stray), high: moved(limit.high, stray) };
-  }
-}
+/** Cautions are worded for claims of a bid; here the paper that was handed in is what leaves something open. */
+const ofSubmittal = (caution: string): string => caution.replace(/^The bid /, "The submittal ");
 
 function againstBid({ submitted, bid, sameWithin }: ReviewedValue): AgainstBid {
   if (bid === null) return { kind: "not-bid" };
@@ -111,18 +101,8 @@ function againstBid({ submitted, bid, sameWithin }: ReviewedValue): AgainstBid {
   if (bid.value.kind !== "quantity" || submitted.value.kind !== "quantity")
     return { kind: "not-comparable", reason: "One of the two is in words only." };
   const [was, is] = [intervalOf(bid.value.quantity.reading), intervalOf(submitted.value.quantity.reading)];
-  const { direction } = propertyOf(bid.property);
-  const worst = direction === "less" ? ([was.high, is.high] as const) : ([was.low, is.low] as const);
-  const best = direction === "less" ? ([was.low, is.low] as const) : ([was.high, is.high] as const);
-  const change = ([from, to]: readonly [number, number]): number => {
-    const gap = from === to ? 0 : to - from; // both may be open to the same side
-    return Math.abs(gap) <= sameWithin * Math.abs(from) * (1 + 1e-12) ? 0 : direction === "less" ? -gap : gap;
-  };
-  const [atWorst, atBest] = [change(worst), change(best)];
-  if (atWorst === 0 && atBest === 0) return { kind: "as-bid" };
-  if (direction === "none" || direction === "window") return { kind: "differs" };
-  if (atWorst < 0) return { kind: "weaker" };
-  return atWorst > 0 ? { kind: "stronger" } : { kind: atBest > 0 ? "stronger" : "weaker" };
+  const change = spanChange(propertyOf(bid.property).direction, was, is, sameWithin);
+  return { kind: change === "same" ? "as-bid" : change };
 }
 
 /** The value as it was written. */
@@ -141,6 +121,10 @@ function where({ document, page }: Claim): string {
 }
 
 function specificationSentence({ requirement, submitted }: ReviewedValue, found: AgainstSpecification): string {
+  if (requirement === null)
+    return submitted === null
+      ? ""
+      : `${propertyOf(submitted.property).label}: ${shown(submitted)}${where(submitted)} is noted; no clause speaks of it.`;
   const { label, limit, method } = requirement;
   const name = inSentence(label);
   const asked = limit === null ? "" : limitInWords(limit);
@@ -191,5 +175,5 @@ export function reviewValue(reviewed: ReviewedValue): ValueReview {
   const comment = [specificationSentence(reviewed, specification), bidSentence(reviewed, bid)]
     .filter((sentence) => sentence !== null)
     .join(" ");
-  return { requirement: reviewed.requirement.id, specification, bid, cautions, comment };
+  return { requirement: reviewed.requirement?.id ?? null, specification, bid, cautions, comment };
 }

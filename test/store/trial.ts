@@ -23,6 +23,8 @@ export const schemas = {
   committee: z.strictObject({ agreed: z.string() }),
   scoresheet: z.strictObject({ scores: z.string() }),
   "sealed-prices": z.strictObject({ sealed: z.string() }),
+  contract: z.strictObject({ bid: z.string() }),
+  submittal: z.strictObject({ item: z.string() }),
 };
 
 export type TrialStore = Store<typeof schemas>;

@@ -17,11 +17,15 @@ const came = (version: Partial<SubmittalVersion> = {}): SubmittalVersion => ({
   reviewer: "Architect",
   action: null,
   answered: null,
+  values: [],
+  reports: [],
+  remarks: {},
   ...version,
 });
 const item = (change: Partial<RegisterItem>): RegisterItem => ({
   id: "a",
   item: "Sample",
+  from: "",
   kind: "sample",
   clauses: ["tuft-bind"],
   due: null,

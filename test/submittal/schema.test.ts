@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { laboratoryReportSchema, registerSchema, submittedValuesSchema, weighTicketsSchema } from "#lib/submittal";
+import { laboratoryReportSchema, registerSchema, weighTicketsSchema } from "#lib/submittal";
 
 type Read = Readonly<{
   success: boolean;
@@ -10,7 +10,7 @@ const line = { id: "a", item: "Sample", kind: "sample" };
 
 describe("the register as text", () => {
   test("needs no more than a name and a kind", () =>
-    expect(registerSchema.parse([line])).toEqual([{ ...line, clauses: [], due: null, versions: [] }]));
+    expect(registerSchema.parse([line])).toEqual([{ ...line, from: "", clauses: [], due: null, versions: [] }]));
 
   test("says what does not fit together", () => {
     expect(messages(registerSchema.safeParse([line, line]))).toEqual(["1.id: Another line has the id “a” as well."]);
@@ -65,7 +65,17 @@ describe("reports, values and tickets as text", () => {
 
   test("values are claims", () =>
     expect(
-      submittedValuesSchema.parse([{ id: "a", property: "tuft-bind", figure: "9 lbf", evidence: "stated" }])[0],
+      registerSchema.parse([
+        {
+          ...line,
+          versions: [
+            {
+              received: "2027-03-05",
+              values: [{ id: "a", property: "tuft-bind", figure: "9 lbf", evidence: "stated" }],
+            },
+          ],
+        },
+      ])[0]?.versions[0]?.values[0],
     ).toMatchObject({ property: "tuft-bind" }));
 
   test("tickets keep what nobody measured apart from dry", () => {

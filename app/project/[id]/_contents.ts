@@ -66,9 +66,20 @@ export const contents = [
     decide: "What the figures support, how firm that is, and what to ask before signing.",
   },
   {
+    slug: "submittals",
+    title: "Submittals",
+    decide: "What has to be handed in and is late, and whether what came is what was specified and what was bid.",
+  },
+  {
     slug: "field-tests",
     title: "Field tests",
     decide: "What the finished field shows, spot by spot and year by year, against what was promised.",
+  },
+  {
+    slug: "promised",
+    title: "Promised against measured",
+    decide:
+      "What was specified, bid, submitted, accepted and measured since, property by property, and where it parts.",
   },
   {
     slug: "attachments",

@@ -13,6 +13,8 @@ export const actOfKind: Readonly<Record<Exclude<ProjectKind, "procedure" | "scor
   issue: "set-criteria",
   costing: "level-costs",
   campaign: "keep-papers",
+  contract: "keep-papers",
+  submittal: "keep-papers",
   recommendation: "keep-papers",
   people: "list-people",
   committee: "agree",

@@ -9,7 +9,7 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
   if (loaded === null) return notHere("project");
   const { brief, requirements, bids, campaigns, costing } = loaded.documents;
   const { recommendation, attachments, specification, issues } = loaded.documents;
-  const { people, procedure, committee, scoresheets } = loaded.documents;
+  const { people, procedure, committee, scoresheets, contract, submittals } = loaded.documents;
   const file = projectFileOf({
     id: project,
     brief: brief.body,
@@ -25,6 +25,8 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
     procedure: procedure?.body ?? null,
     committee: committee?.body ?? null,
     scoresheets: scoresheets.map(({ body }) => body),
+    contract: contract?.body ?? null,
+    submittals: submittals.map(({ id, body }) => ({ id, text: body })),
   });
   return download(
     `${JSON.stringify(file, null, 2)}\n`,

@@ -17,5 +17,7 @@ export const kindLabels: Readonly<Record<RecordedKind, string>> = {
   committee: "Committee",
   scoresheet: "Scoresheet",
   "sealed-prices": "Sealed prices",
+  contract: "What was awarded and what is measured",
+  submittal: "Submittal",
   refusal: "Refused attempts",
 };
