@@ -26,6 +26,13 @@ test("an architect brings an empty project to an issued section, and its first a
   await saved(page);
 
   await test.step("a criterion becomes a clause that is typed once", async () => {
+    await toPage(page, "Requirements");
+    await page.getByLabel("Measure of the next criterion").selectOption({ label: "Impact level as new" });
+    await page.getByRole("button", { name: "Add a criterion" }).click();
+    await page.getByLabel("Gate", { exact: true }).selectOption({ label: "Below" });
+    await page.getByLabel("Limit", { exact: true }).fill("200 g");
+    await page.getByLabel("Reason").fill("A field that starts too hard leaves no room for wear.");
+    await saved(page);
     await toPage(page, "Specification");
     const left = page.getByRole("region", { name: "What the text leaves out" });
     await expect(left).toContainText("ASTM F1936 for impact level as new has no edition.");
