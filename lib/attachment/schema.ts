@@ -1,16 +1,10 @@
 import { z } from "zod";
+import { keptText } from "#lib/entry";
 import { attachmentLimits } from "./limits";
 import { type Attachment, type FileKind, fileKinds } from "./model";
 import { safeName } from "./safe-name";
 
 const kinds = Object.keys(fileKinds) as [FileKind, ...FileKind[]];
-
-const text = (what: string, most: number) =>
-  z
-    .string({ error: `Expected ${what} as text.` })
-    .trim()
-    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`)
-    .default("");
 
 const owned = z.string().max(64);
 
@@ -18,7 +12,7 @@ const owned = z.string().max(64);
 export const attachmentSchema = z
   .strictObject({
     name: z.string().min(1, "Name the file.").max(attachmentLimits.nameCharacters),
-    title: text("the title of the document", 300),
+    title: keptText("the title of the document", 300),
     of: z
       .discriminatedUnion("kind", [
         z.strictObject({ kind: z.literal("project") }),
@@ -30,7 +24,7 @@ export const attachmentSchema = z
     kind: z.enum(kinds, { error: "Expected a kind of file: pdf, png or jpeg." }),
     bytes: z.int("Expected the number of bytes.").min(1).max(attachmentLimits.fileBytes),
     sha256: z.string().regex(/^[0-9a-f]{64}$/, "Expected a SHA-256 of 64 small hexadecimal digits."),
-    note: text("a note", 5000),
+    note: keptText("a note", 5000),
   })
   .superRefine(({ name, kind }, context) => {
     const safe = safeName(name, kind);

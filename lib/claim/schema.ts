@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { idField, keptText } from "#lib/entry";
 import { listed } from "#lib/figure";
 import { type Condition, explainCondition, parseCondition } from "./condition";
 import { type Edition, readEdition } from "./edition";
@@ -35,20 +36,7 @@ const evidenceNames = either(evidenceLevels.map(({ id }) => id));
 /** Longest texts, in characters. */
 const limits = { name: 300, page: 100, label: 60, figure: 200, words: 20_000, note: 5000 };
 
-/** Text that is kept as written, with white space at its ends taken off; empty where nothing is given. */
-const keptText = (what: string, most: number) =>
-  z
-    .string({ error: `Expected ${what} as text.` })
-    .trim()
-    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`)
-    .default("");
-
-const idField = z
-  .string({ error: "Expected an id as text." })
-  .regex(
-    /^[a-z0-9][a-z0-9-]{0,63}$/,
-    "Expected an id of lower-case letters, digits and hyphens, for instance “pile-height-1”.",
-  );
+const id = idField("pile-height-1");
 
 /** A property by its id or label. */
 const propertyField = z
@@ -155,7 +143,7 @@ export const provenanceShape = {
 
 const claimShape = z.strictObject(
   {
-    id: idField,
+    id,
     property: propertyField,
     figure: keptText("a figure", limits.figure),
     method: methodField.prefault("not stated"),

@@ -1,31 +1,24 @@
 import { z } from "zod";
 import { claimFields } from "#lib/claim";
+import { idField, textField } from "#lib/entry";
 import { plainDateField } from "#lib/quantity";
 
-const id = z
-  .string({ error: "Expected an id as text." })
-  .regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of lower-case letters, digits and hyphens.");
-
-const text = (what: string, most: number) =>
-  z
-    .string({ error: `Expected ${what} as text.` })
-    .trim()
-    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`);
+const id = idField("finding-1");
 
 /** A claim as it was entered before an answer changed it: the text of its fields, which nothing reads any more. */
 const earlierClaimSchema = z.strictObject({
   claim: id,
-  fields: z.partialRecord(z.enum(claimFields), text("a field of the claim", 20_000)),
+  fields: z.partialRecord(z.enum(claimFields), textField("a field of the claim", 20_000)),
 });
 
 /** What a bidder answered to a question, and the claims that were amended through it. */
 const answerSchema = z.strictObject({
   id,
   /** The key of the finding that was asked about. */
-  finding: text("the finding", 400).min(1, "Say which finding is answered."),
+  finding: textField("the finding", 400).min(1, "Say which finding is answered."),
   /** The question as it was sent. */
-  asked: text("the question", 5000),
-  answer: text("the answer", 20_000).min(1, "Enter what the bidder answered."),
+  asked: textField("the question", 5000),
+  answer: textField("the answer", 20_000).min(1, "Enter what the bidder answered."),
   received: z.union([z.literal("").transform(() => null), plainDateField]).default(null),
   outcome: z.enum(["settled", "still open"], "Say whether the answer settles the question."),
   amended: z.array(earlierClaimSchema).max(50, "Expected at most 50 amended claims.").default([]),

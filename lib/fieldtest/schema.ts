@@ -1,24 +1,15 @@
 import { z } from "zod";
 import { type MethodId, matchMethod } from "#lib/claim";
+import { idField, keptText } from "#lib/entry";
 import { exactField, orNotGiven, plainDateField } from "#lib/quantity";
 import type { Campaign } from "./model";
 
 /** What one campaign may hold: far more than anybody measures on a field. */
 const campaignLimits = { locations: 400, depths: 2000, text: 300, note: 5000 } as const;
 
-const words = (what: string, most: number = campaignLimits.text) =>
-  z
-    .string({ error: `Expected ${what} as text.` })
-    .trim()
-    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`)
-    .default("");
+const words = (what: string, most: number = campaignLimits.text) => keptText(what, most);
 
-const idField = z
-  .string({ error: "Expected an id as text." })
-  .regex(
-    /^[a-z0-9][a-z0-9-]{0,63}$/,
-    "Expected an id of lower-case letters, digits and hyphens, for instance “location-1”.",
-  );
+const id = idField("location-1");
 
 const methodField = z.string({ error: "Expected a test method as text." }).transform((read, context): MethodId => {
   const method = matchMethod(read);
@@ -38,7 +29,7 @@ const coordinate = exactField("coordinate");
 const temperature = orNotGiven(exactField("temperature")).prefault("");
 
 const locationSchema = z.strictObject({
-  id: idField,
+  id,
   label: words("a name of the location"),
   x: orNotGiven(coordinate).prefault(""),
   y: orNotGiven(coordinate).prefault(""),
@@ -47,7 +38,7 @@ const locationSchema = z.strictObject({
 });
 
 const depthSchema = z.strictObject({
-  id: idField,
+  id,
   x: coordinate,
   y: coordinate,
   depth: exactField("length", { atLeast: [0, "mm"], atMost: [200, "mm"] }),
@@ -118,9 +109,10 @@ export function campaignRules(
 }
 
 /** A campaign as typed, into the model. */
-export const campaignSchema = z
-  .strictObject({ id: idField, ...campaignShape })
-  .superRefine(campaignRules) satisfies z.ZodType<Campaign, unknown>;
+export const campaignSchema = z.strictObject({ id, ...campaignShape }).superRefine(campaignRules) satisfies z.ZodType<
+  Campaign,
+  unknown
+>;
 
 /** What the form and the file hold. */
 export type CampaignInput = z.input<typeof campaignSchema>;

@@ -10,6 +10,7 @@ import {
   readEdition,
 } from "#lib/claim";
 import { type Criterion, type GateRule, gateOrderProblem, gateSchema } from "#lib/criteria";
+import { keptText } from "#lib/entry";
 import { listed } from "#lib/figure";
 import { explainQuantity, inUnit, parseExact } from "#lib/quantity";
 import {
@@ -26,12 +27,7 @@ import { parseTolerance } from "./tolerance";
 
 type Report = Pick<z.RefinementCtx, "addIssue">;
 
-const kept = (what: string, most = 1000) =>
-  z
-    .string({ error: `Expected ${what} as text.` })
-    .trim()
-    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`)
-    .default("");
+const kept = (what: string, most = 1000) => keptText(what, most);
 
 const idField = z
   .string()

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { textField } from "#lib/entry";
 import { explainQuantity, parseQuantity } from "#lib/quantity";
 import { type BlankId, type FilledIn, sectionBlanks } from "./drafting/blanks";
 import { type ChoiceId, type Choices, sectionChoices } from "./drafting/choices";
@@ -11,12 +12,6 @@ import {
   systemOrigins,
 } from "./specification";
 
-const line = (what: string, most: number) =>
-  z
-    .string({ error: `Expected ${what} as text.` })
-    .trim()
-    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`);
-
 const keysOf = <K extends string>(record: Readonly<Record<K, unknown>>) => Object.keys(record) as [K, ...K[]];
 
 const choicesSchema = z.partialRecord(
@@ -26,7 +21,7 @@ const choicesSchema = z.partialRecord(
 
 const filledInSchema = z.partialRecord(
   z.enum(keysOf(sectionBlanks), { error: "Expected an id of the list of blanks." }),
-  line("what is filled in", 300),
+  textField("what is filled in", 300),
 ) satisfies z.ZodType<FilledIn, Partial<Record<BlankId, string>>>;
 
 const origin = z.enum(keysOf(systemOrigins), {
@@ -73,9 +68,9 @@ const mostSystems = 60;
 const systemSchema = (subjects: readonly RequirementSubject[]) =>
   z.strictObject({
     id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "Expected an id of small letters, digits and single hyphens."),
-    label: line("a label", 100).min(1, "Give the system a neutral label, such as “System 1”."),
+    label: textField("a label", 100).min(1, "Give the system a neutral label, such as “System 1”."),
     origin,
-    source: line("the source", 300).default(""),
+    source: textField("the source", 300).default(""),
     figures: figuresSchema(subjects).default([]),
     answers: answersSchema.default([]),
   });
@@ -83,16 +78,16 @@ const systemSchema = (subjects: readonly RequirementSubject[]) =>
 /** What the owner decides about the section. Everything may be left out: it is then as usual. */
 export const specificationSchema = (subjects: readonly RequirementSubject[]) =>
   z.strictObject({
-    number: line("the number of the section", 40)
+    number: textField("the number of the section", 40)
       .min(1, "Give the section its number, for instance 32 18 13.")
       .default(startingSpecification.number),
     related: z
-      .array(line("a related section", 200))
+      .array(textField("a related section", 200))
       .max(40, "Expected at most 40 related sections.")
       .default([...startingSpecification.related]),
     choices: choicesSchema.default({}),
     filledIn: filledInSchema.default({}),
-    names: z.array(line("a name", 100)).max(200, "Expected at most 200 names.").default([]),
+    names: z.array(textField("a name", 100)).max(200, "Expected at most 200 names.").default([]),
     systems: z
       .array(systemSchema(subjects))
       .max(mostSystems, `Expected at most ${mostSystems} systems.`)

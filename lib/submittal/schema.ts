@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { claimSchema, matchMethod, provenanceShape, readEdition } from "#lib/claim";
+import { idField, keptText } from "#lib/entry";
 import { listed } from "#lib/figure";
 import { exactField, orNotGiven, plainDateField } from "#lib/quantity";
 import { type SubmittalKind, submittalKinds } from "#lib/requirement";
@@ -9,19 +10,9 @@ import { usualReviewDays } from "./register";
 import type { LaboratoryReport } from "./report-checks/model";
 import { type ReviewAction, reviewActions } from "./review-actions";
 
-const kept = (what: string, most = 300) =>
-  z
-    .string({ error: `Expected ${what} as text.` })
-    .trim()
-    .max(most, `Expected ${what} of at most ${most.toLocaleString("en-US")} characters.`)
-    .default("");
+const kept = (what: string, most = 300) => keptText(what, most);
 
-const idField = z
-  .string({ error: "Expected an id as text." })
-  .regex(
-    /^[a-z0-9][a-z0-9-]{0,63}$/,
-    "Expected an id of lower-case letters, digits and hyphens, for instance “sample-1”.",
-  );
+const id = idField("sample-1");
 
 const kinds = Object.keys(submittalKinds) as [SubmittalKind, ...SubmittalKind[]];
 const actions = Object.keys(reviewActions) as [ReviewAction, ...ReviewAction[]];
@@ -107,7 +98,7 @@ export const laboratoryReportSchema = z.strictObject({
 }) satisfies z.ZodType<LaboratoryReport, unknown>;
 
 const submittedReportSchema = laboratoryReportSchema.extend({
-  id: idField,
+  id,
   document: kept("a document"),
   page: kept("a page", 100),
   clause: kept("a clause", 100),
@@ -177,7 +168,7 @@ export const submittalSchema = z.strictObject(submittalFields).superRefine(inOrd
 
 /** The register as files hold it. */
 export const registerSchema = z
-  .array(z.strictObject({ id: idField, ...submittalFields }).superRefine(inOrder))
+  .array(z.strictObject({ id, ...submittalFields }).superRefine(inOrder))
   .max(400, "Expected at most 400 lines in the register.")
   .superRefine(eachIdOnce("line")) satisfies z.ZodType<readonly RegisterItem[], unknown>;
 

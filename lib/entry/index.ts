@@ -1,0 +1,1 @@
+export { idField, keptText, textField } from "./text-fields";
