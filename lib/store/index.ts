@@ -1,3 +1,4 @@
+export { type BackupCount, type BackupFault, backUp, explainBackupFault, restore } from "./backup";
 export {
   type ContentFault,
   type Contents,

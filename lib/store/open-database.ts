@@ -2,13 +2,16 @@ import type { Database, Location } from "./database";
 import { openPostgres } from "./postgres";
 import { openSqlite } from "./sqlite";
 
-/** Opens the database and brings its tables up to date; several processes may do so at once. */
-export function openDatabase(location: Location): Promise<Database> {
+/**
+ * Opens the database and brings its tables up to date; several processes may do so at once.
+ * @param upTo the name of the last migration wanted, for data of an earlier version
+ */
+export function openDatabase(location: Location, upTo?: string): Promise<Database> {
   switch (location.kind) {
     case "sqlite":
-      return openSqlite(location.folder);
+      return openSqlite(location.folder, upTo);
     case "postgres":
-      return openPostgres(location.url);
+      return openPostgres(location.url, upTo);
   }
 }
 

@@ -5,14 +5,14 @@ import { migrate } from "./migrate";
 import type { Tables } from "./tables";
 
 /** Opens a PostgreSQL database; the migrator holds an advisory lock, so several processes may start at once. */
-export async function openPostgres(url: string): Promise<Database> {
+export async function openPostgres(url: string, upTo?: string): Promise<Database> {
   const pool = new pg.Pool({ connectionString: url, max: 10, connectionTimeoutMillis: 10_000 });
   // The pool drops a connection that breaks while nobody uses it and opens another when needed; without a listener
   // the event would end the process.
   pool.on("error", (problem) => console.error(`A waiting database connection broke: ${problem.message}`));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   try {
-    await migrate(db);
+    await migrate(db, upTo);
   } catch (problem) {
     await db.destroy();
     throw problem;

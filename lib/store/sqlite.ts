@@ -13,13 +13,13 @@ const fileName = "evenfield.sqlite";
 const waitMilliseconds = 2000;
 const attempts = 8;
 
-export async function openSqlite(folder: string): Promise<Database> {
+export async function openSqlite(folder: string, upTo?: string): Promise<Database> {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const path = join(realpathSync(folder), fileName);
   const file = new SqliteFile(path, { timeout: waitMilliseconds });
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
   try {
-    await inTurn(path, () => patiently(() => prepare(file, db)));
+    await inTurn(path, () => patiently(() => prepare(file, db, upTo)));
   } catch (problem) {
     file.close();
     throw problem;
@@ -32,13 +32,13 @@ export async function openSqlite(folder: string): Promise<Database> {
 }
 
 /** One transaction around all migrations, so that a process killed halfway leaves a file that opens. */
-async function prepare(file: SqliteFile.Database, db: Kysely<Tables>): Promise<void> {
+async function prepare(file: SqliteFile.Database, db: Kysely<Tables>, upTo?: string): Promise<void> {
   file.pragma("journal_mode = WAL");
   file.pragma("synchronous = FULL");
   file.pragma("foreign_keys = ON");
   file.exec("begin immediate");
   try {
-    await migrate(db);
+    await migrate(db, upTo);
     file.exec("commit");
   } catch (problem) {
     if (file.inTransaction) file.exec("rollback");

@@ -1,7 +1,9 @@
 import { afterAll, beforeAll, describe } from "vitest";
+import { backupContract } from "./backup-contract";
 import { contentsContract } from "./contents-contract";
 import { storeContract } from "./contract";
 import { type Cluster, postgresPrograms, query, startCluster } from "./postgres-cluster";
+import { sqliteTrials } from "./sqlite-trial";
 import type { Trial } from "./trial";
 
 const programs = postgresPrograms();
@@ -22,4 +24,6 @@ describe.skipIf(programs === null)("the store over PostgreSQL", { timeout: 120_0
   };
   storeContract(postgresTrial);
   contentsContract(postgresTrial);
+  describe("a backup", () => backupContract(postgresTrial, postgresTrial));
+  describe("a backup of SQLite", () => backupContract(sqliteTrials(), postgresTrial));
 });

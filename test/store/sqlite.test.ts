@@ -1,31 +1,18 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import SqliteFile from "better-sqlite3";
-import { afterAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { backupContract } from "./backup-contract";
 import { contentsContract } from "./contents-contract";
 import { storeContract } from "./contract";
-import { open, type Trial } from "./trial";
+import { sqliteTrials } from "./sqlite-trial";
+import { open } from "./trial";
 
-const folders: string[] = [];
-afterAll(() => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
-});
-
-async function sqliteTrial(): Promise<Trial> {
-  const folder = mkdtempSync(join(tmpdir(), "evenfield-sqlite-"));
-  folders.push(folder);
-  const raw = async (sql: string) => {
-    const file = new SqliteFile(join(folder, "evenfield.sqlite"));
-    file.exec(sql);
-    file.close();
-  };
-  return { location: { kind: "sqlite", folder }, raw };
-}
+const sqliteTrial = sqliteTrials();
 
 describe("the store over SQLite", { timeout: 120_000 }, () => {
   storeContract(sqliteTrial);
   contentsContract(sqliteTrial);
+  describe("a backup", () => backupContract(sqliteTrial, sqliteTrial));
 
   test("keeps its one file in a folder that it makes", async () => {
     const { location } = await sqliteTrial();
