@@ -8,9 +8,10 @@ const saved = (page: Page) => expect(page.locator('[role="status"][data-saving]'
 
 /** Opens a page of the contents; on a phone the list has to be unfolded first. */
 async function contents(page: Page, name: string): Promise<void> {
-  const narrow = page.getByRole("navigation", { name: "Contents" }).getByText("Contents", { exact: true });
-  if (await narrow.isVisible()) await narrow.click();
-  await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name, exact: true }).click();
+  const list = page.getByRole("navigation", { name: "Contents" });
+  const link = list.getByRole("link", { name, exact: true });
+  if (!(await link.isVisible())) await list.getByText("Contents", { exact: true }).click();
+  await link.click();
   await expect(page.getByRole("heading", { level: 1, name })).toBeVisible();
 }
 
@@ -104,13 +105,11 @@ for (const [device, width] of [
     });
 
     await test.step("the paper opens at the page", async () => {
-      await page
-        .getByLabel("Add the papers that were handed in")
-        .setInputFiles({
-          name: "sample report.pdf",
-          mimeType: "application/pdf",
-          buffer: Buffer.from(pdf({ pages: 3 })),
-        });
+      await page.getByLabel("Add the papers that were handed in").setInputFiles({
+        name: "sample report.pdf",
+        mimeType: "application/pdf",
+        buffer: Buffer.from(pdf({ pages: 3 })),
+      });
       await expect(page.getByText("“sample report.pdf”: Kept.")).toBeVisible();
       const table = page.getByRole("table", { name: "Review of version 1" });
       await expect(table.getByRole("link", { name: /^Sample report, page 2/ })).toHaveAttribute(
