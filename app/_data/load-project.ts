@@ -5,7 +5,7 @@ import { evaluate, type Project, type StandingDocuments, withoutNames } from "#l
 import { startingProcedure } from "#lib/procedure";
 import { nothingWritten } from "#lib/recommendation";
 import { startingSpecification } from "#lib/requirement";
-import { startingContract } from "#lib/submittal";
+import { startingContract, startingDelivery } from "#lib/submittal";
 import { readersNames } from "../_names";
 import { projectStore } from "./store";
 
@@ -27,6 +27,7 @@ export const loadProject = cache(async (id: string) => {
   const { bid: bids, campaign: campaigns, attachment: attachments, issue: issues } = stored.documents;
   const { scoresheet: scoresheets, "sealed-prices": sealedPrices } = stored.documents;
   const [contract] = stored.documents.contract;
+  const [delivery] = stored.documents.delivery;
   const { submittal: submittals } = stored.documents;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
@@ -46,13 +47,14 @@ export const loadProject = cache(async (id: string) => {
       sheets: openSheetsOf(scoresheets.map(({ model }) => model)),
     },
     contract: contract?.model ?? startingContract,
+    delivery: delivery?.model ?? startingDelivery,
     submittals: submittals.map((submittal) => ({ id: submittal.id, ...submittal.model })),
   };
   const documents = {
     ...{ brief, requirements, bids, campaigns, attachments, issues, scoresheets, sealedPrices },
     ...{ costing: costing ?? null, recommendation: recommendation ?? null, specification: specification ?? null },
     ...{ people: people ?? null, procedure: procedure ?? null, committee: committee ?? null },
-    ...{ contract: contract ?? null, submittals },
+    ...{ contract: contract ?? null, submittals, delivery: delivery ?? null },
   };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
   return {

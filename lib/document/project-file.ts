@@ -16,7 +16,7 @@ import type { PeopleText } from "#lib/people";
 import type { ProcedureText } from "#lib/procedure";
 import { failed, type Result, succeeded } from "#lib/quantity";
 import type { IssueText, SpecificationText } from "#lib/requirement";
-import type { ContractText, SubmittalText } from "#lib/submittal";
+import type { ContractText, DeliveryText, SubmittalText } from "#lib/submittal";
 
 /** What keeps a text from being read as a project file. */
 export type ProjectFileProblem = Readonly<
@@ -90,6 +90,7 @@ export type ProjectTexts = Readonly<{
   scoresheets: readonly ScoresheetText[];
   contract: ContractText | null;
   submittals: readonly Readonly<{ id: string; text: SubmittalText }>[];
+  delivery: DeliveryText | null;
 }>;
 
 /** The sheets that are open: one that is sealed stays out of every file. */
@@ -101,7 +102,7 @@ const openSheets = (scoresheets: readonly ScoresheetText[]): NonNullable<Committ
 /** The file that a project is exported as. Reading it back gives the same project, but for what is still sealed. */
 export function projectFileOf(texts: ProjectTexts): ProjectFile {
   const { brief, requirements, bids, campaigns, costing, recommendation, attachments } = texts;
-  const { specification, issues, people, procedure, committee, scoresheets, contract, submittals } = texts;
+  const { specification, issues, people, procedure, committee, scoresheets, contract, submittals, delivery } = texts;
   const sheets = openSheets(scoresheets);
   return {
     format: "evenfield-project",
@@ -119,6 +120,7 @@ export function projectFileOf(texts: ProjectTexts): ProjectFile {
     ...(procedure === null ? {} : { procedure }),
     ...(committee === null ? {} : { committee: { ...committee, sheets } }),
     ...(contract === null ? {} : { contract }),
+    ...(delivery === null ? {} : { delivery }),
     ...(submittals.length === 0 ? {} : { submittals: submittals.map(({ id, text }) => ({ id, ...text })) }),
   };
 }

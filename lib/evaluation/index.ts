@@ -6,6 +6,7 @@ export { claimDetails, claimedInWords, claimInWords } from "./claim-in-words";
 export type { EvidencedFigure } from "./claimed-figure";
 export { type ConvertedFigure, convertedFigure } from "./converted-figure";
 export { criteriaOf } from "./criteria-of";
+export { type DeliveredWork, deliveredWork } from "./delivered-work";
 export type { BidFacts } from "./derived-measures";
 export { earlierBids } from "./earlier-bids";
 export { evaluate, measuredFigure } from "./evaluate";

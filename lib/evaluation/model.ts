@@ -29,7 +29,7 @@ import type { Procedure } from "#lib/procedure";
 import type { ExactQuantity, Quantity } from "#lib/quantity";
 import type { AskedSubmittal, Clause, Specification } from "#lib/requirement";
 import type { Distribution } from "#lib/sampling";
-import type { Contract, RegisterItem } from "#lib/submittal";
+import type { Contract, Delivery, RegisterItem } from "#lib/submittal";
 import type { EvidencedFigure } from "./claimed-figure";
 import type { InstalledCampaign } from "./latest-depth-grid";
 
@@ -115,6 +115,8 @@ export type Project = Readonly<{
   contract?: Contract;
   /** What has to be handed in and what came; absent where no register was made. */
   submittals?: readonly RegisterItem[];
+  /** What was delivered and how it was placed; absent where nothing is recorded. */
+  delivery?: Delivery;
 }>;
 
 /** A paper that is kept, by its id. */

@@ -20,7 +20,7 @@ import {
   reportStrayClauses,
   specificationSchema,
 } from "#lib/requirement";
-import { contractSchema, registerSchema, submittalSchema } from "#lib/submittal";
+import { contractSchema, deliverySchema, registerSchema, submittalSchema } from "#lib/submittal";
 import { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 import type { Project } from "./model";
 
@@ -162,6 +162,7 @@ export const documentSchemas = {
   "sealed-prices": sealedPricesSchema,
   contract: contractSchema,
   submittal: submittalSchema,
+  delivery: deliverySchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
@@ -248,9 +249,10 @@ export const projectFileSchema = z.strictObject({
   procedure: procedureSchema.default(() => procedureSchema.parse({})),
   /** With the sheets that are open; what is sealed stays where it is. */
   committee: committeeInFileSchema.default(() => committeeInFileSchema.parse({})),
-  /** Both absent in files from before submittals were kept. */
+  /** These three absent in files from before submittals were kept. */
   contract: contractSchema.default(() => contractSchema.parse({})),
   submittals: registerSchema.default([]),
+  delivery: deliverySchema.default(() => deliverySchema.parse({})),
 }) satisfies z.ZodType<Project, unknown>;
 
 /** A project as text: what forms, the database and files hold. */

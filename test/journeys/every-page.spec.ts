@@ -40,6 +40,8 @@ const pages = [
   "project/recommendation/words",
   "project/submittals",
   "project/submittals/award",
+  "project/submittals/deliveries",
+  "project/promised",
   "project/submittals/lines/tuft-bind-report",
   "project/field-tests",
   "project/field-tests/yearly-2030",

@@ -8,7 +8,7 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
   if (loaded === null) return notHere("project");
   const { brief, requirements, bids, campaigns, costing } = loaded.documents;
   const { recommendation, attachments, specification, issues } = loaded.documents;
-  const { people, procedure, committee, scoresheets, contract, submittals } = loaded.documents;
+  const { people, procedure, committee, scoresheets, contract, submittals, delivery } = loaded.documents;
   const file = projectFileOf({
     brief: brief.body,
     requirements: requirements.body,
@@ -24,6 +24,7 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
     committee: committee?.body ?? null,
     scoresheets: scoresheets.map(({ body }) => body),
     contract: contract?.body ?? null,
+    delivery: delivery?.body ?? null,
     submittals: submittals.map(({ id, body }) => ({ id, text: body })),
   });
   return download(
