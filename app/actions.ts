@@ -15,7 +15,7 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
   const store = await projectStore();
   const { brief, requirements, bids, campaigns = [], costing } = file;
   const { recommendation, attachments = [], specification, issues = [], people, procedure, committee } = file;
-  const { contract, submittals = [], delivery } = file;
+  const { contract, submittals = [], delivery, substitutions = [] } = file;
   const outcome = await store.projects.import(
     {
       name: brief.name,
@@ -36,6 +36,7 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
         ...(committee === undefined ? [] : committeeDocuments(committee)),
         ...(contract === undefined ? [] : [{ kind: "contract", body: contract } as const]),
         ...(delivery === undefined ? [] : [{ kind: "delivery", body: delivery } as const]),
+        ...substitutions.map(({ id, ...body }) => ({ kind: "substitution", id, body }) as const),
         ...submittals.map(({ id, ...body }) => ({ kind: "submittal", id, body }) as const),
       ],
     },

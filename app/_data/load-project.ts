@@ -28,7 +28,7 @@ export const loadProject = cache(async (id: string) => {
   const { scoresheet: scoresheets, "sealed-prices": sealedPrices } = stored.documents;
   const [contract] = stored.documents.contract;
   const [delivery] = stored.documents.delivery;
-  const { submittal: submittals } = stored.documents;
+  const { submittal: submittals, substitution: substitutions } = stored.documents;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
   const stages = procedure?.model ?? startingProcedure;
@@ -48,13 +48,14 @@ export const loadProject = cache(async (id: string) => {
     },
     contract: contract?.model ?? startingContract,
     delivery: delivery?.model ?? startingDelivery,
+    substitutions: substitutions.map((substitution) => ({ id: substitution.id, ...substitution.model })),
     submittals: submittals.map((submittal) => ({ id: submittal.id, ...submittal.model })),
   };
   const documents = {
     ...{ brief, requirements, bids, campaigns, attachments, issues, scoresheets, sealedPrices },
     ...{ costing: costing ?? null, recommendation: recommendation ?? null, specification: specification ?? null },
     ...{ people: people ?? null, procedure: procedure ?? null, committee: committee ?? null },
-    ...{ contract: contract ?? null, submittals, delivery: delivery ?? null },
+    ...{ contract: contract ?? null, submittals, delivery: delivery ?? null, substitutions },
   };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
   return {

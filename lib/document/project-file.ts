@@ -11,6 +11,7 @@ import {
   type ProjectFile,
   projectFileSchema,
   type RequirementsText,
+  type SubstitutionText,
 } from "#lib/evaluation";
 import type { PeopleText } from "#lib/people";
 import type { ProcedureText } from "#lib/procedure";
@@ -91,6 +92,7 @@ export type ProjectTexts = Readonly<{
   contract: ContractText | null;
   submittals: readonly Readonly<{ id: string; text: SubmittalText }>[];
   delivery: DeliveryText | null;
+  substitutions: readonly Readonly<{ id: string; text: SubstitutionText }>[];
 }>;
 
 /** The sheets that are open: one that is sealed stays out of every file. */
@@ -102,7 +104,18 @@ const openSheets = (scoresheets: readonly ScoresheetText[]): NonNullable<Committ
 /** The file that a project is exported as. Reading it back gives the same project, but for what is still sealed. */
 export function projectFileOf(texts: ProjectTexts): ProjectFile {
   const { brief, requirements, bids, campaigns, costing, recommendation, attachments } = texts;
-  const { specification, issues, people, procedure, committee, scoresheets, contract, submittals, delivery } = texts;
+  const {
+    specification,
+    issues,
+    people,
+    procedure,
+    committee,
+    scoresheets,
+    contract,
+    submittals,
+    delivery,
+    substitutions,
+  } = texts;
   const sheets = openSheets(scoresheets);
   return {
     format: "evenfield-project",
@@ -121,6 +134,7 @@ export function projectFileOf(texts: ProjectTexts): ProjectFile {
     ...(committee === null ? {} : { committee: { ...committee, sheets } }),
     ...(contract === null ? {} : { contract }),
     ...(delivery === null ? {} : { delivery }),
+    ...(substitutions.length === 0 ? {} : { substitutions: substitutions.map(({ id, text }) => ({ id, ...text })) }),
     ...(submittals.length === 0 ? {} : { submittals: submittals.map(({ id, text }) => ({ id, ...text })) }),
   };
 }

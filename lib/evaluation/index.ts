@@ -83,6 +83,13 @@ export {
 export { consequenceInWords, shortfallSentences } from "./shortfall-in-words";
 export { startingBid, startingProject } from "./starting-project";
 export { type SubmittalReview, submittalReviews } from "./submittal-reviews";
+export { type Substitution, substitutedBid } from "./substitution/substitution";
+export {
+  type SubstitutionEffects,
+  silentSentence,
+  substitutionEffects,
+} from "./substitution/substitution-effects";
+export { type SubstitutionText, substitutionSchema } from "./substitution/substitution-schema";
 export { totalWorking } from "./total-working";
 export { wantedProperties } from "./wanted-properties";
 export { withoutNames } from "./without-names";

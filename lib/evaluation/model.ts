@@ -32,6 +32,7 @@ import type { Distribution } from "#lib/sampling";
 import type { Contract, Delivery, RegisterItem } from "#lib/submittal";
 import type { EvidencedFigure } from "./claimed-figure";
 import type { InstalledCampaign } from "./latest-depth-grid";
+import type { Substitution } from "./substitution/substitution";
 
 /** What is to be built and how money over time is counted, before any bid. */
 export type Brief = Readonly<{
@@ -117,6 +118,8 @@ export type Project = Readonly<{
   submittals?: readonly RegisterItem[];
   /** What was delivered and how it was placed; absent where nothing is recorded. */
   delivery?: Delivery;
+  /** Requests to deliver something else than what was bid; absent where there is none. */
+  substitutions?: readonly Substitution[];
 }>;
 
 /** A paper that is kept, by its id. */

@@ -23,6 +23,7 @@ import {
 import { contractSchema, deliverySchema, registerSchema, submittalSchema } from "#lib/submittal";
 import { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 import type { Project } from "./model";
+import { substitutionFields, substitutionSchema } from "./substitution/substitution-schema";
 
 const text = (message: string) => z.string().trim().min(1, message).max(200, "Expected at most 200 characters.");
 const longText = z.string().trim().max(5000, "Expected at most 5,000 characters.");
@@ -163,6 +164,7 @@ export const documentSchemas = {
   contract: contractSchema,
   submittal: submittalSchema,
   delivery: deliverySchema,
+  substitution: substitutionSchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
@@ -244,7 +246,7 @@ export const projectFileSchema = z.strictObject({
       ),
     )
     .default([]),
-  /** These three absent in files from before people, stages and committees were kept. */
+  /** These four absent in files from before people, stages and committees were kept. */
   people: peopleSchema.shape.people,
   procedure: procedureSchema.default(() => procedureSchema.parse({})),
   /** With the sheets that are open; what is sealed stays where it is. */
@@ -253,6 +255,17 @@ export const projectFileSchema = z.strictObject({
   contract: contractSchema.default(() => contractSchema.parse({})),
   submittals: registerSchema.default([]),
   delivery: deliverySchema.default(() => deliverySchema.parse({})),
+  substitutions: z
+    .array(z.strictObject({ id: idInFile, ...substitutionFields }))
+    .max(100, "Expected at most 100 requests for substitution.")
+    .superRefine(
+      eachOnce(
+        ({ id }) => id,
+        "id",
+        (id) => `Another request has the id “${id}” as well.`,
+      ),
+    )
+    .default([]),
 }) satisfies z.ZodType<Project, unknown>;
 
 /** A project as text: what forms, the database and files hold. */

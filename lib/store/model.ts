@@ -19,6 +19,7 @@ export const documentKinds = [
   "contract",
   "submittal",
   "delivery",
+  "substitution",
 ] as const;
 
 export type DocumentKind = (typeof documentKinds)[number];

@@ -38,7 +38,12 @@ describe("readProjectFile", () => {
       specification: demo.specification ?? null,
       issues: demo.issues ?? [],
       ...{ people: null, procedure: null, committee: null, scoresheets: [] },
-      ...{ contract: demo.contract ?? null, delivery: demo.delivery ?? null, submittals: (demo.submittals ?? []).map(({ id, ...text }) => ({ id, text })) },
+      ...{
+        contract: demo.contract ?? null,
+        delivery: demo.delivery ?? null,
+        substitutions: (demo.substitutions ?? []).map(({ id, ...text }) => ({ id, text })),
+        submittals: (demo.submittals ?? []).map(({ id, ...text }) => ({ id, text })),
+      },
     });
     const read = readProjectFile(JSON.stringify(file));
     expect(read.ok && read.value.file).toEqual({

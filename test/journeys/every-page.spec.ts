@@ -42,6 +42,8 @@ const pages = [
   "project/submittals/award",
   "project/submittals/deliveries",
   "project/promised",
+  "project/submittals/substitutions",
+  "project/submittals/substitutions/lighter-infill",
   "project/submittals/lines/tuft-bind-report",
   "project/field-tests",
   "project/field-tests/yearly-2030",

@@ -16,6 +16,7 @@ export const actOfKind: Readonly<Record<Exclude<ProjectKind, "procedure" | "scor
   contract: "keep-papers",
   submittal: "keep-papers",
   delivery: "keep-papers",
+  substitution: "keep-papers",
   recommendation: "keep-papers",
   people: "list-people",
   committee: "agree",

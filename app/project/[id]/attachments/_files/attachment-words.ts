@@ -11,7 +11,7 @@ export const sizeInWords = (bytes: number): string =>
 export const calledOf = ({ title, name }: Attachment): string => (title === "" ? name : title);
 
 /** Whose paper it is, in words. */
-export function ownerInWords(owner: AttachmentOwner, { bids, submittals = [] }: Project): string {
+export function ownerInWords(owner: AttachmentOwner, { bids, submittals = [], substitutions = [] }: Project): string {
   switch (owner.kind) {
     case "project":
       return "The project";
@@ -23,7 +23,9 @@ export function ownerInWords(owner: AttachmentOwner, { bids, submittals = [] }: 
       const item = submittals.find(({ id }) => id === owner.submittal)?.item;
       return item === undefined ? "A submittal that is no longer here" : `Submittal “${item}”`;
     }
-    case "substitution":
-      return "A request for substitution";
+    case "substitution": {
+      const item = substitutions.find(({ id }) => id === owner.substitution)?.item;
+      return item === undefined ? "A request that is no longer here" : `Request for substitution “${item}”`;
+    }
   }
 }

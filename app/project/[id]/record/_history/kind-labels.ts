@@ -20,5 +20,6 @@ export const kindLabels: Readonly<Record<RecordedKind, string>> = {
   contract: "What was awarded and what is measured",
   submittal: "Submittal",
   delivery: "Deliveries and placing",
+  substitution: "Request for substitution",
   refusal: "Refused attempts",
 };

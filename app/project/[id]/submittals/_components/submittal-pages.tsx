@@ -4,6 +4,7 @@ import { SubPages } from "../../_components/sub-pages";
 const pages = [
   { slug: "register", path: "", title: "Register" },
   { slug: "deliveries", path: "/deliveries", title: "Deliveries and placing" },
+  { slug: "substitutions", path: "/substitutions", title: "Substitution requests" },
   { slug: "award", path: "/award", title: "What was awarded" },
 ] as const;
 
