@@ -16,7 +16,7 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
   const store = await projectStore();
   const { brief, requirements, bids, campaigns = [], costing } = file;
   const { recommendation, attachments = [], specification, issues = [], people, procedure, committee } = file;
-  const { contract, submittals = [] } = file;
+  const { contract, submittals = [], delivery, substitutions = [] } = file;
   const outcome = await store.projects.import(
     {
       name: brief.name,
@@ -36,6 +36,8 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
         ...(procedure === undefined ? [] : [{ kind: "procedure", body: procedure } as const]),
         ...(committee === undefined ? [] : committeeDocuments(committee)),
         ...(contract === undefined ? [] : [{ kind: "contract", body: contract } as const]),
+        ...(delivery === undefined ? [] : [{ kind: "delivery", body: delivery } as const]),
+        ...substitutions.map(({ id, ...body }) => ({ kind: "substitution", id, body }) as const),
         ...submittals.map(({ id, ...body }) => ({ kind: "submittal", id, body }) as const),
       ],
     },

@@ -5,7 +5,7 @@ import { evaluate, type Project, type StandingDocuments, withoutNames } from "#l
 import { startingProcedure } from "#lib/procedure";
 import { nothingWritten } from "#lib/recommendation";
 import { startingSpecification } from "#lib/requirement";
-import { startingContract } from "#lib/submittal";
+import { startingContract, startingDelivery } from "#lib/submittal";
 import { readersNames } from "../_names";
 import { projectStore } from "./store";
 
@@ -27,7 +27,8 @@ export const loadProject = cache(async (id: string) => {
   const { bid: bids, campaign: campaigns, attachment: attachments, issue: issues } = stored.documents;
   const { scoresheet: scoresheets, "sealed-prices": sealedPrices } = stored.documents;
   const [contract] = stored.documents.contract;
-  const { submittal: submittals } = stored.documents;
+  const [delivery] = stored.documents.delivery;
+  const { submittal: submittals, substitution: substitutions } = stored.documents;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
   const stages = procedure?.model ?? startingProcedure;
@@ -46,13 +47,15 @@ export const loadProject = cache(async (id: string) => {
       sheets: openSheetsOf(scoresheets.map(({ model }) => model)),
     },
     contract: contract?.model ?? startingContract,
+    delivery: delivery?.model ?? startingDelivery,
+    substitutions: substitutions.map((substitution) => ({ id: substitution.id, ...substitution.model })),
     submittals: submittals.map((submittal) => ({ id: submittal.id, ...submittal.model })),
   };
   const documents = {
     ...{ brief, requirements, bids, campaigns, attachments, issues, scoresheets, sealedPrices },
     ...{ costing: costing ?? null, recommendation: recommendation ?? null, specification: specification ?? null },
     ...{ people: people ?? null, procedure: procedure ?? null, committee: committee ?? null },
-    ...{ contract: contract ?? null, submittals },
+    ...{ contract: contract ?? null, submittals, delivery: delivery ?? null, substitutions },
   };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
   return {

@@ -11,12 +11,13 @@ import {
   type ProjectFile,
   projectFileSchema,
   type RequirementsText,
+  type SubstitutionText,
 } from "#lib/evaluation";
 import type { PeopleText } from "#lib/people";
 import type { ProcedureText } from "#lib/procedure";
 import { failed, type Result, succeeded } from "#lib/quantity";
 import type { IssueText, SpecificationText } from "#lib/requirement";
-import type { ContractText, SubmittalText } from "#lib/submittal";
+import type { ContractText, DeliveryText, SubmittalText } from "#lib/submittal";
 
 /** What keeps a text from being read as a project file. */
 export type ProjectFileProblem = Readonly<
@@ -92,6 +93,8 @@ export type ProjectTexts = Readonly<{
   scoresheets: readonly ScoresheetText[];
   contract: ContractText | null;
   submittals: readonly Readonly<{ id: string; text: SubmittalText }>[];
+  delivery: DeliveryText | null;
+  substitutions: readonly Readonly<{ id: string; text: SubstitutionText }>[];
 }>;
 
 /** The sheets that are open: one that is sealed stays out of every file. */
@@ -104,7 +107,7 @@ const openSheets = (scoresheets: readonly ScoresheetText[]): NonNullable<Committ
 export function projectFileOf(texts: ProjectTexts): ProjectFile {
   const { brief, requirements, bids, campaigns, costing, recommendation, attachments } = texts;
   const { id: savedFrom, specification, issues, people, procedure, committee, scoresheets } = texts;
-  const { contract, submittals } = texts;
+  const { contract, submittals, delivery, substitutions } = texts;
   const sheets = openSheets(scoresheets);
   return {
     format: "evenfield-project",
@@ -123,6 +126,8 @@ export function projectFileOf(texts: ProjectTexts): ProjectFile {
     ...(procedure === null ? {} : { procedure }),
     ...(committee === null ? {} : { committee: { ...committee, sheets } }),
     ...(contract === null ? {} : { contract }),
+    ...(delivery === null ? {} : { delivery }),
+    ...(substitutions.length === 0 ? {} : { substitutions: substitutions.map(({ id, text }) => ({ id, ...text })) }),
     ...(submittals.length === 0 ? {} : { submittals: submittals.map(({ id, text }) => ({ id, ...text })) }),
   };
 }

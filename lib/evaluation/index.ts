@@ -6,6 +6,7 @@ export { claimDetails, claimedInWords, claimInWords } from "./claim-in-words";
 export type { EvidencedFigure } from "./claimed-figure";
 export { type ConvertedFigure, convertedFigure } from "./converted-figure";
 export { criteriaOf } from "./criteria-of";
+export { type DeliveredWork, deliveredWork } from "./delivered-work";
 export type { BidFacts } from "./derived-measures";
 export { earlierBids } from "./earlier-bids";
 export { evaluate, measuredFigure } from "./evaluate";
@@ -83,6 +84,13 @@ export {
 export { consequenceInWords, shortfallSentences } from "./shortfall-in-words";
 export { startingBid, startingProject } from "./starting-project";
 export { type SubmittalReview, submittalReviews } from "./submittal-reviews";
+export { type Substitution, substitutedBid } from "./substitution/substitution";
+export {
+  type SubstitutionEffects,
+  silentSentence,
+  substitutionEffects,
+} from "./substitution/substitution-effects";
+export { type SubstitutionText, substitutionSchema } from "./substitution/substitution-schema";
 export { totalWorking } from "./total-working";
 export { wantedProperties } from "./wanted-properties";
 export { withoutNames } from "./without-names";

@@ -29,9 +29,10 @@ import type { Procedure } from "#lib/procedure";
 import type { ExactQuantity, Quantity } from "#lib/quantity";
 import type { AskedSubmittal, Clause, Specification } from "#lib/requirement";
 import type { Distribution } from "#lib/sampling";
-import type { Contract, RegisterItem } from "#lib/submittal";
+import type { Contract, Delivery, RegisterItem } from "#lib/submittal";
 import type { EvidencedFigure } from "./claimed-figure";
 import type { InstalledCampaign } from "./latest-depth-grid";
+import type { Substitution } from "./substitution/substitution";
 
 /** What is to be built and how money over time is counted, before any bid. */
 export type Brief = Readonly<{
@@ -115,6 +116,10 @@ export type Project = Readonly<{
   contract?: Contract;
   /** What has to be handed in and what came; absent where no register was made. */
   submittals?: readonly RegisterItem[];
+  /** What was delivered and how it was placed; absent where nothing is recorded. */
+  delivery?: Delivery;
+  /** Requests to deliver something else than what was bid; absent where there is none. */
+  substitutions?: readonly Substitution[];
 }>;
 
 /** A paper that is kept, by its id. */

@@ -6,6 +6,7 @@ import {
   formatCondition,
   inSentence,
   isConditionStated,
+  matchMethod,
   methodOf,
   propertyOf,
   type QuantityPropertyId,
@@ -64,6 +65,26 @@ function ofClaim(
 }
 
 const nobodys = { choice: null, limit: null, document: "", page: "", owner: { kind: "project" } } as const;
+
+/** What the impact requirement asks of every location whenever it is tested. */
+function impactLimit({ requirements: { impact } }: Project): readonly PromiseEntry[] {
+  const method = matchMethod(impact.method);
+  if (method === null) return [];
+  const limit = { kind: "below", limit: impact.limit } as const;
+  return [
+    {
+      ...nobodys,
+      property: "g-max-highest-point",
+      method,
+      column: { kind: "specified" },
+      value: limitInWords(limit),
+      detail: impact.limitSource,
+      span: null,
+      limit,
+      years: null,
+    },
+  ];
+}
 
 /** The limits of the requirements. One on the impact level holds for the mean, and for each point unless it says the average. */
 function specified({ requirements }: Project): readonly PromiseEntry[] {
@@ -187,6 +208,7 @@ export type PromisedAgainstMeasured = Readonly<{
 export function promisedAgainstMeasured(project: Project, units: UnitSystem): PromisedAgainstMeasured {
   const bid = awardedBid(project)?.bid ?? null;
   const entries = [
+    ...impactLimit(project),
     ...specified(project),
     ...(bid === null
       ? []

@@ -20,10 +20,11 @@ import {
   reportStrayClauses,
   specificationSchema,
 } from "#lib/requirement";
-import { contractSchema, registerSchema, submittalSchema } from "#lib/submittal";
+import { contractSchema, deliverySchema, registerSchema, submittalSchema } from "#lib/submittal";
 import { claimedMeasures, derivedMeasures, evidenceLevels, measures } from "./measures";
 import type { Project } from "./model";
 import { saysPrice } from "./procedure/says-price";
+import { substitutionFields, substitutionSchema } from "./substitution/substitution-schema";
 
 const text = (message: string) => z.string().trim().min(1, message).max(200, "Expected at most 200 characters.");
 const longText = z.string().trim().max(5000, "Expected at most 5,000 characters.");
@@ -163,6 +164,8 @@ export const documentSchemas = {
   "sealed-prices": sealedPricesSchema,
   contract: contractSchema,
   submittal: submittalSchema,
+  delivery: deliverySchema,
+  substitution: substitutionSchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");
@@ -245,14 +248,26 @@ const projectFileFields = z.strictObject({
       ),
     )
     .default([]),
-  /** These three absent in files from before people, stages and committees were kept. */
+  /** These four absent in files from before people, stages and committees were kept. */
   people: peopleSchema.shape.people,
   procedure: procedureSchema.default(() => procedureSchema.parse({})),
   /** With the sheets that are open; what is sealed stays where it is. */
   committee: committeeInFileSchema.default(() => committeeInFileSchema.parse({})),
-  /** Both absent in files from before submittals were kept. */
+  /** These three absent in files from before submittals were kept. */
   contract: contractSchema.default(() => contractSchema.parse({})),
   submittals: registerSchema.default([]),
+  delivery: deliverySchema.default(() => deliverySchema.parse({})),
+  substitutions: z
+    .array(z.strictObject({ id: idInFile, ...substitutionFields }))
+    .max(100, "Expected at most 100 requests for substitution.")
+    .superRefine(
+      eachOnce(
+        ({ id }) => id,
+        "id",
+        (id) => `Another request has the id “${id}” as well.`,
+      ),
+    )
+    .default([]),
 });
 
 /** A whole project as one file: text as entered, in one format, to be read by any later version. */

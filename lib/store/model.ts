@@ -18,13 +18,15 @@ export const documentKinds = [
   "sealed-prices",
   "contract",
   "submittal",
+  "delivery",
+  "substitution",
 ] as const;
 
 export type DocumentKind = (typeof documentKinds)[number];
 
 const once: ReadonlySet<DocumentKind> = new Set([
   ...(["brief", "requirements", "costing", "recommendation", "specification"] as const),
-  ...(["people", "procedure", "committee", "contract"] as const),
+  ...(["people", "procedure", "committee", "contract", "delivery"] as const),
 ]);
 
 /** Kinds that stand once in a project, under their kind as id. */

@@ -1,7 +1,18 @@
 export { reviewCaution } from "./caution";
 export { type DeliveredInfill, deliveredInfill, type WantedInfill, type WeighTicket } from "./delivered-infill";
 export { type DepthReadings, depthReadings, type WantedDepth } from "./depth-readings";
-export type { Contract, RegisterItem, SubmittalVersion, SubmittedReport } from "./model";
+export {
+  type Contract,
+  type Delivery,
+  type PlacedKind,
+  type PlacedReading,
+  placedKinds,
+  type RegisterItem,
+  type SubmittalVersion,
+  type SubmittedReport,
+  type WantedLength,
+} from "./model";
+export { type PlacedFinding, type PlacedVerdict, placedFindings } from "./placed-findings";
 export { type DeviationSetting, type RowFindings, rowFindings } from "./promised/deviations";
 export type { PromiseColumn, PromisedRow, PromiseEntry } from "./promised/model";
 export { columnKey, columnLabel, inColumn, promisedColumns, promisedRows, sharesRow } from "./promised/promised-rows";
@@ -21,13 +32,15 @@ export { reviewLetter } from "./review-letter";
 export {
   type ContractText,
   contractSchema,
+  type DeliveryText,
+  deliverySchema,
   laboratoryReportSchema,
   registerSchema,
   type SubmittalText,
   submittalSchema,
   weighTicketsSchema,
 } from "./schema";
-export { startingContract } from "./starting-contract";
+export { startingContract, startingDelivery } from "./starting-contract";
 export { suggestedAction } from "./suggested-action";
 export {
   type AgainstBid,

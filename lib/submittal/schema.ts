@@ -2,10 +2,10 @@ import { z } from "zod";
 import { claimSchema, matchMethod, provenanceShape, readEdition } from "#lib/claim";
 import { idField, keptText } from "#lib/entry";
 import { listed } from "#lib/figure";
-import { exactField, orNotGiven, plainDateField } from "#lib/quantity";
+import { exactField, measured, orNotGiven, plainDateField } from "#lib/quantity";
 import { type SubmittalKind, submittalKinds } from "#lib/requirement";
 import type { WeighTicket } from "./delivered-infill";
-import type { Contract, RegisterItem } from "./model";
+import type { Contract, Delivery, RegisterItem } from "./model";
 import { usualReviewDays } from "./register";
 import type { LaboratoryReport } from "./report-checks/model";
 import { type ReviewAction, reviewActions } from "./review-actions";
@@ -199,22 +199,78 @@ export type ContractText = z.input<typeof contractSchema>;
 
 const share = exactField("fraction", { atLeast: [0, "%"], below: [100, "%"] });
 
-/** Weigh tickets as typed or pasted: “46,200 lb”, moisture “4 %” of the wet mass or of the dry mass, or nothing. */
+const bagsField = orNotGiven(
+  z.string().transform((text, context) => {
+    if (/^\s*\d{1,5}\s*$/.test(text) && Number(text) >= 1) return Number(text);
+    context.addIssue({
+      code: "custom",
+      message: `The number of bags reads “${text}”. Expected a whole number from 1; empty for a truck.`,
+    });
+    return z.NEVER;
+  }),
+).prefault("");
+
+/** Tickets of trucks or bags: “46,200 lb”, or “25” bags of “2,000 lb”; moisture “4 %” of the wet or the dry mass, or nothing. */
 export const weighTicketsSchema = z
   .array(
     z
       .strictObject({
+        number: kept("the number of the ticket", 60),
         component: z.string().trim().min(1, "Name the infill component.").max(100),
+        bags: bagsField,
         mass: exactField("mass", { above: [0, "lb"] }),
         moisture: orNotGiven(share).prefault(""),
         moistureOf: z.enum(["wet mass", "dry mass"]).default("wet mass"),
       })
       .transform(
-        ({ component, mass, moisture, moistureOf }): WeighTicket => ({
+        ({ component, bags, mass, moisture, moistureOf }): WeighTicket => ({
           component,
-          mass: mass.value,
+          mass: measured("mass", mass.value * (bags ?? 1)),
           moisture: moisture === null ? null : { share: moisture.value, of: moistureOf },
         }),
       ),
   )
   .max(2000, "Expected at most 2,000 tickets.");
+
+const lengthField = exactField("length", { atLeast: [0, "mm"], atMost: [10, "m"] });
+
+/** @source tolerances: common practice, no source; the contract has its own */
+const placedSchema = (wanted: string, tolerance: string) =>
+  z
+    .strictObject({
+      wanted: lengthField.prefault(wanted),
+      tolerance: lengthField.prefault(tolerance),
+      readings: z
+        .array(
+          z.strictObject({ id: idField, where: kept("the place"), reading: lengthField, note: kept("a note", 1000) }),
+        )
+        .max(2000, "Expected at most 2,000 readings.")
+        .superRefine(eachIdOnce("reading"))
+        .default([]),
+    })
+    .prefault({});
+
+/** What was delivered and how it was placed. Everything may be left out. */
+export const deliverySchema = z.strictObject({
+  tickets: weighTicketsSchema.default([]),
+  leftOver: z
+    .array(z.strictObject({ component: z.string().max(100), mass: exactField("mass", { atLeast: [0, "lb"] }) }))
+    .max(20, "Expected at most 20 components.")
+    .default([]),
+  massTolerance: share.prefault("5 %"),
+  mostMoisture: share.prefault("6 %"),
+  depthWanted: orNotGiven(lengthField).prefault(""),
+  averageTolerance: lengthField.prefault("1/8 in"),
+  placeTolerance: lengthField.prefault("1/4 in"),
+  depths: z.array(lengthField).max(2000, "Expected at most 2,000 readings.").default([]),
+  straightedge: kept("the straightedge", 60).prefault("10 ft"),
+  placed: z
+    .strictObject({
+      seams: placedSchema("0 in", "1/16 in"),
+      lines: placedSchema("4 in", "1/8 in"),
+      planarity: placedSchema("0 in", "1/4 in"),
+    })
+    .prefault({}),
+}) satisfies z.ZodType<Delivery, unknown>;
+
+export type DeliveryText = z.input<typeof deliverySchema>;

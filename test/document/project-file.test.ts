@@ -40,6 +40,8 @@ describe("readProjectFile", () => {
       ...{ people: null, procedure: null, committee: null, scoresheets: [] },
       ...{
         contract: demo.contract ?? null,
+        delivery: demo.delivery ?? null,
+        substitutions: (demo.substitutions ?? []).map(({ id, ...text }) => ({ id, text })),
         submittals: (demo.submittals ?? []).map(({ id, ...text }) => ({ id, text })),
       },
     });

@@ -25,6 +25,8 @@ export const schemas = {
   "sealed-prices": z.strictObject({ sealed: z.string() }),
   contract: z.strictObject({ bid: z.string() }),
   submittal: z.strictObject({ item: z.string() }),
+  substitution: z.strictObject({ item: z.string() }),
+  delivery: z.strictObject({ tickets: z.string() }),
 };
 
 export type TrialStore = Store<typeof schemas>;

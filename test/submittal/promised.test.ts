@@ -148,6 +148,17 @@ describe("deviations in words", () => {
       ),
     ).toEqual([[]]));
 
+  test("a figure beyond a limit of another age is told and called no breach", () => {
+    const [row] = promisedRows([specified(0), level(168, { kind: "year", year: 3 }, { years: 3 })]);
+    if (row === undefined) throw new Error("two figures that compare make a row");
+    expect(rowFindings(row, { sameWithin: 0.02, units: "us" })).toMatchObject({
+      deviations: [],
+      notes: [
+        "The test of year 3 gave 168 g. What is specified, below 165 g, is for the new surface and says nothing of this age.",
+      ],
+    });
+  });
+
   test("a figure within the tolerance, or a stronger one, is no deviation", () =>
     expect(
       deviations(level(118, { kind: "bid" }), level(120, { kind: "submitted" }), level(110, { kind: "accepted" })),
@@ -162,12 +173,13 @@ describe("deviations in words", () => {
     expect(rows.map((row) => rowFindings(row, { sameWithin: 0.02, units: "us" }))).toEqual([
       {
         deviations: [],
+        notes: [],
         gaps: [
           "Nothing was submitted for it by a method that compares.",
           "The finished field was not tested for it by a method that compares.",
         ],
       },
-      { deviations: [], gaps: [] },
+      { deviations: [], notes: [], gaps: [] },
     ]);
   });
 });

@@ -116,7 +116,7 @@ export function printedCloseoutFacts(
     ...told.flatMap(({ row, findings }): readonly PrintedBlock[] => [
       { kind: "heading", level: 2, text: nameOf(row) },
       rowTable(row),
-      ...list([...findings.deviations, ...findings.gaps]),
+      ...list([...findings.deviations, ...findings.notes, ...findings.gaps]),
     ]),
     { kind: "heading", level: 1, text: "What this is not" },
     { kind: "paragraph", text: noCause },

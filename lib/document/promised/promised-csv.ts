@@ -21,7 +21,7 @@ export function promisedCsv(told: readonly ToldRow[]): string {
           .map(({ value, detail }) => (detail === "" ? value : `${value} (${detail})`))
           .join("; "),
       ),
-      [...findings.deviations, ...findings.gaps].join(" "),
+      [...findings.deviations, ...findings.notes, ...findings.gaps].join(" "),
     ]),
   ]);
 }

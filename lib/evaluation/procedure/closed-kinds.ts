@@ -15,6 +15,8 @@ export const actOfKind: Readonly<Record<Exclude<ProjectKind, "procedure" | "scor
   campaign: "keep-papers",
   contract: "keep-papers",
   submittal: "keep-papers",
+  delivery: "keep-papers",
+  substitution: "keep-papers",
   recommendation: "keep-papers",
   people: "list-people",
   committee: "agree",

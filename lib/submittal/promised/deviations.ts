@@ -8,7 +8,12 @@ import type { PromisedRow, PromiseEntry } from "./model";
 export type DeviationSetting = Readonly<{ sameWithin: number; units: UnitSystem }>;
 
 /** What a row shows in sentences: where something falls short of what was promised, and what nobody has shown. */
-export type RowFindings = Readonly<{ deviations: readonly string[]; gaps: readonly string[] }>;
+export type RowFindings = Readonly<{
+  deviations: readonly string[];
+  /** Figures beyond a limit that was set for another age only: no breach, and worth knowing. */
+  notes: readonly string[];
+  gaps: readonly string[];
+}>;
 
 const isMeasured = ({ column }: PromiseEntry): boolean => column.kind === "accepted" || column.kind === "year";
 
@@ -47,6 +52,20 @@ function againstLimits({ entries }: PromisedRow): readonly string[] {
       return [`${said(entry)}, which ${verb} what is specified, ${specified.value}.`];
     }),
   );
+}
+
+/** Later figures beyond a limit that speaks of another age, where no limit of the row speaks of theirs. */
+function beyondOtherAges({ entries }: PromisedRow): readonly string[] {
+  const limits = entries.filter(({ limit }) => limit !== null);
+  return entries.filter(isMeasured).flatMap((entry) => {
+    const { span } = entry;
+    if (span === null || limits.some((specified) => speaksOf(specified, entry))) return [];
+    return limits.flatMap((specified) => {
+      if (specified.limit === null || gateDecision(specified.limit, span).kind === "meets") return [];
+      const age = specified.years === 0 ? "the new surface" : `year ${specified.years}`;
+      return [`${said(entry)}. What is specified, ${specified.value}, is for ${age} and says nothing of this age.`];
+    });
+  });
 }
 
 /** The promise that a later figure is held against: of the same age, the last that was made. */
@@ -103,12 +122,14 @@ function againstGuarantees(
   );
 }
 
-function gapsOf({ entries }: PromisedRow): readonly string[] {
+function gapsOf({ property, entries }: PromisedRow): readonly string[] {
+  const isTested = propertyOf(property).methods.length > 0;
+  const how = isTested ? " by a method that compares" : "";
   const has = (kind: PromiseEntry["column"]["kind"]) => entries.some(({ column }) => column.kind === kind);
   const isAsked = has("specified");
   return [
-    ...(isAsked && !has("submitted") ? ["Nothing was submitted for it by a method that compares."] : []),
-    ...(isAsked && !has("accepted") && !has("year")
+    ...(isAsked && !has("submitted") ? [`Nothing was submitted for it${how}.`] : []),
+    ...(isAsked && isTested && !has("accepted") && !has("year")
       ? ["The finished field was not tested for it by a method that compares."]
       : []),
   ];
@@ -117,5 +138,6 @@ function gapsOf({ entries }: PromisedRow): readonly string[] {
 /** What a row shows: deviations from specification, promise and guarantee, in this order, and what is missing. */
 export const rowFindings = (row: PromisedRow, setting: DeviationSetting): RowFindings => ({
   deviations: [...againstLimits(row), ...againstPromises(row, setting), ...againstGuarantees(row, setting)],
+  notes: beyondOtherAges(row),
   gaps: gapsOf(row),
 });

@@ -9,7 +9,7 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
   if (loaded === null) return notHere("project");
   const { brief, requirements, bids, campaigns, costing } = loaded.documents;
   const { recommendation, attachments, specification, issues } = loaded.documents;
-  const { people, procedure, committee, scoresheets, contract, submittals } = loaded.documents;
+  const { people, procedure, committee, scoresheets, contract, submittals, delivery, substitutions } = loaded.documents;
   const file = projectFileOf({
     id: project,
     brief: brief.body,
@@ -26,6 +26,8 @@ export async function GET(_request: Request, { params }: RouteContext<"/project/
     committee: committee?.body ?? null,
     scoresheets: scoresheets.map(({ body }) => body),
     contract: contract?.body ?? null,
+    delivery: delivery?.body ?? null,
+    substitutions: substitutions.map(({ id, body }) => ({ id, text: body })),
     submittals: submittals.map(({ id, body }) => ({ id, text: body })),
   });
   return download(

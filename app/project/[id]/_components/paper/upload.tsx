@@ -91,14 +91,16 @@ export function Upload({
           </button>
         </p>
       )}
-      <ul role="status" className={styles.outcomes}>
-        {outcomes.map(({ name, kept, sentence }, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: two files may have one name, and the list only grows
-          <li key={index} className={kept ? undefined : styles.problem}>
-            “{name}”: {sentence}
-          </li>
-        ))}
-      </ul>
+      <div role="status">
+        <ul className={styles.outcomes}>
+          {outcomes.map(({ name, kept, sentence }, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two files may have one name, and the list only grows
+            <li key={index} className={kept ? undefined : styles.problem}>
+              “{name}”: {sentence}
+            </li>
+          ))}
+        </ul>
+      </div>
     </div>
   );
 }

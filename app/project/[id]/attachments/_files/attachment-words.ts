@@ -11,7 +11,7 @@ export const sizeInWords = (bytes: number): string =>
 export const calledOf = ({ title, name }: Attachment): string => (title === "" ? name : title);
 
 /** Whose paper it is, in words. */
-export function ownerInWords(owner: AttachmentOwner, { bids }: Project): string {
+export function ownerInWords(owner: AttachmentOwner, { bids, submittals = [], substitutions = [] }: Project): string {
   switch (owner.kind) {
     case "project":
       return "The project";
@@ -19,9 +19,13 @@ export function ownerInWords(owner: AttachmentOwner, { bids }: Project): string 
       const letter = bids.find(({ id }) => id === owner.bid)?.letter;
       return letter === undefined ? "A bid that is no longer here" : `Bid ${letter}`;
     }
-    case "submittal":
-      return "A submittal";
-    case "substitution":
-      return "A request for substitution";
+    case "submittal": {
+      const item = submittals.find(({ id }) => id === owner.submittal)?.item;
+      return item === undefined ? "A submittal that is no longer here" : `Submittal “${item}”`;
+    }
+    case "substitution": {
+      const item = substitutions.find(({ id }) => id === owner.substitution)?.item;
+      return item === undefined ? "A request that is no longer here" : `Request for substitution “${item}”`;
+    }
   }
 }

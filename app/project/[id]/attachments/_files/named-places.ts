@@ -14,7 +14,7 @@ export type NamedPlace = Readonly<{
 }>;
 
 /** Every place of the project that names a document. */
-export function namedPlaces({ bids }: Project): readonly NamedPlace[] {
+export function namedPlaces({ bids, submittals = [], contract }: Project): readonly NamedPlace[] {
   const places = bids.flatMap(({ id, letter, claims, infill }) => {
     const from = { owner: { kind: "bid", bid: id }, by: `Bid ${letter}` } as const;
     return [
@@ -25,7 +25,21 @@ export function namedPlaces({ bids }: Project): readonly NamedPlace[] {
       ...infill.components.map(({ document, page }) => ({ ...from, what: "Infill", document, page })),
     ];
   });
-  return places.filter(({ document }) => document !== "");
+  const handedIn = submittals.flatMap(({ id, item, versions }) => {
+    const from = { owner: { kind: "submittal", submittal: id }, by: `Submittal “${item}”` } as const;
+    return versions.flatMap(({ values, reports }) => [
+      ...values.map(({ property, document, page }) => ({
+        ...from,
+        ...{ what: propertyOf(property).label, document, page },
+      })),
+      ...reports.map(({ document, page }) => ({ ...from, what: "Laboratory report", document, page })),
+    ]);
+  });
+  const measured = (contract?.measured ?? []).map(({ property, document, page }) => ({
+    ...({ owner: { kind: "project" }, by: "Measured on the field" } as const),
+    ...{ what: propertyOf(property).label, document, page },
+  }));
+  return [...places, ...handedIn, ...measured].filter(({ document }) => document !== "");
 }
 
 /** The places that mean one attachment. */

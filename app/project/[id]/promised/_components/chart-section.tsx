@@ -6,6 +6,9 @@ import { ChartFrame } from "../../../../_components/chart/chart-frame";
 import { hasCourse } from "../_rows/chart-points";
 import { RowChart } from "./row-chart";
 
+const marks =
+  "Full marks on the line were measured, hollow ones promised: a circle by the bid, a square on its corner by the submittal.";
+
 /** Each property that was measured at two ages or more, over the years. */
 export function ChartSection({ told, units }: { told: readonly ToldRow[]; units: UnitSystem }) {
   const drawn = told.filter(({ row }) => hasCourse(row));
@@ -15,10 +18,8 @@ export function ChartSection({ told, units }: { told: readonly ToldRow[]; units:
       <h2 id="over-time">Over time</h2>
       {drawn.map(({ row, findings }) => {
         const title = [propertyOf(row.property).label, methodsInWords(row)].filter((part) => part !== "").join(", ");
-        const summary =
-          findings.deviations.length === 0
-            ? "Full marks on the line were measured, hollow ones promised: a circle by the bid, a square on its corner by the submittal. Nothing measured falls short."
-            : `Full marks on the line were measured, hollow ones promised: a circle by the bid, a square on its corner by the submittal. ${findings.deviations.join(" ")}`;
+        const found = [...findings.deviations, ...findings.notes];
+        const summary = `${marks} ${found.length === 0 ? "Nothing measured falls short." : found.join(" ")}`;
         return (
           <ChartFrame
             key={title}

@@ -75,7 +75,7 @@ export function RowChart({
         })}
       </g>
       {end === undefined ? null : (
-        <text x={at(end)[0] + 9} y={at(end)[1]} dy="0.32em" className={styles.word}>
+        <text x={at(end)[0] + 4} y={at(end)[1] - 11} className={styles.word}>
           measured
         </text>
       )}

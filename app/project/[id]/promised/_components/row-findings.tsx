@@ -10,6 +10,7 @@ const nameOf = ({ row }: ToldRow): string => {
 /** Deviations in words, then what nobody has shown yet. */
 export function FindingsSection({ told }: { told: readonly ToldRow[] }) {
   const deviating = told.filter(({ findings }) => findings.deviations.length > 0);
+  const noted = told.filter(({ findings }) => findings.notes.length > 0);
   const gaps = told.filter(({ findings }) => findings.gaps.length > 0);
   return (
     <>
@@ -21,6 +22,12 @@ export function FindingsSection({ told }: { told: readonly ToldRow[] }) {
           <Told told={deviating} sentences={({ findings }) => findings.deviations} />
         )}
       </section>
+      {noted.length === 0 ? null : (
+        <section aria-labelledby="worth-knowing">
+          <h2 id="worth-knowing">Worth knowing</h2>
+          <Told told={noted} sentences={({ findings }) => findings.notes} />
+        </section>
+      )}
       {gaps.length === 0 ? null : (
         <section aria-labelledby="gaps">
           <h2 id="gaps">Not shown yet</h2>

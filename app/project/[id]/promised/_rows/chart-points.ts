@@ -25,8 +25,9 @@ export function limitRules(
   { entries }: PromisedRow,
   shown: (si: number) => string,
 ): readonly Readonly<{ value: number; words: string }>[] {
-  const rules = entries.flatMap(({ column: { kind }, limit, span }) => {
-    if (limit !== null) return sidesOf(limit).map((value) => ({ value, who: "specified" }));
+  const rules = entries.flatMap(({ column: { kind }, limit, span, years }) => {
+    const who = years === 0 ? "specified as new" : "specified";
+    if (limit !== null) return sidesOf(limit).map((value) => ({ value, who }));
     if (kind !== "guaranteed" || span === null) return [];
     return [span.low, span.high].filter(Number.isFinite).map((value) => ({ value, who: "guaranteed" }));
   });

@@ -19,5 +19,7 @@ export const kindLabels: Readonly<Record<RecordedKind, string>> = {
   "sealed-prices": "Sealed prices",
   contract: "What was awarded and what is measured",
   submittal: "Submittal",
+  delivery: "Deliveries and placing",
+  substitution: "Request for substitution",
   refusal: "Refused attempts",
 };

@@ -1,0 +1,110 @@
+import { inSentence, propertyOf } from "#lib/claim";
+import { placingTotal } from "#lib/criteria";
+import { type Figure, formatFigure, listed } from "#lib/figure";
+import type { UnitSystem } from "#lib/quantity";
+import { type ReviewRow, reviewVersion, startingContract } from "#lib/submittal";
+import { awardedBid } from "../awarded-bid";
+import { evaluate, measuredFigure } from "../evaluate";
+import type { Bid, BidEvaluation, Evaluation, Project } from "../model";
+import { formatPoints } from "../points";
+import { reviewedRequirements } from "../reviewed-requirements";
+import { type Substitution, substitutedBid } from "./substitution";
+
+/** One figure as bid and as substituted, in words. */
+export type SubstitutionEffect = Readonly<{ what: string; asBid: string; substituted: string; isSame: boolean }>;
+
+/** What a substitution changes. */
+export type SubstitutionEffects = Readonly<{
+  bid: Bid;
+  /** Every salient characteristic: the substitute against the clause and against what was bid. */
+  rows: readonly ReviewRow[];
+  effects: readonly SubstitutionEffect[];
+  /** Characteristics that clauses limit and of which the request says nothing. */
+  silent: readonly string[];
+}>;
+
+const placeOf = ({ ranking, bids }: Evaluation, bid: string): string => {
+  const place = ranking.places.find((each) => each.bid === bid)?.place;
+  return place === undefined ? "fails a gate" : `${place} of ${bids.length}`;
+};
+
+type Side = Readonly<{ evaluation: Evaluation; bid: Bid; own: BidEvaluation }>;
+
+function sideOf(project: Project, bid: Bid): Side {
+  const bids = project.bids.map((each) => (each.id === bid.id ? bid : each));
+  const evaluation = evaluate({ ...project, bids });
+  const own = evaluation.bids.find(({ id }) => id === bid.id);
+  if (own === undefined) throw new RangeError(`no bid ${bid.id} in the evaluation`);
+  return { evaluation, bid, own };
+}
+
+/** What is told of both sides: scores, mass, outlook and cost, each by the same evaluation. */
+function told(
+  project: Project,
+  { evaluation, bid, own }: Side,
+  units: UnitSystem,
+): readonly (readonly [string, string])[] {
+  const shown = (figure: Figure) => formatFigure(figure, units);
+  const facts = { ...own, bid, area: evaluation.area };
+  const { infill, hardness, cost } = own;
+  return [
+    ["Place among the bids", placeOf(evaluation, bid.id)],
+    ["Total of scores, of 100", formatPoints(placingTotal(own.score))],
+    ...project.requirements.criteria.map(
+      (criterion) => [criterion.label, shown(measuredFigure(facts, criterion).figure)] as const,
+    ),
+    ["Infill per area", shown(infill.totalArealDensity)],
+    ["Total stabilising mass", shown(infill.stabilisingMass)],
+    ["Infill depth from mass and density", shown(infill.depth)],
+    ["Infill mass per area under water", shown(infill.submergedMass)],
+    ["Impact level as new", shown(hardness.asNew)],
+    ["Impact level in the last year looked at", shown(hardness.atHorizon)],
+    ["Depth that may be lost before the limit", shown(hardness.depthMargin.figure)],
+    ["Life-cycle cost, present value", shown(cost.presentValue)],
+    ["Equivalent annual cost", shown(cost.equivalentAnnualCost)],
+  ];
+}
+
+/**
+ * What a substitution changes of the bid that was taken: side by side on every salient characteristic, and the effect on
+ * scores, mass, outlook and cost by the same evaluation of a copy of the project. Null while nobody’s bid was taken.
+ */
+export function substitutionEffects(
+  project: Project,
+  substitution: Substitution,
+  units: UnitSystem,
+): SubstitutionEffects | null {
+  const bid = awardedBid(project)?.bid;
+  if (bid === undefined) return null;
+  const requirements = reviewedRequirements(project.requirements).filter(({ isOn }) => isOn);
+  const { sameWithin } = project.contract ?? startingContract;
+  const rows = reviewVersion(
+    { values: substitution.claims, remarks: {} },
+    { asked: requirements, requirements, bid: bid.claims, sameWithin: sameWithin.value },
+  );
+  const [before, after] = [sideOf(project, bid), sideOf(project, substitutedBid(bid, substitution))].map((side) =>
+    told(project, side, units),
+  );
+  const substituted = new Map(after);
+  const once = new Map(before);
+  return {
+    bid,
+    rows: rows.filter(({ submitted }) => submitted !== null),
+    effects: [...once].map(([what, asBid]) => {
+      const now = substituted.get(what) ?? "";
+      return { what, asBid, substituted: now, isSame: asBid === now };
+    }),
+    silent: rows.flatMap(({ submitted, requirement }) => {
+      const property = requirement?.subject?.property;
+      return submitted !== null || property === undefined || requirement?.limit === null
+        ? []
+        : [inSentence(propertyOf(property).label)];
+    }),
+  };
+}
+
+/** One sentence on what the request leaves open; empty where it speaks of everything that clauses limit. */
+export const silentSentence = ({ silent }: SubstitutionEffects): string =>
+  silent.length === 0
+    ? ""
+    : `The request says nothing of ${listed([...new Set(silent)])}, so what was bid counts on in the comparison below.`;
