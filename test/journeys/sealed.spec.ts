@@ -125,23 +125,24 @@ async function telling(asking: APIRequestContext, project: string, paper: string
 }
 
 /** Makes a browser that of a person. */
-async function seat(page: Page, base: string, who: Editor | null): Promise<APIRequestContext> {
+async function seat(page: Page, who: Editor | null): Promise<APIRequestContext> {
   await page.context().clearCookies();
   if (who !== null)
     await page
       .context()
-      .addCookies([{ name: editorCookie, value: cookieFromEditor(who), url: base, sameSite: "Strict" }]);
+      .addCookies([
+        { name: editorCookie, value: cookieFromEditor(who), domain: "127.0.0.1", path: "/", sameSite: "Strict" },
+      ]);
   return page.request;
 }
 
 test("no answer of any address holds sealed prices or a sheet before they are opened, whoever asks; afterwards they do", async ({
   page,
   store,
-  baseURL = "",
 }) => {
   test.setTimeout(900_000);
   const project = await sealedProject(store);
-  const sent = await (await seat(page, baseURL, person(0))).post(`/project/${project}/attachments/upload`, {
+  const sent = await (await seat(page, person(0))).post(`/project/${project}/attachments/upload`, {
     data: Buffer.from(pdf({ pages: 1 })),
     headers: {
       ...{ "content-type": "application/octet-stream", "sec-fetch-site": "same-origin" },
@@ -151,17 +152,17 @@ test("no answer of any address holds sealed prices or a sheet before they are op
   const { id: paper } = await sent.json();
 
   for (const who of [person(0), person(2), null]) {
-    const asking = await seat(page, baseURL, who);
+    const asking = await seat(page, who);
     expect(await telling(asking, project, paper, [...ofPrices, ...ofSheets]), who?.name ?? "nobody").toEqual([]);
   }
   // whoever handed the sheet in reads their own again, on their sheet alone, and no price
-  const own = await telling(await seat(page, baseURL, person(1)), project, paper, [...ofPrices, ...ofSheets]);
+  const own = await telling(await seat(page, person(1)), project, paper, [...ofPrices, ...ofSheets]);
   expect(own.filter((line) => !line.includes("committee/scoresheet"))).toEqual([]);
 
   for (const index of [2, 3])
     await done(store, project, handInSheet(person(index), sheet("Nothing else.")), person(index));
   await done(store, project, openSheets(person(0)), person(0));
-  const asking = await seat(page, baseURL, person(2));
+  const asking = await seat(page, person(2));
   const ofOpened = await telling(asking, project, paper, [...ofPrices, ...ofSheets]);
   expect(ofOpened.filter((line) => ofPrices.some((word) => line.includes(word)))).toEqual([]);
   for (const path of ["page of committee/consensus", "page of export", "page of record/export"])
@@ -190,10 +191,9 @@ test("no answer of any address holds sealed prices or a sheet before they are op
 test("a bid takes no price while prices are sealed, by the page, by a form or by a request of one’s own", async ({
   page,
   store,
-  baseURL = "",
 }) => {
   const project = await sealedProject(store);
-  await seat(page, baseURL, person(0));
+  await seat(page, person(0));
   await page.goto(`/project/${project}/bids/bid-b`);
   await expect(page.getByRole("link", { name: "Sealed prices" }).first()).toBeVisible();
   await expect(page.getByLabel("Price: amount")).toHaveCount(0);

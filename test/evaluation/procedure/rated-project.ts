@@ -1,6 +1,6 @@
 import type { SheetText } from "#lib/committee";
 import { type PricesText, type ProjectFile, projectFileSchema } from "#lib/evaluation";
-import demonstration from "../../../app/_demo/demonstration-project.json";
+import demonstration from "../../../app/_demo/demonstration-project.json" with { type: "json" };
 
 /** Five levels from nothing to all, in even steps. */
 export const levels = ["Not covered", "In part", "Covered", "Shown", "Proven"].map((label, at) => ({
