@@ -241,9 +241,7 @@ const placedSchema = (wanted: string, tolerance: string) =>
       wanted: lengthField.prefault(wanted),
       tolerance: lengthField.prefault(tolerance),
       readings: z
-        .array(
-          z.strictObject({ id: idField, where: kept("the place"), reading: lengthField, note: kept("a note", 1000) }),
-        )
+        .array(z.strictObject({ id, where: kept("the place"), reading: lengthField, note: kept("a note", 1000) }))
         .max(2000, "Expected at most 2,000 readings.")
         .superRefine(eachIdOnce("reading"))
         .default([]),

@@ -1,7 +1,8 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { completenessFacts, openBefore } from "#lib/evaluation";
-import { amendmentInWords, changeInWords, completeness, nextStages, stageOf } from "#lib/procedure";
+import { listed } from "#lib/figure";
+import { amendmentInWords, arePricesSealed, changeInWords, completeness, nextStages, stageOf } from "#lib/procedure";
 import { PageHead } from "../../../_components/page-head";
 import { currentActor } from "../../../_data/actor";
 import { loadProject } from "../../../_data/load-project";
@@ -47,6 +48,7 @@ export default async function ProcedurePage({ params }: PageProps<"/project/[id]
           <CompletenessTable project={id} notes={completeness(completenessFacts(standing))} />
         </>
       ) : null}
+      {arePricesSealed(procedure) && bids.length > 0 ? <p>{sealedInWords(loaded)}</p> : null}
       {nextStages(procedure).length === 0 ? null : <h2 id="next">What comes next</h2>}
       {nextStages(procedure).map((next) => (
         <NextStageForm
@@ -89,4 +91,17 @@ export default async function ProcedurePage({ params }: PageProps<"/project/[id]
       )}
     </>
   );
+}
+
+/** Whose prices are in, so that nobody opens them while one is missing and is entered afterwards, with the others known. */
+function sealedInWords({ project, documents }: NonNullable<Awaited<ReturnType<typeof loadProject>>>): string {
+  const isIn = (bid: string) => documents.sealedPrices.some(({ id }) => id === bid);
+  const named = (isWanted: boolean) => {
+    const letters = project.bids.filter(({ id }) => isIn(id) === isWanted).map(({ letter }) => letter);
+    return { count: letters.length, words: `bid${letters.length === 1 ? "" : "s"} ${listed(letters)}` };
+  };
+  const [come, missing] = [named(true), named(false)];
+  if (missing.count === 0) return "Sealed prices are in for every bid.";
+  if (come.count === 0) return "No sealed prices are in yet.";
+  return `Sealed prices are in for ${come.words}. None are in for ${missing.words}.`;
 }
