@@ -6,6 +6,7 @@ import { Scroller } from "../../../_components/scroller";
 import { loadProject } from "../../../_data/load-project";
 import { projectStore } from "../../../_data/store";
 import { fileAddress, viewAddress } from "../../../_file-addresses";
+import { AfterRemoval } from "../_components/after-removal";
 import { Upload } from "../_components/paper/upload";
 import { pageOf } from "../_contents";
 import { calledOf, ownerInWords, sizeInWords } from "./_files/attachment-words";
@@ -16,7 +17,7 @@ import styles from "./page.module.css";
 export const metadata = { title: "Attachments" };
 
 export default async function AttachmentsPage({ params, searchParams }: PageProps<"/project/[id]/attachments">) {
-  const [{ id }, { removed, kept }] = await Promise.all([params, searchParams]);
+  const [{ id }, asked] = await Promise.all([params, searchParams]);
   const loaded = await loadProject(id);
   if (loaded === null) notFound();
   const { project, documents } = loaded;
@@ -27,19 +28,14 @@ export default async function AttachmentsPage({ params, searchParams }: PageProp
   return (
     <>
       <PageHead {...pageOf("attachments")} />
-      {typeof removed === "string" && attachments.every((each) => each.id !== removed) ? (
-        <form action={restoreAttachment} className={`${styles.notice} screen-only`}>
-          <p role="status">The attachment was removed. Its file stays with the record and can be brought back.</p>
-          <input type="hidden" name="project" value={id} />
-          <input type="hidden" name="attachment" value={removed} />
-          <button type="submit">Bring the attachment back</button>
-        </form>
-      ) : null}
-      {typeof kept === "string" ? (
-        <p role="status" className={styles.notice}>
-          The attachment was not removed: it was changed after this page was loaded. Look at it again first.
-        </p>
-      ) : null}
+      <AfterRemoval
+        project={id}
+        what="attachment"
+        asked={asked}
+        standing={attachments.map((each) => each.id)}
+        restore={restoreAttachment}
+        stays="Its file stays with the record and can be brought back."
+      />
       <Upload project={id} owner={{ kind: "project" }} label="Add files" />
       {documents.attachments.length === 0 ? (
         <p>

@@ -7,6 +7,7 @@ import { PageHead } from "../../../_components/page-head";
 import { currentEditor } from "../../../_data/editor";
 import { loadEvaluation } from "../../../_data/load-project";
 import { projectStore } from "../../../_data/store";
+import { AfterRemoval } from "../_components/after-removal";
 import { pageOf } from "../_contents";
 import { AddBid } from "./_components/add-bid";
 import { WhatIsChecked } from "./_components/what-is-checked";
@@ -35,31 +36,24 @@ function findingsInWords(findings: readonly (Finding | MoneyFinding)[]): string 
 
 export default async function BidsPage({ params, searchParams }: PageProps<"/project/[id]/bids">) {
   const { id } = await params;
-  const { removed, kept } = await searchParams;
+  const asked = await searchParams;
   const loaded = await loadEvaluation(id);
   if (loaded === null) notFound();
   const { evaluation, documents } = loaded;
   const drafts = await (await projectStore()).drafts.list(id, await currentEditor());
   const drafted = new Map(drafts.filter(({ kind }) => kind === "bid").map((draft) => [draft.id, draft.basedOnVersion]));
   const { number, title, decide } = pageOf("bids");
-  const isGone = typeof removed === "string" && documents.bids.every((bid) => bid.id !== removed);
   const letters = documents.bids.map(({ model }) => model.letter);
   return (
     <>
       <PageHead number={number} title={title} decide={decide} />
-      {isGone ? (
-        <form action={restoreBid} className={`${styles.notice} screen-only`}>
-          <p role="status">The bid was removed. It stays in the record and can be brought back.</p>
-          <input type="hidden" name="project" value={id} />
-          <input type="hidden" name="bid" value={removed} />
-          <button type="submit">Bring the bid back</button>
-        </form>
-      ) : null}
-      {typeof kept === "string" ? (
-        <p role="status" className={styles.notice}>
-          The bid was not removed: it was changed after this page was loaded. Look at it again first.
-        </p>
-      ) : null}
+      <AfterRemoval
+        project={id}
+        what="bid"
+        asked={asked}
+        standing={documents.bids.map((bid) => bid.id)}
+        restore={restoreBid}
+      />
       {evaluation.bids.length === 0 ? (
         <p>
           There is no bid yet. Add the first by its bidder’s name, then enter what the bid says, word for word. What to

@@ -9,10 +9,10 @@ import { currentEditor } from "../../../_data/editor";
 import { loadEvaluation } from "../../../_data/load-project";
 import { projectStore } from "../../../_data/store";
 import { readersUnits } from "../../../_units";
+import { AfterRemoval } from "../_components/after-removal";
 import { pageOf } from "../_contents";
 import { AddCampaign } from "./_components/add-campaign";
 import { CampaignList } from "./_components/campaign-list";
-import styles from "./_components/campaign-list.module.css";
 import { InstalledSection } from "./_components/installed-section";
 import { PlanSection } from "./_components/plan-section";
 import { ShareSection } from "./_components/share-section";
@@ -73,7 +73,13 @@ export default async function FieldTestsPage({ params, searchParams }: PageProps
       <ShareSection project={id} choice={share} asked={shareAsked(share)} limit={limit} plan={choice} units={units} />
       <section aria-labelledby="campaigns">
         <h2 id="campaigns">Test campaigns</h2>
-        <Outcome project={id} asked={asked} standing={documents.campaigns.map((campaign) => campaign.id)} />
+        <AfterRemoval
+          project={id}
+          what="campaign"
+          asked={asked}
+          standing={documents.campaigns.map((campaign) => campaign.id)}
+          restore={restoreCampaign}
+        />
         {listed.length === 0 ? (
           <p>
             No test is recorded yet. Add the acceptance test of the finished field first: its age counts from there.
@@ -101,32 +107,4 @@ export default async function FieldTestsPage({ params, searchParams }: PageProps
       </section>
     </>
   );
-}
-
-/** What became of a removal. */
-function Outcome({
-  project,
-  asked: { removed, kept },
-  standing,
-}: {
-  project: string;
-  asked: Readonly<Record<string, string | string[] | undefined>>;
-  standing: readonly string[];
-}) {
-  if (typeof removed === "string" && !standing.includes(removed))
-    return (
-      <form action={restoreCampaign} className={`${styles.notice} screen-only`}>
-        <p role="status">The campaign was removed. It stays in the record and can be brought back.</p>
-        <input type="hidden" name="project" value={project} />
-        <input type="hidden" name="campaign" value={removed} />
-        <button type="submit">Bring the campaign back</button>
-      </form>
-    );
-  if (typeof kept === "string")
-    return (
-      <p role="status" className={styles.notice}>
-        The campaign was not removed: it was changed after this page was loaded. Look at it again first.
-      </p>
-    );
-  return null;
 }

@@ -6,6 +6,7 @@ import { byUrgency, registerLine, registerSentence, reviewCaution, startingContr
 import { Caution } from "../../../_components/caution";
 import { PageHead } from "../../../_components/page-head";
 import { loadProject } from "../../../_data/load-project";
+import { AfterRemoval } from "../_components/after-removal";
 import { pageOf } from "../_contents";
 import { AddLine } from "./_components/add-line";
 import { MakeRegister } from "./_components/make-register";
@@ -13,12 +14,11 @@ import { RegisterTable } from "./_components/register-table";
 import { SubmittalPages } from "./_components/submittal-pages";
 import { lackingLines } from "./_register/lacking-lines";
 import { restoreLine } from "./actions";
-import styles from "./page.module.css";
 
 export const metadata = { title: "Submittals" };
 
 export default async function SubmittalsPage({ params, searchParams }: PageProps<"/project/[id]/submittals">) {
-  const [{ id }, { removed, kept }] = await Promise.all([params, searchParams]);
+  const [{ id }, asked] = await Promise.all([params, searchParams]);
   const loaded = await loadProject(id);
   if (loaded === null) notFound();
   const { project } = loaded;
@@ -32,19 +32,13 @@ export default async function SubmittalsPage({ params, searchParams }: PageProps
       <SubmittalPages project={id} here="register" />
       <Caution>{reviewCaution}</Caution>
       <AwardSentence id={id} award={awardedBid(project)} />
-      {typeof removed === "string" && submittals.every((each) => each.id !== removed) ? (
-        <form action={restoreLine} className={`${styles.notice} screen-only`}>
-          <p role="status">The line was removed. It stays in the record and can be brought back.</p>
-          <input type="hidden" name="project" value={id} />
-          <input type="hidden" name="line" value={removed} />
-          <button type="submit">Bring the line back</button>
-        </form>
-      ) : null}
-      {typeof kept === "string" ? (
-        <p role="status" className={styles.notice}>
-          The line was not removed: it was changed after this page was loaded. Look at it again first.
-        </p>
-      ) : null}
+      <AfterRemoval
+        project={id}
+        what="line"
+        asked={asked}
+        standing={submittals.map((each) => each.id)}
+        restore={restoreLine}
+      />
       {lines.length === 0 ? (
         <p>
           The register is empty. It is made from the specification: each clause says which reports, samples and drawings
