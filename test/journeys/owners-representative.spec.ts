@@ -23,6 +23,26 @@ async function addComponent(page: Page, { material, mass }: { material: string; 
   await component.getByLabel("Mass per area").fill(mass);
 }
 
+/** Takes criteria of the library, under their headings there. */
+async function addCriteria(page: Page, entries: readonly (readonly [heading: string, label: string])[]): Promise<void> {
+  await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name: "Requirements" }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "Requirements" })).toBeVisible();
+  await page.getByText("Add from the library").click();
+  for (const [heading, label] of entries) {
+    const library = page.getByRole("region", { name: `Library: ${heading}` });
+    await library.getByText(label, { exact: true }).click();
+    await library.getByRole("button", { name: new RegExp(`Add this criterion.*${label}`) }).click();
+    await expect(page.getByText(`Added “${label}” at the end of the list.`)).toBeVisible();
+  }
+  // what comes beside a criterion that weighs starts without weight
+  const [, second] = entries;
+  const added = page.getByRole("region", { name: "Criteria", exact: true }).getByRole("listitem");
+  const last = added.filter({ has: page.getByRole("button", { name: `Move ${second?.[1]} up` }) });
+  await last.locator("summary").click();
+  await last.getByLabel("Weight in points").fill("40");
+  await saved(page);
+}
+
 type ClaimEntry = Readonly<{ property: string; figure: string; method?: string; condition?: string }>;
 
 async function addClaim(page: Page, { property, figure, method, condition }: ClaimEntry): Promise<void> {
@@ -50,6 +70,10 @@ test("an owner’s representative enters three bids in mixed units and reads the
   await page.getByLabel("Length", { exact: true }).fill("110 m");
   await page.getByLabel("Width", { exact: true }).fill("70 m");
   await saved(page);
+  await addCriteria(page, [
+    ["Infill that stays", "Infill mass per area"],
+    ["Upkeep and cost", "Equivalent annual cost per area"],
+  ]);
 
   await addBid(page, { bidder: "First bidder", system: "Sand and rubber in layers" });
   await addComponent(page, { material: "Silica sand, rounded", mass: "1.234,5 lb/sf" });
@@ -115,7 +139,7 @@ test("an owner’s representative enters three bids in mixed units and reads the
 
   await page.getByRole("navigation", { name: "Contents" }).getByRole("link", { name: "Evaluation" }).click();
   await expect(page.getByRole("heading", { level: 1, name: "Evaluation" })).toBeVisible();
-  // derived: the first bid is better than the second by every criterion, and the second than the third
+  // derived: the first bid has more infill and costs less than the second, and the second than the third
   await expect(page.getByRole("listitem").filter({ hasText: "of 100 points" })).toHaveText([
     /^1: bid A.*First bidder/s,
     /^2: bid B.*Second bidder/s,

@@ -15,10 +15,10 @@ export type RankWorker = Readonly<{
   cancelled: () => Promise<number>;
 }>;
 
-/** The address of the worker that the page itself starts. */
+/** The address of the worker that the page itself starts: a classic script, as the build makes it. */
 async function workerOf(page: Page): Promise<string> {
   const started = page.waitForEvent("worker");
-  await page.getByLabel("Sets of weights").selectOption("10,000");
+  await page.getByRole("combobox", { name: "Sets of weights" }).selectOption("10,000");
   await page.getByRole("button", { name: "Draw", exact: true }).click();
   const url = (await started).url();
   await page.getByText(/^Drawn 10,000 sets of weights/).waitFor();
@@ -31,7 +31,7 @@ const runIn = (page: Page, url: string, comparison: Comparison, weights: WeightC
       new Promise<WorkerRun>((done, failed) => {
         let reports = 0;
         const start = performance.now();
-        const worker = new Worker(address, { type: "module" });
+        const worker = new Worker(address);
         worker.onerror = ({ message }) => failed(new Error(message));
         worker.onmessage = ({ data }) => {
           if (data.kind === "progress") reports += 1;
@@ -47,7 +47,7 @@ const runIn = (page: Page, url: string, comparison: Comparison, weights: WeightC
   );
 
 async function cancelledIn(page: Page): Promise<number> {
-  await page.getByLabel("Sets of weights").selectOption("1,000,000");
+  await page.getByRole("combobox", { name: "Sets of weights" }).selectOption("1,000,000");
   await page.getByRole("button", { name: "Draw", exact: true }).click();
   await page.getByRole("progressbar", { name: "Sets of weights drawn" }).waitFor();
   return page.evaluate(

@@ -135,7 +135,13 @@ export function explainConsistency(weighed: PairwiseWeights, nameOf: (criterion:
   const [first, second] = [nameOf(judgement.first), nameOf(judgement.second)];
   const said = `You said that ${judgementText(first, second, judgement.times)}; your other judgements together say that ${judgementText(first, second, othersSay)}.`;
   const ratio = Number(consistencyRatio.toPrecision(2));
-  return consistencyRatio <= consistentUpTo
-    ? `The judgements fit together well enough (ratio ${ratio}, at most ${consistentUpTo} is wanted). The one that fits least: ${said}`
-    : `The judgements contradict each other (ratio ${ratio}, at most ${consistentUpTo} is wanted). Look at this one first: ${said}`;
+  const isConsistent = consistencyRatio <= consistentUpTo;
+  const fit = isConsistent ? "fit together well enough" : "contradict each other";
+  return `The judgements ${fit} (ratio ${ratio}, at most ${consistentUpTo} is wanted). ${leadIn(weighed.shares.length, isConsistent)} ${said}`;
+}
+
+/** Three judgements of three criteria are all equally far from what the other two say, so none of them stands out. */
+function leadIn(criteria: number, isConsistent: boolean): string {
+  if (criteria === 3) return "Of three judgements each is equally far from the other two, this one for instance:";
+  return isConsistent ? "The one that fits least:" : "Look at this one first:";
 }

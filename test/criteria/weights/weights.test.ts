@@ -113,7 +113,7 @@ describe("pairwiseWeights", () => {
 
   test("name the judgement that fits least, and what the others say", () => {
     expect(explainConsistency(pairwiseWeights(criteria, judged(3, 3, 1)), nameOf)).toBe(
-      "The judgements contradict each other (ratio 0.48, at most 0.1 is wanted). Look at this one first: You said that “impact” is 3 times as important as “heat”; your other judgements together say that “heat” is 3 times as important as “impact”.",
+      "The judgements contradict each other (ratio 0.48, at most 0.1 is wanted). Of three judgements each is equally far from the other two, this one for instance: You said that “impact” is 3 times as important as “heat”; your other judgements together say that “heat” is 3 times as important as “impact”.",
     );
     // one slip among four: the slip itself is named
     const four = ["a", "b", "c", "d"];
@@ -128,13 +128,16 @@ describe("pairwiseWeights", () => {
     expect(weighed.kind === "weighed" && weighed.least?.judgement).toMatchObject({ first: "a", second: "d" });
     expect(weighed.kind === "weighed" && weighed.least?.othersSay).toBeCloseTo(8, 12);
     expect(weighed.kind === "weighed" && (weighed.consistencyRatio ?? 0) > consistentUpTo).toBe(true);
+    expect(explainConsistency(weighed, (id) => id)).toMatch(
+      /Look at this one first: You said that “d” is 8 times as important as “a”; your other judgements together say that “a” is 8 times as important as “d”\.$/,
+    );
   });
 
   test("say where judgements fit well enough, exactly, or can't be told", () => {
     const says = (names: readonly string[], judgements: readonly PairJudgement[]) =>
       explainConsistency(pairwiseWeights(names, judgements), nameOf);
     expect(says(criteria, judged(3, 3, 5))).toBe(
-      "The judgements fit together well enough (ratio 0.033, at most 0.1 is wanted). The one that fits least: You said that “impact” is 3 times as important as “heat”; your other judgements together say that “impact” is 1.7 times as important as “heat”.",
+      "The judgements fit together well enough (ratio 0.033, at most 0.1 is wanted). Of three judgements each is equally far from the other two, this one for instance: You said that “impact” is 3 times as important as “heat”; your other judgements together say that “impact” is 1.7 times as important as “heat”.",
     );
     expect(says(criteria, judged(2, 2, 4))).toBe("The judgements fit together exactly.");
     expect(says(["impact", "heat"], judged(3, 3, 5))).toBe(

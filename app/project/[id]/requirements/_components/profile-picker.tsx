@@ -26,7 +26,7 @@ export function ProfilePicker({ add }: { add: (addition: Addition, said: string)
   const now: CriteriaText = { criteria, headings };
   return (
     <fieldset className={styles.profiles}>
-      <legend>Start from a profile</legend>
+      <legend>Profiles by use</legend>
       <p className={styles.note}>
         Each is a full set of criteria for one kind of use, with the source of every limit. It is a starting point: each
         figure and each weight is yours to change.
