@@ -39,6 +39,7 @@ export type {
   KeptAttachment,
   Project,
   Requirements,
+  Substitution,
 } from "./model";
 export { type BidOpenings, type OpenFigure, openFigures, openQuestions, type Reach } from "./open-questions";
 export { type PeoplesOrders, type PersonsOrder, peoplesOrders, peoplesSentences } from "./peoples-orders";
@@ -84,7 +85,7 @@ export {
 export { consequenceInWords, shortfallSentences } from "./shortfall-in-words";
 export { startingBid, startingProject } from "./starting-project";
 export { type SubmittalReview, submittalReviews } from "./submittal-reviews";
-export { type Substitution, substitutedBid } from "./substitution/substitution";
+export { substitutedBid } from "./substitution/substitution";
 export {
   type SubstitutionEffects,
   silentSentence,

@@ -26,13 +26,12 @@ import type { CrossSection, Placement, WeightClass } from "#lib/infill";
 import type { GrainShape, GrainSize, InfillMaterial } from "#lib/material";
 import type { Person } from "#lib/people";
 import type { Procedure } from "#lib/procedure";
-import type { ExactQuantity, Quantity } from "#lib/quantity";
+import type { ExactQuantity, PlainDate, Quantity } from "#lib/quantity";
 import type { AskedSubmittal, Clause, Specification } from "#lib/requirement";
 import type { Distribution } from "#lib/sampling";
 import type { Contract, Delivery, RegisterItem } from "#lib/submittal";
 import type { EvidencedFigure } from "./claimed-figure";
 import type { InstalledCampaign } from "./latest-depth-grid";
-import type { Substitution } from "./substitution/substitution";
 
 /** What is to be built and how money over time is counted, before any bid. */
 export type Brief = Readonly<{
@@ -120,6 +119,23 @@ export type Project = Readonly<{
   delivery?: Delivery;
   /** Requests to deliver something else than what was bid; absent where there is none. */
   substitutions?: readonly Substitution[];
+}>;
+
+/** A request to deliver something else than what was bid, with what it claims. */
+export type Substitution = Readonly<{
+  id: string;
+  item: string;
+  requested: PlainDate | null;
+  reason: string;
+  /** What the substitute claims: each stands in place of all that the bid says of its property. */
+  claims: readonly Claim[];
+  /** Infill in place of the bid’s; without a component the bid’s stays. */
+  infill: Bid["infill"];
+  /** What it costs more, or less where it is a credit; null where the price stays. */
+  priceChange: PriceLine | null;
+  decision: "" | "accepted" | "rejected";
+  decided: PlainDate | null;
+  note: string;
 }>;
 
 /** A paper that is kept, by its id. */

@@ -50,7 +50,6 @@ export {
   type ValueReview,
 } from "./value-review";
 export {
-  counterpart,
   type ReportReview,
   type ReviewRow,
   type ReviewSetting,

@@ -34,7 +34,7 @@ const propertyIn = ({ subject }: Requirement) => subject?.property ?? null;
  * The claim of the bid that a value is held against: of the same property, by a method and in a condition that compare
  * where there is one; else the first, so that the review can say why the two do not compare.
  */
-export function counterpart(bid: readonly Claim[], value: Claim): Claim | null {
+function counterpart(bid: readonly Claim[], value: Claim): Claim | null {
   const same = bid.filter(({ property }) => property === value.property);
   const byMethod = same.filter(
     ({ property, method }) =>

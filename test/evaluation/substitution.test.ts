@@ -50,7 +50,7 @@ describe("a request for substitution", () => {
   });
 
   test("mass follows by the same evaluation: 5 + 2 lb/ft² in place of 6.5 + 3", () => {
-    const change = effectsOf(lighter).effects.find(({ what }) => what === "Infill per area");
+    const change = effectsOf(lighter).effects.find(({ what }) => what === "Infill mass per area");
     expect(change).toMatchObject({ asBid: "9.50 lb/ft²", substituted: "7.00 lb/ft²", isSame: false });
   });
 

@@ -3,7 +3,15 @@ import { demonstration, expect, test } from "./fixtures";
 
 // What a reader has in hand: a common phone, and the narrowest page that WCAG 2.2 (1.4.10) has in mind.
 const widths = [360, 320] as const;
-const pages = ["evaluation", "cost", "infill", "hardness", "field-tests", "field-tests/yearly-2030"] as const;
+const pages = [
+  "evaluation",
+  "cost",
+  "infill",
+  "hardness",
+  "promised",
+  "field-tests",
+  "field-tests/yearly-2030",
+] as const;
 /** Smaller words are hard to read at arm's length; common practice, no source. */
 const leastSize = 11;
 

@@ -155,3 +155,47 @@ for (const [device, width] of [
     });
   });
 }
+
+test("tickets come to a mass per area, and a substitute is weighed by the same evaluation", async ({
+  page,
+  browser,
+}) => {
+  const project = await demonstration(browser);
+
+  await test.step("a ticket more: the sand comes to more than was bid", async () => {
+    await page.goto(`${project}/submittals/deliveries`);
+    await page.getByRole("button", { name: "Add a ticket" }).click();
+    const ticket = page.getByRole("group", { name: "Ticket 4" });
+    await ticket.getByLabel("Number on the ticket").fill("S 177");
+    await ticket.getByLabel("Infill").selectOption("sand");
+    await ticket.getByLabel("Mass").fill("60,000 lb");
+    await ticket.getByLabel("Water", { exact: true }).fill("0 %");
+    await saved(page);
+    // (2 bag tickets dry + 60,000 lb - 1,200 lb left over) over 380 ft x 212 ft, worked by hand
+    const dry = 88 * 2950 * 0.97 + 88 * 2950 * 0.975 + 60_000 - 1200;
+    const row = page.getByRole("table", { name: "Delivered infill" }).getByRole("row", { name: /^Silica sand/ });
+    await expect(row).toContainText(`${(dry / (380 * 212)).toFixed(2)} lb/ft²`);
+    await expect(row).toContainText("more than wanted");
+  });
+
+  await test.step("a request for substitution shows what it would change", async () => {
+    await page.goto(`${project}/submittals/substitutions`);
+    await page.getByLabel("What is to be substituted").fill("Another carpet");
+    await page.getByRole("button", { name: "Add the request" }).click();
+    await expect(page.getByRole("heading", { level: 1, name: "Another carpet" })).toBeVisible();
+    const effects = page.getByRole("table", { name: "Effect of the substitution" });
+    const hardness = effects.getByRole("row", { name: /^Impact level as new/ });
+    await expect(hardness).toContainText("the same");
+    await page.getByLabel("Next value of the substitute").selectOption("g-max");
+    await page.getByRole("button", { name: "Add the value" }).click();
+    await page.getByLabel("Value", { exact: true }).fill("170 g");
+    await page.getByLabel("Test method").selectOption("f1936");
+    await page.getByLabel("Evidence").first().selectOption({ label: "Field-tested" });
+    await saved(page);
+    await expect(hardness).toContainText("170 g");
+    await expect(effects.getByRole("row", { name: /^Place among the bids/ })).toContainText("fails a gate");
+    const beside = page.getByRole("table", { name: /^Substitute beside bid A/ }).getByRole("row", { name: /^Impact/ });
+    await expect(beside).toContainText("falls short");
+    await expect(beside).toContainText("weaker than bid");
+  });
+});

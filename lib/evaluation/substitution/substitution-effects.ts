@@ -5,10 +5,11 @@ import type { UnitSystem } from "#lib/quantity";
 import { type ReviewRow, reviewVersion, startingContract } from "#lib/submittal";
 import { awardedBid } from "../awarded-bid";
 import { evaluate, measuredFigure } from "../evaluate";
-import type { Bid, BidEvaluation, Evaluation, Project } from "../model";
+import type { DerivedMeasureId } from "../measures";
+import type { Bid, BidEvaluation, Evaluation, Project, Substitution } from "../model";
 import { formatPoints } from "../points";
 import { reviewedRequirements } from "../reviewed-requirements";
-import { type Substitution, substitutedBid } from "./substitution";
+import { substitutedBid } from "./substitution";
 
 /** One figure as bid and as substituted, in words. */
 export type SubstitutionEffect = Readonly<{ what: string; asBid: string; substituted: string; isSame: boolean }>;
@@ -47,21 +48,26 @@ function told(
   const shown = (figure: Figure) => formatFigure(figure, units);
   const facts = { ...own, bid, area: evaluation.area };
   const { infill, hardness, cost } = own;
+  const { criteria } = project.requirements;
+  const others: readonly (readonly [DerivedMeasureId, string, Figure])[] = [
+    ["infill-mass-per-area", "Infill mass per area", infill.totalArealDensity],
+    ["stabilising-mass", "Total stabilising mass", infill.stabilisingMass],
+    ["infill-depth", "Infill depth from mass and density", infill.depth],
+    ["submerged-mass", "Infill mass per area under water", infill.submergedMass],
+    ["impact-level-as-new", "Impact level as new", hardness.asNew],
+    ["impact-level-at-horizon", "Impact level in the last year looked at", hardness.atHorizon],
+    ["depth-margin", "Depth that may be lost before the limit", hardness.depthMargin.figure],
+    ["present-value", "Life-cycle cost, present value", cost.presentValue],
+    ["equivalent-annual-cost", "Equivalent annual cost", cost.equivalentAnnualCost],
+  ];
   return [
     ["Place among the bids", placeOf(evaluation, bid.id)],
     ["Total of scores, of 100", formatPoints(placingTotal(own.score))],
-    ...project.requirements.criteria.map(
-      (criterion) => [criterion.label, shown(measuredFigure(facts, criterion).figure)] as const,
-    ),
-    ["Infill per area", shown(infill.totalArealDensity)],
-    ["Total stabilising mass", shown(infill.stabilisingMass)],
-    ["Infill depth from mass and density", shown(infill.depth)],
-    ["Infill mass per area under water", shown(infill.submergedMass)],
-    ["Impact level as new", shown(hardness.asNew)],
-    ["Impact level in the last year looked at", shown(hardness.atHorizon)],
-    ["Depth that may be lost before the limit", shown(hardness.depthMargin.figure)],
-    ["Life-cycle cost, present value", shown(cost.presentValue)],
-    ["Equivalent annual cost", shown(cost.equivalentAnnualCost)],
+    ...criteria.map((criterion) => [criterion.label, shown(measuredFigure(facts, criterion).figure)] as const),
+    // what no criterion judges
+    ...others
+      .filter(([id]) => criteria.every(({ measure }) => measure.id !== id))
+      .map(([, what, figure]) => [what, shown(figure)] as const),
   ];
 }
 

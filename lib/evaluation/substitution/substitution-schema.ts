@@ -3,7 +3,7 @@ import { claimSchema, provenanceShape } from "#lib/claim";
 import { type PriceLine, priceLinesSchema } from "#lib/cost";
 import { infillComponentShape, infillSystemOf } from "#lib/infill";
 import { orNotGiven, plainDateField } from "#lib/quantity";
-import type { Substitution } from "./substitution";
+import type { Substitution } from "../model";
 
 const kept = (what: string, most = 300) =>
   z

@@ -30,7 +30,7 @@ export function ChartSection({ told, units }: { told: readonly ToldRow[]; units:
             )}
             table={
               <table>
-                <caption className="visually-hidden">{title}</caption>
+                <caption>{title}</caption>
                 <thead>
                   <tr>
                     <th scope="col">Who</th>

@@ -23,7 +23,7 @@ export const filledTicket = (ticket: TicketText): TicketValues => ({
   ...ticket,
 });
 
-export const filledReading = (reading: ReadingText): ReadingValues => ({ where: "", note: "", ...reading });
+const filledReading = (reading: ReadingText): ReadingValues => ({ where: "", note: "", ...reading });
 
 const usual: Readonly<Record<PlacedKind, Readonly<{ wanted: string; tolerance: string }>>> = {
   seams: { wanted: "0 in", tolerance: "1/16 in" },
