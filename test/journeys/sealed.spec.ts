@@ -207,10 +207,12 @@ test("a bid takes no price while prices are sealed, by the page, by a form or by
   await expect(page.locator('[role="status"][data-saving]')).toHaveText(/^Saved at /);
   const body = JSON.parse(request.postData() ?? "[]");
   body[0].version += 1;
+  // on its way to an action, a text that begins with a dollar sign has two
   Object.assign(body[1], onePrice("$7,654,321", "Kestrel works"));
+  const { "content-length": _, ...headers } = await request.allHeaders();
   const answer = await page.request.post(request.url(), {
-    headers: await request.allHeaders(),
-    data: JSON.stringify(body),
+    headers,
+    data: JSON.stringify(body).replaceAll('"$7', '"$$$$7'),
   });
   const text = await answer.text();
   expect(text).toContain("Prices of this project are sealed until they are opened");
