@@ -71,7 +71,7 @@ describe("a scoresheet", () => {
   });
 
   test("is complete without the bids that an interest excuses from, and leaves out what was chosen for them", () => {
-    const statement = { kind: "some-bids", bids: ["bid-a"], words: "A cousin." } as const;
+    const statement = { kind: "some-bids" as const, bids: ["bid-a"], words: "A cousin." };
     const sheet = sheetSchema.parse(sheetOf("level-3", "", statement));
     const without = { ...sheet, ratings: sheet.ratings.filter(({ bid }) => bid !== "bid-a") };
     expect(sheetGaps(without, rated, bids)).toEqual([]);

@@ -37,3 +37,28 @@ test("any name may be hidden, whatever its characters", () =>
       expect(hidden.bids.map(({ system }) => system)).toEqual(["A", "B", "C", "D"].map((l) => `by Bidder ${l} itself`));
     }),
   ));
+
+test("what evaluators wrote of a bid names no bidder either", () => {
+  const [first] = demo.bids;
+  if (first === undefined) throw new Error("expected a bid");
+  const says = (what: string) => `${what} of ${first.bidder}.`;
+  const doer = { id: "eve-okoro", name: "Eve Okoro" };
+  const rated = { criterion: "care-plan", bid: first.id };
+  const committee = {
+    opened: { at: "2026-11-25T10:00:00.000Z", by: doer, key: "" },
+    sheets: [
+      {
+        ...{ evaluator: doer, handedInAt: "2026-11-25T09:00:00.000Z" },
+        sheet: {
+          statement: { kind: "some-bids" as const, bids: [first.id], words: says("A cousin") },
+          ratings: [{ ...rated, level: "level-3", comment: says("The plan") }],
+        },
+      },
+    ],
+    agreed: [{ ...rated, value: null, reason: says("The plan"), dissent: says("Not the plan") }],
+  };
+  const hidden = withoutNames({ ...demo, committee });
+  expect(JSON.stringify(hidden)).not.toContain(first.bidder);
+  expect(hidden.committee?.sheets[0]?.sheet.ratings[0]?.comment).toBe("The plan of Bidder A.");
+  expect(hidden.committee?.agreed[0]?.dissent).toBe("Not the plan of Bidder A.");
+});

@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from "@playwright/test";
 import { projectFileSchema } from "#lib/evaluation";
 import { committeePeople, ratedCriteria, ratedFile } from "../evaluation/procedure/rated-project";
+import { axeFindings, standards } from "./axe-findings";
 import { expect, test } from "./fixtures";
 
 const labels = ratedCriteria.map(({ label }) => label);
@@ -25,7 +26,9 @@ async function person(browser: Browser, complaints: string[]): Promise<Page> {
 async function opened(page: Page, file: unknown): Promise<string> {
   await page.goto("/");
   const buffer = Buffer.from(JSON.stringify(file));
-  await page.getByLabel("Project file").setInputFiles({ name: "field.json", mimeType: "application/json", buffer });
+  await page
+    .getByLabel("Project file", { exact: true })
+    .setInputFiles({ name: "field.json", mimeType: "application/json", buffer });
   await page.getByRole("button", { name: "Open the file" }).click();
   await page.waitForURL(/\/project\/[^/]+$/);
   return new URL(page.url()).pathname;
@@ -77,13 +80,23 @@ async function comment(page: Page, letter: string, words: string): Promise<void>
   for (const label of labels) await page.getByLabel(`Comment, “${label}”, bid ${letter}`).fill(words);
 }
 
+/** Pages that look otherwise in the middle of a procedure than in a draft: axe, and 320 CSS pixels. */
+async function looksWell(page: Page): Promise<void> {
+  expect(await axeFindings(page, (axe) => axe.withTags(standards)), page.url()).toEqual([]);
+  const size = page.viewportSize() ?? { width: 1280, height: 720 };
+  await page.setViewportSize({ width: 320, height: 640 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth), page.url()).toBeLessThanOrEqual(320);
+  await page.setViewportSize(size);
+}
+
 const handIn = (page: Page) => page.getByRole("button", { name: "Hand in the scoresheet" }).click();
 const handedIn = (page: Page) => expect(page.getByText("Your scoresheet is handed in and sealed.")).toBeVisible();
 
 /** Takes the next step of the procedure, with a remark. */
-async function step(page: Page, project: string, button: string, remark: string): Promise<void> {
+async function step(page: Page, project: string, button: string, remark: string, award = ""): Promise<void> {
   await page.goto(`${project}/procedure`);
   const form = page.getByRole("form", { name: button });
+  if (award !== "") await form.getByLabel("Award to").selectOption({ label: award });
   await form.getByRole("textbox").fill(remark);
   await form.getByRole("button", { name: button }).click();
   await expect(page.getByRole("form", { name: button })).toHaveCount(0);
@@ -124,6 +137,8 @@ test("a committee of four: sealed prices, a frozen set of criteria, scores made 
     await sealPrice(owner, project, "bid-b", "$798,765");
     await owner.goto(`${project}/bids/bid-a`);
     await expect(owner.getByText("812,345")).toHaveCount(0);
+    await owner.goto(`${project}/bids/bid-a/sealed-prices`);
+    await looksWell(owner);
     await owner.goto(`${project}/procedure`);
     await expect(owner.getByText("Sealed prices are in for bids A and B. None are in for bids C and D.")).toBeVisible();
     await expect(owner.getByText(/^Sealed prices are opened once evaluators have agreed/)).toBeVisible();
@@ -150,6 +165,7 @@ test("a committee of four: sealed prices, a frozen set of criteria, scores made 
     await rate(ofSam, [3, 2, 4, 1]);
     await handIn(ofSam);
     const lacking = ofSam.getByRole("alert").filter({ hasText: "Not handed in" });
+    await looksWell(ofSam);
     await expect(lacking).toContainText("bid D: say what the level “Not covered” rests on");
     await comment(ofSam, "D", "Quiet on watering, p. 12.");
     await handIn(ofSam);
@@ -222,7 +238,9 @@ test("a committee of four: sealed prices, a frozen set of criteria, scores made 
       .getByLabel(/^Dissent/)
       .fill("Sam Lind would go one level lower.");
     await saved(owner);
+    await looksWell(owner);
     await owner.goto(`${project}/committee`);
+    await looksWell(owner);
     await expect(owner.getByText("A value is agreed for every bid.")).toHaveCount(labels.length);
   });
 
@@ -243,8 +261,10 @@ test("a committee of four: sealed prices, a frozen set of criteria, scores made 
     await owner.getByLabel("Limit, to stay below").fill("160 g");
     const listed = owner.getByRole("table", { name: "What the amendment changes" });
     await expect(listed.getByRole("row", { name: "impact, limit 165 g 160 g" })).toBeVisible();
-    await owner.getByLabel("Reason", { exact: true }).fill("The school’s insurer asks for it.");
-    await owner.getByRole("button", { name: "Record the amendment" }).click();
+    await looksWell(owner);
+    const form = owner.getByRole("form", { name: "Record the amendment" });
+    await form.getByRole("textbox", { name: "Reason" }).fill("The school’s insurer asks for it.");
+    await form.getByRole("button", { name: "Record the amendment" }).click();
     await owner.waitForURL(/procedure#amendments$/);
     for (const path of ["evaluation", "recommendation", "committee", "bids/bid-a", "record"]) {
       await owner.goto(`${project}/${path}`);
@@ -269,13 +289,15 @@ test("a committee of four: sealed prices, a frozen set of criteria, scores made 
     await owner.goto(`${project}/bids/bid-a`);
     await expect(owner.getByLabel("Price: amount").first()).toBeDisabled();
     await step(owner, project, "The recommendation goes to the board", "For the meeting in May.");
-    await owner.goto(`${project}/procedure`);
-    await owner.getByLabel("Award to").selectOption({ label: `Bid B, ${ratedFile.bids[1]?.bidder}` });
-    await step(owner, project, "Record the award", "Voted five to none.");
-    await expect(owner.getByRole("row", { name: /^Awarded/ })).toContainText(`Bid B, ${ratedFile.bids[1]?.bidder}`);
+    const chosen = `Bid B, ${ratedFile.bids[1]?.bidder}`;
+    await step(owner, project, "Record the award", "Voted five to none.", chosen);
+    await expect(owner.getByRole("row", { name: /^Awarded/ })).toContainText(chosen);
     await expect(owner.getByRole("link", { name: "Amend the requirements" })).toHaveCount(0);
     await owner.goto(`${project}/record`);
     await expect(owner.getByText("every one of them is as it was written")).toBeVisible();
+    await looksWell(owner);
+    await owner.goto(`${project}/procedure`);
+    await looksWell(owner);
   });
   for (const seat of [owner, ...others]) await seat.context().close();
 });

@@ -3,7 +3,7 @@ import { type PricesText, type ProjectFile, projectFileSchema } from "#lib/evalu
 import demonstration from "../../../app/_demo/demonstration-project.json" with { type: "json" };
 
 /** Five levels from nothing to all, in even steps. */
-export const levels = ["Not covered", "In part", "Covered", "Shown", "Proven"].map((label, at) => ({
+const levels = ["Not covered", "In part", "Covered", "Shown", "Proven"].map((label, at) => ({
   ...{ id: `level-${at + 1}`, label, description: `Everything that “${label.toLowerCase()}” takes is there.` },
   value: String(at / 4),
 }));

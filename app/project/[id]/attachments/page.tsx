@@ -1,6 +1,8 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { fileKinds } from "#lib/attachment";
+import { arePricesSealed } from "#lib/procedure";
+import { Caution } from "../../../_components/caution";
 import { PageHead } from "../../../_components/page-head";
 import { Scroller } from "../../../_components/scroller";
 import { loadProject } from "../../../_data/load-project";
@@ -36,6 +38,13 @@ export default async function AttachmentsPage({ params, searchParams }: PageProp
         restore={restoreAttachment}
         stays="Its file stays with the record and can be brought back."
       />
+      {arePricesSealed(loaded.procedure) ? (
+        <Caution>
+          Prices of this project are sealed. Evenfield can’t read what stands in a PDF or a picture, so a paper that
+          shows prices would show them to whoever opens it. Keep such papers elsewhere until prices are open, and add
+          them then.
+        </Caution>
+      ) : null}
       <Upload project={id} owner={{ kind: "project" }} label="Add files" />
       {documents.attachments.length === 0 ? (
         <p>

@@ -1,15 +1,8 @@
-import {
-  type AmendedKind,
-  fieldChanges,
-  freezingStep,
-  heldParts,
-  lockOn,
-  type Procedure,
-  sameValue,
-} from "#lib/procedure";
+import { type AmendedKind, freezingStep, heldParts, lockOn, type Procedure, sameValue } from "#lib/procedure";
 import type { ProjectFile } from "../../schema";
 import type { StandingDocuments } from "../project-documents";
 import { procedureIn } from "../standing-project";
+import { heldFields } from "./held-fields";
 import { breach, type RuleBreach } from "./model";
 
 type Told = Readonly<{
@@ -38,14 +31,12 @@ export function importRefusal({ text, project }: Told, standing: StandingDocumen
     const [stands] = standing(kind);
     if (lock === null || stands === undefined) return [];
     if (sameValue(heldParts(lock, stands.model), heldParts(lock, project[kind]))) return [];
-    return fieldChanges(heldParts(lock, stands.body), heldParts(lock, text[kind])).map(({ field }) => field);
+    return heldFields(lock, { text: stands.body, model: stands.model }, { text: text[kind], model: project[kind] });
   });
   return fields.length === 0
     ? null
-    : breach(`${head}, and its criteria are not the ones that stand there. ${way}`, fields.slice(0, mostFields));
+    : breach(`${head}, and its criteria are not the ones that stand there. ${way}`, fields);
 }
-
-const mostFields = 20;
 
 /** Whether what a file tells of is how it began there; a file may be older than what happened since. */
 const isBeginning = (told: readonly unknown[], there: readonly unknown[]): boolean =>

@@ -1,7 +1,8 @@
-import { explainLock, fieldChanges, heldParts, lockOn, sameValue } from "#lib/procedure";
+import { explainLock, heldParts, lockOn, sameValue } from "#lib/procedure";
 import { kindAtStart } from "../closed-kinds";
 import type { ProjectMove } from "../project-documents";
 import { procedureIn } from "../standing-project";
+import { heldFields } from "./held-fields";
 import { breach, type ChangeAttempt, procedureAfter, type Rule } from "./model";
 
 /** An amendment of this document is written together with its change; the rule of the procedure looks at the amendment. */
@@ -21,13 +22,11 @@ export const lockRefusal: Rule = (attempt) => {
     const [before, after] = [heldParts(lock, move.before?.model), heldParts(lock, move.after?.model)];
     if (move.before !== null && move.after !== null && sameValue(before, after)) continue;
     if (lock.opens === "by-amendment" && move.action === "replace" && isAmended(attempt, move)) continue;
-    const changes = fieldChanges(heldParts(lock, move.before?.body), heldParts(lock, move.after?.body));
+    const read = (document: typeof move.before) => ({ text: document?.body, model: document?.model });
     return breach(
       explainLock(procedure, lock, kindAtStart(move.kind)),
-      changes.slice(0, mostFields).map(({ field }) => field),
+      heldFields(lock, read(move.before), read(move.after)),
     );
   }
   return null;
 };
-
-const mostFields = 20;

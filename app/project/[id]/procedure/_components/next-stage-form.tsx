@@ -81,7 +81,8 @@ export function NextStageForm({
               {stage === "awarded" ? (
                 <p>
                   <label htmlFor="award-to">Award to</label>{" "}
-                  <select id="award-to" name="bid" defaultValue={typed.bid}>
+                  <select id="award-to" name="bid" defaultValue={typed.bid ?? ""} required>
+                    <option value="">Choose a bid</option>
                     {bids.map((bid) => (
                       <option key={bid.id} value={bid.id}>
                         {bid.words}

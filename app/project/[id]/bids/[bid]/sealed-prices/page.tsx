@@ -45,6 +45,10 @@ export default async function SealedPricesPage({ params }: PageProps<"/project/[
       )}
       {arePricesSealed(procedure) && acts.includes("enter-bids") ? (
         <>
+          <p>
+            A paper that shows these prices is no attachment yet: whoever opens it would read them. Add it once prices
+            are open.
+          </p>
           <h2 id="file">From a filled bid form</h2>
           <SealFormFile project={id} bid={bid} mostBytes={formFileBytes} />
           <h2 id="typed">Typed in</h2>
