@@ -6,8 +6,8 @@ import { Caution } from "../../../../_components/caution";
 import { PageHead } from "../../../../_components/page-head";
 import { Scroller } from "../../../../_components/scroller";
 import { loadProject } from "../../../../_data/load-project";
+import { AfterRemoval } from "../../_components/after-removal";
 import { SubmittalPages } from "../_components/submittal-pages";
-import styles from "../page.module.css";
 import { AddSubstitution } from "./_components/add-substitution";
 import { restoreSubstitution } from "./actions";
 
@@ -19,7 +19,7 @@ export default async function SubstitutionsPage({
   params,
   searchParams,
 }: PageProps<"/project/[id]/submittals/substitutions">) {
-  const [{ id }, { removed, kept }] = await Promise.all([params, searchParams]);
+  const [{ id }, asked] = await Promise.all([params, searchParams]);
   const loaded = await loadProject(id);
   if (loaded === null) notFound();
   const { substitutions = [] } = loaded.project;
@@ -31,19 +31,13 @@ export default async function SubstitutionsPage({
       />
       <SubmittalPages project={id} here="substitutions" />
       <Caution>{reviewCaution}</Caution>
-      {typeof removed === "string" && substitutions.every((each) => each.id !== removed) ? (
-        <form action={restoreSubstitution} className={`${styles.notice} screen-only`}>
-          <p role="status">The request was removed. It stays in the record and can be brought back.</p>
-          <input type="hidden" name="project" value={id} />
-          <input type="hidden" name="request" value={removed} />
-          <button type="submit">Bring the request back</button>
-        </form>
-      ) : null}
-      {typeof kept === "string" ? (
-        <p role="status" className={styles.notice}>
-          The request was not removed: it was changed after this page was loaded. Look at it again first.
-        </p>
-      ) : null}
+      <AfterRemoval
+        project={id}
+        what="request"
+        asked={asked}
+        standing={substitutions.map((each) => each.id)}
+        restore={restoreSubstitution}
+      />
       {substitutions.length === 0 ? (
         <p>No request was made. The specification says how one is made and what has to come with it.</p>
       ) : (
