@@ -77,6 +77,8 @@ const addresses: Readonly<Record<string, readonly string[]>> = {
   "procedure/page.tsx": ["procedure"],
   "procedure/amend/[document]/page.tsx": ["procedure/amend/requirements", "procedure/amend/brief"],
   "procedure/people/page.tsx": ["procedure/people"],
+  "promised/page.tsx": ["promised"],
+  "promised/files/[name]/route.ts": ["promised/files/promised.csv", "promised/files/closeout-facts.docx"],
   "recommendation/page.tsx": ["recommendation"],
   "recommendation/paper/route.ts": ["recommendation/paper?as=docx", "recommendation/paper?as=pdf"],
   "recommendation/words/page.tsx": ["recommendation/words"],
@@ -92,6 +94,12 @@ const addresses: Readonly<Record<string, readonly string[]>> = {
   "specification/language/page.tsx": ["specification/language"],
   "specification/section/page.tsx": ["specification/section"],
   "specification/versions/page.tsx": ["specification/versions"],
+  "submittals/page.tsx": ["submittals"],
+  "submittals/award/page.tsx": ["submittals/award"],
+  "submittals/deliveries/page.tsx": ["submittals/deliveries"],
+  "submittals/lines/[line]/page.tsx": ["submittals/lines/tuft-bind-report"],
+  "submittals/substitutions/page.tsx": ["submittals/substitutions"],
+  "submittals/substitutions/[request]/page.tsx": ["submittals/substitutions/lighter-infill"],
 };
 
 test("every address under a project is looked at here", () => {

@@ -41,6 +41,7 @@ export const committeePeople = [
 ];
 
 const { brief, requirements, bids, costing, specification, campaigns = [] } = ratedFile;
+const { contract, submittals = [], delivery, substitutions = [] } = ratedFile;
 
 /** The same as a project to be stored, with its people listed. */
 export const ratedToStore = {
@@ -52,6 +53,10 @@ export const ratedToStore = {
     ...campaigns.map(({ id, ...body }) => ({ kind: "campaign", id, body }) as const),
     ...(costing === undefined ? [] : [{ kind: "costing", body: costing } as const]),
     ...(specification === undefined ? [] : [{ kind: "specification", body: specification } as const]),
+    ...(contract === undefined ? [] : [{ kind: "contract", body: contract } as const]),
+    ...submittals.map(({ id, ...body }) => ({ kind: "submittal", id, body }) as const),
+    ...(delivery === undefined ? [] : [{ kind: "delivery", body: delivery } as const]),
+    ...substitutions.map(({ id, ...body }) => ({ kind: "substitution", id, body }) as const),
     { kind: "people", body: { people: committeePeople } } as const,
   ],
 };
