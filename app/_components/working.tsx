@@ -1,6 +1,5 @@
 import Link from "next/link";
-import { alternativeId } from "#lib/cost";
-import type { Origin, Working } from "#lib/figure";
+import { type Origin, ownersAlternative, type Working } from "#lib/figure";
 import styles from "./working.module.css";
 
 /** The page and place where an input of a working was entered; null where there is nothing to open. */
@@ -16,7 +15,7 @@ export function originAddress(project: string, from: Origin): string | null {
     case "infill-component":
       return `${base}/bids/${from.bid}#${from.component}`;
     case "price-line":
-      return from.bid === alternativeId
+      return from.bid === ownersAlternative
         ? `${base}/cost/owners-figures#alternative-${from.line}`
         : `${base}/bids/${from.bid}#${from.line}`;
     case "material":

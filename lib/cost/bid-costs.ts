@@ -1,4 +1,4 @@
-import { type Figure, inSentence } from "#lib/figure";
+import { type Figure, inSentence, ownersAlternative } from "#lib/figure";
 import { onFirstReading } from "#lib/once";
 import type { In } from "#lib/quantity";
 import type { BaseAlternative, Costing } from "./costing-model";
@@ -150,9 +150,6 @@ function asTheBidderPrices(line: PriceLine): readonly PriceLine[] {
   return [{ ...line, removal: null }];
 }
 
-/** Stands for the owner's own alternative where the working of a price line names its bid. */
-export const alternativeId = "base-alternative";
-
 function alternativeCost(alternative: BaseAlternative | null, project: ProjectCosting): AlternativeCost | null {
   if (alternative === null) return null;
   const { area, conventions, hoursPerYear } = project;
@@ -160,7 +157,7 @@ function alternativeCost(alternative: BaseAlternative | null, project: ProjectCo
   const lines = resolvedLines(counted, area);
   const hours = alternative.hoursPerYear?.value ?? hoursPerYear;
   const cost = lifeCycleCost(lines, {
-    ...{ bid: alternativeId, area, hoursPerYear: hours, conventions, pricedBy: "owner" },
+    ...{ bid: ownersAlternative, area, hoursPerYear: hours, conventions, pricedBy: "owner" },
   });
   return { ...cost, label: alternative.label, lines, leftOut };
 }

@@ -1,7 +1,6 @@
 export { amountCents, amountText, shareOfWords } from "./amount";
 export {
   type AlternativeCost,
-  alternativeId,
   type BidCost,
   type CostAsBid,
   type ProjectCost,

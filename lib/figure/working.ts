@@ -14,6 +14,9 @@ export type Origin = Readonly<
   | { kind: "given-here" }
 >;
 
+/** The bid of a price line that belongs to the owner's own alternative and to no bid. */
+export const ownersAlternative = "base-alternative";
+
 /** One input of a working: what it is, as text with its unit, and where it comes from. */
 export type WorkingInput = Readonly<{ label: string; text: string; from: Origin }>;
 

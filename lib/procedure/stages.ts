@@ -22,7 +22,11 @@ export const stages = [
   },
   { id: "evaluated", label: "evaluated", meaning: "Bids, prices, levelling and agreed values stand." },
   { id: "recommended", label: "recommended", meaning: "The recommendation has gone to the board." },
-  { id: "awarded", label: "awarded", meaning: "The board has decided. Submittals, deliveries and tests on the finished field go on." },
+  {
+    id: "awarded",
+    label: "awarded",
+    meaning: "The board has decided. Submittals, deliveries and tests on the finished field go on.",
+  },
 ] as const satisfies readonly Readonly<{ id: StageId; label: string; meaning: string }>[];
 
 export const stageIds = stages.map(({ id }) => id) as [StageId, ...Exclude<StageId, "draft">[]];

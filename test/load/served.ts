@@ -45,7 +45,7 @@ export async function served<Outcome>(
 ): Promise<Outcome> {
   const folder = await mkdtemp(join(tmpdir(), "evenfield-bench-"));
   const project = await stored(folder, file);
-  const server = spawn(process.execPath, ["app/_commands/start.mjs"], {
+  const server = spawn(process.execPath, ["--max-semi-space-size=64", "app/_commands/start.mjs"], {
     env: { ...process.env, PORT: String(port), EVENFIELD_DATA: folder, DATABASE_URL: "" },
     stdio: "ignore",
   });
