@@ -1,6 +1,9 @@
 import Link from "next/link";
-import { type Origin, ownersAlternative, type Working } from "#lib/figure";
+import type { Origin, OwnersAlternative, Working } from "#lib/figure";
 import styles from "./working.module.css";
+
+// a type and no value of the room, so that pages with workings in the browser do not load it
+const ownersAlternative: OwnersAlternative = "base-alternative";
 
 /** The page and place where an input of a working was entered; null where there is nothing to open. */
 export function originAddress(project: string, from: Origin): string | null {

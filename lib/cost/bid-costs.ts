@@ -1,4 +1,4 @@
-import { type Figure, inSentence, ownersAlternative } from "#lib/figure";
+import { type Figure, inSentence, type OwnersAlternative } from "#lib/figure";
 import { onFirstReading } from "#lib/once";
 import type { In } from "#lib/quantity";
 import type { BaseAlternative, Costing } from "./costing-model";
@@ -149,6 +149,8 @@ function asTheBidderPrices(line: PriceLine): readonly PriceLine[] {
   if (line.kind !== "replacement-chain" || line.removal === null || line.removalGivenBy === "bid") return [line];
   return [{ ...line, removal: null }];
 }
+
+const ownersAlternative: OwnersAlternative = "base-alternative";
 
 function alternativeCost(alternative: BaseAlternative | null, project: ProjectCosting): AlternativeCost | null {
   if (alternative === null) return null;

@@ -5,4 +5,4 @@ export { inSentence } from "./in-sentence";
 export { listed } from "./listed";
 export { type Phrase, type PhraseQuantity, type PreferredUnits, quantityInPhrase, say, tell } from "./phrase";
 export { explainShortfall, type Shortfall } from "./shortfall";
-export { type Origin, ownersAlternative, type Working, type WorkingInput, type WorkingSource } from "./working";
+export type { Origin, OwnersAlternative, Working, WorkingInput, WorkingSource } from "./working";

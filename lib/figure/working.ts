@@ -15,7 +15,7 @@ export type Origin = Readonly<
 >;
 
 /** The bid of a price line that belongs to the owner's own alternative and to no bid. */
-export const ownersAlternative = "base-alternative";
+export type OwnersAlternative = "base-alternative";
 
 /** One input of a working: what it is, as text with its unit, and where it comes from. */
 export type WorkingInput = Readonly<{ label: string; text: string; from: Origin }>;
