@@ -19,7 +19,9 @@ async function fileOf(page: Page, name: string): Promise<Buffer> {
   return Buffer.concat(chunks);
 }
 
-test("an architect brings an empty project to an issued section, and its first addendum", async ({ page }) => {
+test("an empty project comes to an issued section, its addendum, a reviewed submittal and a row of promises", async ({
+  page,
+}) => {
   test.setTimeout(240_000);
   await startProject(page, "Section from nothing");
   await page.getByLabel("Heat, frost and rain in words").fill("Dry summers, frost in winter.");
@@ -161,5 +163,51 @@ test("an architect brings an empty project to an issued section, and its first a
     await expect(addendum.getByRole("insertion")).toHaveText(["7", "31.1"]);
     // the text given out first stays as it was
     expect((await fileOf(page, "Plain text of Issue for bids")).equals(text)).toBe(true);
+  });
+
+  await test.step("the representative holds what is handed in against that section and the bid", async () => {
+    await toPage(page, "Bids");
+    await page.getByLabel("Bidder", { exact: true }).fill("First bidder");
+    await page.getByRole("button", { name: /^Add bid / }).click();
+    await page.getByLabel("Property of the next claim").selectOption("tuft-bind");
+    await page.getByRole("button", { name: "Add a claim" }).click();
+    await page.getByLabel("Figure", { exact: true }).fill("9 lbf");
+    await page.getByLabel("Test method").fill("ASTM D1335");
+    await page.getByLabel("Document", { exact: true }).fill("Laboratory report");
+    await saved(page);
+    await toPage(page, "Submittals");
+    await page.getByRole("link", { name: "Say whose bid was taken" }).click();
+    await page.getByLabel("Bid that was taken").selectOption({ index: 1 });
+    await saved(page);
+    await page.getByRole("link", { name: "Register", exact: true }).click();
+    await page.getByRole("button", { name: /^Add (\d+ lines|1 line) from the specification$/ }).click();
+    await page.getByRole("link", { name: "Test reports: Tuft bind" }).click();
+    await page.getByRole("button", { name: "Something came" }).click();
+    await page.getByLabel("Received on").fill("2026-02-02");
+    await page.getByRole("button", { name: "Add the value" }).click();
+    await page.getByLabel("Value", { exact: true }).fill("6.5 lbf");
+    await page.getByLabel("Test method").selectOption("d1335");
+    await page.getByLabel("Document", { exact: true }).fill("Second report");
+    await saved(page);
+    const reviewed = page.getByRole("table", { name: "Review of version 1" }).getByRole("row", { name: /^Tuft bind/ });
+    await expect(reviewed).toContainText("at least 7 lbf (31.1 N)");
+    await expect(reviewed).toContainText("falls short");
+    await expect(reviewed).toContainText("weaker than bid");
+  });
+
+  await test.step("promised against measured has its row, from the section to the finished field", async () => {
+    await toPage(page, "Promised against measured");
+    await page.getByLabel("Next measured value").selectOption("tuft-bind");
+    await page.getByRole("button", { name: "Add the value" }).click();
+    const value = page.getByRole("group", { name: /Tuft bind$/ });
+    await value.getByLabel("Value", { exact: true }).fill("6.4 lbf");
+    await value.getByLabel("Test method").selectOption("d1335");
+    await saved(page);
+    const cells = page
+      .getByRole("table", { name: "Promised against measured" })
+      .getByRole("row", { name: /^Tuft bind/ })
+      .getByRole("cell");
+    for (const [column, figure] of ["at least 7 lbf (31.1 N)", "9.0 lbf", "6.5 lbf", "6.4 lbf"].entries())
+      await expect(cells.nth(column)).toContainText(figure);
   });
 });

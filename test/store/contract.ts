@@ -589,7 +589,7 @@ export function storeContract(trial: () => Promise<Trial>): void {
         const found = recordFileVerdict(altered);
         return found.kind === "broken" ? found.fault : found;
       };
-      expect(broken(text.replace("165", "200"))).toStrictEqual({ kind: "entry-altered", seq: 3 });
+      expect(broken(text.replace('"165"', '"200"'))).toStrictEqual({ kind: "entry-altered", seq: 3 });
       expect(broken(without(3))).toStrictEqual({ kind: "entry-missing", seq: 3 });
       expect(broken(without(6))).toStrictEqual({ kind: "head-differs", field: "entries" });
       expect(broken(without(0))).toMatchObject({ kind: "line-unread", line: 1 });
