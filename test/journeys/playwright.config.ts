@@ -14,7 +14,7 @@ export default defineConfig({
   outputDir: "../../test-results",
   reporter: [["list"], ["json"]],
   forbidOnly: Boolean(process.env.CI),
-  workers: 3,
+  workers: 2,
   timeout: 180_000,
   expect: { timeout: 30_000 },
   use: {
