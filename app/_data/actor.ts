@@ -1,13 +1,16 @@
 import { cache } from "react";
+import { unlistedIn } from "#lib/access";
 import { type Closed, closedKinds, type ProjectKind } from "#lib/evaluation";
 import { type Actor, actorOf } from "#lib/people";
 import { currentEditor } from "./editor";
 import { loadProject } from "./load-project";
 
-/** Whoever is at the keyboard, with what they may do in a project. On one computer names are taken on trust. */
+/** Whoever is at the keyboard, with what they may do in a project. */
 export const currentActor = cache(async (project: string): Promise<Actor> => {
   const loaded = await loadProject(project);
-  return actorOf(loaded?.project.people ?? [], await currentEditor(), "everything-but-scoring");
+  const editor = await currentEditor();
+  const unlisted = loaded === null ? "nothing" : unlistedIn(editor, loaded.summary.organisation);
+  return actorOf(loaded?.project.people ?? [], { id: editor.id, name: editor.name, unlisted });
 });
 
 /** What is closed to whoever is at the keyboard, by kind of document, with the sentence that says why. */

@@ -1,5 +1,14 @@
-export { type Editor, type EditorNameProblem, editorNamed, explainEditorName, localEditor } from "./editor";
+export {
+  type Editor,
+  type EditorNameProblem,
+  editorNamed,
+  explainEditorName,
+  localEditor,
+  signedInEditor,
+  unlistedIn,
+} from "./editor";
 export { cookieFromEditor, editorCookie, editorFromCookie } from "./editor-cookie";
 export { idOfName } from "./id-of-name";
 export { isLoopbackHost } from "./loopback";
 export { isSameOrigin, type OriginHeaders } from "./same-origin";
+export { attemptsAllowed, type Failures, failedOnceMore, waitAfter } from "./throttle";

@@ -1,4 +1,4 @@
-import type { ActId, Actor, Person } from "./model";
+import type { ActId, Actor, Person, Unlisted } from "./model";
 import { actLabels, roles } from "./roles";
 
 /** Nobody scores without standing on the list: a score is a named person's. */
@@ -7,23 +7,19 @@ const allButScoring = (Object.keys(actLabels) as ActId[]).filter((act) => act !=
 /**
  * Whoever is at the keyboard, with what they may do in a project. The one place where a person becomes rights: sign-in
  * hands in the same id that it has proven.
- * @param who id and name of whoever asks
- * @param unlisted what somebody may do who is not on the list: on one computer, where names are taken on trust,
- * everything but scoring; behind sign-in, nothing
+ * @param who id and name of whoever asks, and what they may do without standing on the list
  */
 export function actorOf(
   people: readonly Person[],
-  { id, name }: Readonly<{ id: string; name: string }>,
-  unlisted: "everything-but-scoring" | "nothing",
+  { id, name, unlisted }: Readonly<{ id: string; name: string; unlisted: Unlisted }>,
 ): Actor {
   const person = people.find((candidate) => candidate.id === id);
-  if (person === undefined) return { id, name, roles: [], acts: unlisted === "nothing" ? [] : allButScoring };
-  return {
-    id,
-    name: person.name,
-    roles: person.roles,
-    acts: [...new Set(person.roles.flatMap((role) => roles[role].acts))],
-  };
+  const held = person === undefined ? [] : person.roles;
+  const listed = held.flatMap((role) => roles[role].acts);
+  const asAdministrator = unlisted === "administrator" ? roles.administrator.acts : [];
+  if (person === undefined)
+    return { id, name, roles: [], acts: unlisted === "everything-but-scoring" ? allButScoring : asAdministrator };
+  return { id, name: person.name, roles: held, acts: [...new Set([...listed, ...asAdministrator])] };
 }
 
 /** Why somebody may not do something; null where they may. */

@@ -22,6 +22,13 @@ export type ActId =
   | "score"
   | "agree";
 
+/**
+ * What somebody may do who is not on the list: on one computer, where names are taken on trust, everything but scoring;
+ * behind sign-in nothing, unless they administer the owner’s organisation. Then they may do what the owner’s administrator
+ * may, on the list or not, as somebody has to be able to put right a list that names nobody who is still there.
+ */
+export type Unlisted = "everything-but-scoring" | "nothing" | "administrator";
+
 /** Whoever is at the keyboard, as the rules see them. */
 export type Actor = Readonly<{
   id: string;

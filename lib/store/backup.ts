@@ -13,7 +13,10 @@ import type { Tables } from "./tables";
  *   {"format":"evenfield-backup","version":1,"madeAt":"…","tables":"0003-…"}    the last migration of its tables
  *   {"project":{"id":"…","name":"…"}}                                           a row under the name of its table
  *   {"content_part":{…,"bytes":"…"}}                                            bytes as base64
+ *   {"person":{…,"email_verified":0,"created_at":"…"}}                          yes and no as 1 and 0, times in ISO 8601
  *   {"rows":1234,"sha256":"…"}                                                  over all lines before, line ends with them
+ *
+ * What lives briefly is left out: whoever was signed in signs in again, links that were not followed are made anew.
  */
 
 const format = "evenfield-backup";
@@ -26,10 +29,17 @@ const header = z.strictObject({
 const footer = z.strictObject({ rows: z.number().int().nonnegative(), sha256: z.string() });
 const row = z.record(z.string(), z.union([z.string(), z.number(), z.null()]));
 
-type TableName = keyof Tables;
+/** Tables of what lives briefly. */
+type Brief = "sign_in" | "one_time_value" | "way_in" | "attempt";
+
+type TableName = Exclude<keyof Tables, Brief>;
 
 /** Every table with its key, those first that others refer to. `page` is how many rows are held in memory at once. */
 const tables = {
+  organisation: { key: ["id"], page: 500 },
+  person: { key: ["id"], page: 500 },
+  membership: { key: ["organisation_id", "person_id"], page: 500 },
+  credential: { key: ["id"], page: 500 },
   project: { key: ["id"], page: 500 },
   document: { key: ["project_id", "kind", "id"], page: 100 },
   draft: { key: ["project_id", "kind", "id", "editor"], page: 100 },
@@ -37,10 +47,11 @@ const tables = {
   content: { key: ["project_id", "sha256"], page: 500 },
   content_part: { key: ["project_id", "sha256", "part"], page: 8 },
   seal: { key: ["project_id", "lock"], page: 500 },
+  project_person: { key: ["project_id", "person_id"], page: 500 },
 } as const satisfies { [T in TableName]: Readonly<{ key: readonly (keyof Tables[T] & string)[]; page: number }> };
 const tableNames = Object.keys(tables) as TableName[];
 
-type Row = Record<string, string | number | Uint8Array | null>;
+type Row = Record<string, string | number | boolean | Date | Uint8Array | null>;
 type JsonRow = z.output<typeof row>;
 
 const lastMigration = Object.keys(migrations).toSorted().at(-1) ?? "";
@@ -56,6 +67,7 @@ export type BackupFault = Readonly<
   | { kind: "cut-off" }
   | { kind: "altered" }
   | { kind: "place-taken"; projects: number }
+  | { kind: "people-there"; people: number }
   | { kind: "place-further-on"; tables: string }
 >;
 
@@ -110,17 +122,20 @@ async function* rowsOf(transaction: Transaction<Tables>, table: TableName): Asyn
 }
 
 const toJson = (stored: Row): JsonRow =>
-  Object.fromEntries(
-    Object.entries(stored).map(([column, value]) => [
-      column,
-      value instanceof Uint8Array ? Buffer.from(value).toString("base64") : value,
-    ]),
-  );
+  Object.fromEntries(Object.entries(stored).map(([column, value]) => [column, plain(value)]));
 
-const fromJson = (table: TableName, read: JsonRow): Row =>
-  table === "content_part" && typeof read.bytes === "string"
-    ? { ...read, bytes: Buffer.from(read.bytes, "base64") }
-    : read;
+function plain(value: Row[string]): JsonRow[string] {
+  if (value instanceof Uint8Array) return Buffer.from(value).toString("base64");
+  if (value instanceof Date) return value.toISOString();
+  return typeof value === "boolean" ? Number(value) : value;
+}
+
+function fromJson(table: TableName, read: JsonRow, kind: Location["kind"]): Row {
+  if (table === "content_part" && typeof read.bytes === "string")
+    return { ...read, bytes: Buffer.from(read.bytes, "base64") };
+  if (table === "person" && kind === "postgres") return { ...read, email_verified: read.email_verified === 1 };
+  return read;
+}
 
 /** Carries a reason out of the transaction that it undoes. */
 class NotRestored extends Error {
@@ -140,9 +155,13 @@ export async function restore(
 ): Promise<Readonly<{ kind: "restored" } & BackupCount> | Readonly<{ kind: "refused"; fault: BackupFault }>> {
   try {
     const made = await tablesOf(lines());
+    await assertWhole(lines());
     const database = await openedAt(location, made);
     try {
-      return { kind: "restored", ...(await database.change((transaction) => allBrought(transaction, lines()))) };
+      return {
+        kind: "restored",
+        ...(await database.change((transaction) => allBrought(transaction, lines(), location.kind))),
+      };
     } finally {
       await database.close();
       if (made !== lastMigration) await (await openDatabase(location)).close();
@@ -176,15 +195,38 @@ async function tablesOf(lines: AsyncIterable<string>): Promise<string> {
   throw new NotRestored({ kind: "not-a-backup" });
 }
 
-async function allBrought(transaction: Transaction<Tables>, lines: AsyncIterable<string>): Promise<BackupCount> {
-  await assertFree(transaction);
+/** Reads all of it once before anything is written, so that a damaged file is told as that and not by what a database makes of it. */
+async function assertWhole(lines: AsyncIterable<string>): Promise<void> {
   const hash = createHash("sha256");
+  let number = 0;
+  for await (const line of lines) {
+    number += 1;
+    const value = jsonOf(line);
+    const end = footer.safeParse(value);
+    if (end.success) {
+      if (end.data.rows !== number - 2 || end.data.sha256 !== hash.digest("hex"))
+        throw new NotRestored({ kind: "altered" });
+      return;
+    }
+    hash.update(`${line}\n`);
+    if (number > 1) rowIn(value, number);
+  }
+  throw new NotRestored({ kind: "cut-off" });
+}
+
+async function allBrought(
+  transaction: Transaction<Tables>,
+  lines: AsyncIterable<string>,
+  kind: Location["kind"],
+): Promise<BackupCount> {
+  await assertFree(transaction);
   const counts = { projects: 0, rows: 0 };
   let waiting: { table: TableName; rows: Row[] } | null = null;
   const bring = async () => {
     if (waiting === null || waiting.rows.length === 0) return;
     const { table, rows } = waiting;
     waiting = null;
+    if (table === "organisation" && counts.rows === rows.length) await clearFirstOrganisation(transaction);
     await transaction
       .insertInto(table)
       .values(rows as never)
@@ -194,23 +236,16 @@ async function allBrought(transaction: Transaction<Tables>, lines: AsyncIterable
   for await (const line of lines) {
     number += 1;
     const value = jsonOf(line);
-    const end = footer.safeParse(value);
-    if (end.success) {
-      await bring();
-      if (end.data.rows !== counts.rows || end.data.sha256 !== hash.digest("hex"))
-        throw new NotRestored({ kind: "altered" });
-      return counts;
-    }
-    hash.update(`${line}\n`);
-    if (number === 1) continue;
+    if (number === 1 || footer.safeParse(value).success) continue;
     const { table, read } = rowIn(value, number);
     if (waiting !== null && (waiting.table !== table || waiting.rows.length >= tables[table].page)) await bring();
     waiting ??= { table, rows: [] };
-    waiting.rows.push(fromJson(table, read));
+    waiting.rows.push(fromJson(table, read, kind));
     counts.rows += 1;
     if (table === "project") counts.projects += 1;
   }
-  throw new NotRestored({ kind: "cut-off" });
+  await bring();
+  return counts;
 }
 
 /** Its first statement writes nothing and takes the lock of a writer, as each change has to begin with a write. */
@@ -221,6 +256,16 @@ async function assertFree(transaction: Transaction<Tables>): Promise<void> {
     .select(({ fn }) => fn.countAll().as("count"))
     .executeTakeFirstOrThrow();
   if (Number(count) > 0) throw new NotRestored({ kind: "place-taken", projects: Number(count) });
+}
+
+/** The organisation that new tables begin with gives way to those of the backup, unless somebody has moved in. */
+async function clearFirstOrganisation(transaction: Transaction<Tables>): Promise<void> {
+  const people = await transaction
+    .selectFrom("person")
+    .select(({ fn }) => fn.countAll().as("count"))
+    .executeTakeFirstOrThrow();
+  if (Number(people.count) > 0) throw new NotRestored({ kind: "people-there", people: Number(people.count) });
+  await transaction.deleteFrom("organisation").execute();
 }
 
 function rowIn(value: unknown, line: number): Readonly<{ table: TableName; read: JsonRow }> {
@@ -258,6 +303,8 @@ export function explainBackupFault(fault: BackupFault): string {
       return "The backup is not as it was written: number of rows or SHA-256 differ from its last line.";
     case "place-further-on":
       return `The backup has tables of an earlier version (${fault.tables}), and this database has later ones. Restore it into a new database; its tables are brought up to date then.`;
+    case "people-there":
+      return `The database has no projects but ${fault.people} ${fault.people === 1 ? "person who signs" : "people who sign"} in already. Restore a backup before the first owner is made, into a new database.`;
     case "place-taken":
       return `The database holds ${fault.projects} ${fault.projects === 1 ? "project" : "projects"} already. A backup is restored into an empty one only, so that nothing is overwritten.`;
   }

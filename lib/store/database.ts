@@ -1,4 +1,5 @@
-import type { Transaction } from "kysely";
+import type { Kysely, Transaction } from "kysely";
+import type { Scope } from "./scope";
 import type { Tables } from "./tables";
 
 /** Where the data are: one SQLite file in a folder of this machine, or a PostgreSQL database shared by several. */
@@ -12,5 +13,9 @@ export type Database = Readonly<{
   read: <T>(work: Work<T>) => Promise<T>;
   /** All of `work` is kept once this resolves, or nothing of it. Its first statement must be a write: see head.ts. */
   change: <T>(work: Work<T>) => Promise<T>;
+  /** The same database for somebody who may reach some projects only; closing it closes all. */
+  within: (scope: Scope) => Database;
+  /** For what belongs to no project: sign-in and organisations. Nothing narrows it. */
+  whole: Kysely<Tables>;
   close: () => Promise<void>;
 }>;

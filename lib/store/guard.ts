@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { Editor } from "#lib/access";
+import type { Unlisted } from "#lib/people";
 import type { Sealed } from "#lib/procedure";
 import type { DocumentKind, Schemas, StoredDocument } from "./model";
 
@@ -25,7 +25,7 @@ export type Standing<S extends Schemas> = <K extends DocumentKind>(kind: K) => r
  * typed from an act, which the server composes of several.
  */
 export type Attempt<S extends Schemas> = Readonly<{
-  editor: Editor;
+  editor: Readonly<{ id: string; name: string; unlisted: Unlisted }>;
   /** The server's clock, ISO 8601 in UTC: the time that the record will name. */
   at: string;
   way: "form" | "act";

@@ -1,3 +1,15 @@
+export type {
+  AccountPerson,
+  Accounts,
+  Belonging,
+  Entry,
+  EntryOutcome,
+  OpenSignIn,
+  SignedIn,
+  SignInCookie,
+  SignInOutcome,
+  WayIn,
+} from "./accounts";
 export { type BackupCount, type BackupFault, backUp, explainBackupFault, restore } from "./backup";
 export {
   type ContentFault,
@@ -50,11 +62,23 @@ export type {
   Upgrades,
 } from "./model";
 export { documentKinds, isGivenOut } from "./model";
+export type { InviteOutcome, Member, MemberOutcome, Organisations } from "./organisations";
 export type { Projects } from "./projects";
 export type { ProjectRecord, RecordEntry, RecordPage, RecordWish } from "./record";
 export { canonicalJson, sha256Of } from "./record-entry";
 export { recordFileVerdict, recordLines } from "./record-file";
 export { unreadBodies } from "./schema";
-export { environmentStore, openStore, type Store, type StoreOptions } from "./store";
+export type { Scope } from "./scope";
+export type { SignInSettings } from "./sign-in-library";
+export {
+  environmentPeople,
+  environmentStore,
+  firstOrganisation,
+  openPeople,
+  openStore,
+  type People,
+  type Store,
+  type StoreOptions,
+} from "./store";
 export { explainRefusal } from "./text-form";
 export { explainRecordFault, type RecordFault, type RecordVerdict } from "./verify";

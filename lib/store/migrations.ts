@@ -1,4 +1,4 @@
-import type { Kysely, Migration } from "kysely";
+import { type Kysely, type Migration, PostgresAdapter, sql } from "kysely";
 
 /**
  * How the tables came to be. A migration that has been released is never edited: the next change is a new entry whose
@@ -8,6 +8,7 @@ export const migrations: Readonly<Record<string, Migration>> = {
   "0001-projects-documents-drafts-record": { up: firstTables },
   "0002-content-of-files": { up: contentTables },
   "0003-drafts-by-id-persons-in-record-seals": { up: personsAndSeals },
+  "0004-organisations-and-sign-in": { up: organisationsAndSignIn },
 };
 
 async function firstTables(db: Kysely<unknown>): Promise<void> {
@@ -125,4 +126,119 @@ function firstIdOfName(name: string): string {
   let hash = 0x811c9dc5;
   for (let at = 0; at < folded.length; at += 1) hash = Math.imul(hash ^ folded.charCodeAt(at), 0x01000193);
   return `${spelled === "" ? "person" : spelled}-${(hash >>> 0).toString(16).padStart(8, "0")}`;
+}
+
+/**
+ * Projects belong to organisations, people sign in, and each list of people can be asked. What stood before belongs to the
+ * first organisation, which has no name until somebody administers it. Tables of sign-in are as its library wants them.
+ */
+async function organisationsAndSignIn(db: Kysely<unknown>): Promise<void> {
+  const isPostgres = db.getExecutor().adapter instanceof PostgresAdapter;
+  const time = isPostgres ? "timestamptz" : "date";
+  const truth = isPostgres ? "boolean" : "integer";
+  await db.schema
+    .createTable("organisation")
+    .addColumn("id", "text", (column) => column.primaryKey())
+    .addColumn("name", "text", (column) => column.notNull())
+    .addColumn("made_at", "text", (column) => column.notNull())
+    .execute();
+  await db.schema
+    .createTable("person")
+    .addColumn("id", "text", (column) => column.primaryKey().notNull())
+    .addColumn("name", "text", (column) => column.notNull())
+    .addColumn("email", "text", (column) => column.notNull().unique())
+    .addColumn("email_verified", truth, (column) => column.notNull())
+    .addColumn("image", "text")
+    .addColumn("created_at", sql.raw(time), (column) => column.notNull())
+    .addColumn("updated_at", sql.raw(time), (column) => column.notNull())
+    .execute();
+  await db.schema
+    .createTable("sign_in")
+    .addColumn("id", "text", (column) => column.primaryKey().notNull())
+    .addColumn("expires_at", sql.raw(time), (column) => column.notNull())
+    .addColumn("token", "text", (column) => column.notNull().unique())
+    .addColumn("created_at", sql.raw(time), (column) => column.notNull())
+    .addColumn("updated_at", sql.raw(time), (column) => column.notNull())
+    .addColumn("ip_address", "text")
+    .addColumn("user_agent", "text")
+    .addColumn("person_id", "text", (column) => column.notNull().references("person.id").onDelete("cascade"))
+    .execute();
+  await db.schema
+    .createTable("credential")
+    .addColumn("id", "text", (column) => column.primaryKey().notNull())
+    .addColumn("account_id", "text", (column) => column.notNull())
+    .addColumn("provider_id", "text", (column) => column.notNull())
+    .addColumn("person_id", "text", (column) => column.notNull().references("person.id").onDelete("cascade"))
+    .addColumn("access_token", "text")
+    .addColumn("refresh_token", "text")
+    .addColumn("id_token", "text")
+    .addColumn("access_token_expires_at", sql.raw(time))
+    .addColumn("refresh_token_expires_at", sql.raw(time))
+    .addColumn("scope", "text")
+    .addColumn("password", "text")
+    .addColumn("created_at", sql.raw(time), (column) => column.notNull())
+    .addColumn("updated_at", sql.raw(time), (column) => column.notNull())
+    .execute();
+  await db.schema
+    .createTable("one_time_value")
+    .addColumn("id", "text", (column) => column.primaryKey().notNull())
+    .addColumn("identifier", "text", (column) => column.notNull())
+    .addColumn("value", "text", (column) => column.notNull())
+    .addColumn("expires_at", sql.raw(time), (column) => column.notNull())
+    .addColumn("created_at", sql.raw(time), (column) => column.notNull())
+    .addColumn("updated_at", sql.raw(time), (column) => column.notNull())
+    .execute();
+  await db.schema.createIndex("sign_in_of_person").on("sign_in").column("person_id").execute();
+  await db.schema.createIndex("credential_of_person").on("credential").column("person_id").execute();
+  await db.schema.createIndex("one_time_value_by_identifier").on("one_time_value").column("identifier").execute();
+  await db.schema
+    .createTable("membership")
+    .addColumn("organisation_id", "text", (column) => column.notNull().references("organisation.id"))
+    .addColumn("person_id", "text", (column) => column.notNull().references("person.id").onDelete("cascade"))
+    .addColumn("role", "text", (column) => column.notNull())
+    .addColumn("made_at", "text", (column) => column.notNull())
+    .addColumn("ended_at", "text")
+    .addPrimaryKeyConstraint("membership_key", ["organisation_id", "person_id"])
+    .execute();
+  await db.schema.createIndex("membership_of_person").on("membership").column("person_id").execute();
+  await db.schema
+    .createTable("way_in")
+    .addColumn("token_hash", "text", (column) => column.primaryKey())
+    .addColumn("purpose", "text", (column) => column.notNull())
+    .addColumn("person_id", "text", (column) => column.references("person.id").onDelete("cascade"))
+    .addColumn("made_by", "text")
+    .addColumn("made_at", "text", (column) => column.notNull())
+    .addColumn("expires_at", "text", (column) => column.notNull())
+    .addColumn("used_at", "text")
+    .execute();
+  await db.schema
+    .createTable("attempt")
+    .addColumn("key", "text", (column) => column.primaryKey())
+    .addColumn("failures", "integer", (column) => column.notNull())
+    .addColumn("last_at", "text", (column) => column.notNull())
+    .execute();
+  await db.schema
+    .alterTable("project")
+    .addColumn("organisation_id", "text", (column) => column.notNull().defaultTo("first"))
+    .execute();
+  await db.schema.createIndex("project_of_organisation").on("project").column("organisation_id").execute();
+  await db.schema
+    .createTable("project_person")
+    .addColumn("project_id", "text", (column) => column.notNull().references("project.id"))
+    .addColumn("person_id", "text", (column) => column.notNull())
+    .addPrimaryKeyConstraint("project_person_key", ["project_id", "person_id"])
+    .execute();
+  await db.schema.createIndex("project_person_by_person").on("project_person").column("person_id").execute();
+  const rows = db as Kysely<{
+    organisation: { id: string; name: string; made_at: string };
+    document: { project_id: string; kind: string; body: string; removed_at: string | null };
+    project_person: { project_id: string; person_id: string };
+  }>;
+  await rows.insertInto("organisation").values({ id: "first", name: "", made_at: new Date().toISOString() }).execute();
+  const lists = rows.selectFrom("document").select(["project_id", "body"]).where("kind", "=", "people");
+  for (const { project_id, body } of await lists.where("removed_at", "is", null).execute()) {
+    const { people = [] } = JSON.parse(body) as { people?: readonly { id: string }[] };
+    for (const person_id of new Set(people.map(({ id }) => id)))
+      await rows.insertInto("project_person").values({ project_id, person_id }).execute();
+  }
 }

@@ -119,6 +119,8 @@ export type ProjectSummary = Readonly<{
   name: string;
   owner: string;
   origin: ProjectOrigin;
+  /** Id of the organisation that it belongs to. */
+  organisation: string;
   createdAt: string;
   createdBy: string;
   changedAt: string;

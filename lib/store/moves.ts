@@ -1,10 +1,11 @@
 import type { Transaction } from "kysely";
-import type { Editor } from "#lib/access";
+import { type Editor, unlistedIn } from "#lib/access";
 import type { Bodies } from "./bodies";
 import { documentChange, writtenColumns } from "./document-row";
 import type { Attempt, DocumentAction, DocumentMove, Guard, RuleRefusal, Standing } from "./guard";
 import { append, headOf } from "./head";
 import { type DocumentKind, documentKinds, type Refused, type Schemas, type StoredDocument } from "./model";
+import { keepListed } from "./project-people";
 import type { RefusalState } from "./record-entry";
 import type { DocumentRow, ProjectRow, Tables } from "./tables";
 
@@ -79,7 +80,8 @@ export function movesOf<S extends Schemas>(
     const kinds = way === "act" ? documentKinds : (guard?.needs ?? []);
     const refusal =
       guard?.refusal({
-        ...{ editor, at, way },
+        ...{ at, way },
+        editor: { id: editor.id, name: editor.name, unlisted: unlistedIn(editor, owner.organisation_id) },
         moves: moves.map(documentMove),
         standing: await standingOf(transaction, bodies, owner.id, kinds),
       }) ?? null;
@@ -103,6 +105,7 @@ export function movesOf<S extends Schemas>(
           .where("kind", "=", after.kind)
           .where("id", "=", after.id)
           .execute();
+      await keepListed(transaction, after);
     }
     const [first, ...others] = moves.map(({ action, before, after }) => documentChange(action, before, after, editor));
     if (first !== undefined) await append(transaction, headOf(owner), first, ...others);

@@ -2,6 +2,7 @@ import { Kysely, PostgresDialect } from "kysely";
 import pg from "pg";
 import type { Database } from "./database";
 import { migrate } from "./migrate";
+import { scopePlugin } from "./scope";
 import type { Tables } from "./tables";
 
 /** Opens a PostgreSQL database; the migrator holds an advisory lock, so several processes may start at once. */
@@ -17,9 +18,14 @@ export async function openPostgres(url: string, upTo?: string): Promise<Database
     await db.destroy();
     throw problem;
   }
-  return {
-    read: (work) => db.transaction().setIsolationLevel("repeatable read").setAccessMode("read only").execute(work),
-    change: (work) => db.transaction().setIsolationLevel("read committed").execute(work),
-    close: () => db.destroy(),
-  };
+  return over(db, db);
 }
+
+/** What a store asks of a database; `seen` is as much of the whole as a scope lets through. */
+const over = (seen: Kysely<Tables>, whole: Kysely<Tables>): Database => ({
+  read: (work) => seen.transaction().setIsolationLevel("repeatable read").setAccessMode("read only").execute(work),
+  change: (work) => seen.transaction().setIsolationLevel("read committed").execute(work),
+  within: (scope) => over(scope.kind === "everything" ? whole : whole.withPlugin(scopePlugin(scope)), whole),
+  whole,
+  close: () => whole.destroy(),
+});

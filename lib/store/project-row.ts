@@ -17,6 +17,7 @@ export const summaryFrom = (row: ProjectRow): ProjectSummary => ({
   name: row.name,
   owner: row.owner,
   origin: row.origin,
+  organisation: row.organisation_id,
   createdAt: row.created_at,
   createdBy: row.created_by,
   changedAt: row.changed_at,

@@ -18,6 +18,7 @@ import {
   type Schemas,
   type StoredDocument,
 } from "./model";
+import { keepListed } from "./project-people";
 import { projectRow, projectState, summaryFrom } from "./project-row";
 import { type Change, genesisHash } from "./record-entry";
 import type { DocumentRow, ProjectRow } from "./tables";
@@ -31,6 +32,7 @@ export type Projects<S extends Schemas> = Readonly<{
   listRemoved: () => Promise<readonly ProjectSummary[]>;
   /** A project with all its documents in order, as of one moment; null if it does not stand. */
   load: (project: string) => Promise<LoadedProject<S> | null>;
+  /** Gone where the editor’s scope does not hold the organisation of the store. */
   create: (project: NewProject<S>, editor: Editor) => Promise<ProjectOutcome>;
   /** Like `create`, and the record says that it came from a file. All of it is stored or nothing. */
   import: (project: NewProject<S>, editor: Editor) => Promise<ProjectOutcome>;
@@ -49,11 +51,16 @@ type Parts<S extends Schemas> = Readonly<{
   bodies: Bodies<S>;
   now: () => string;
   newId: () => string;
+  /** The organisation that new projects belong to. */
+  organisation: string;
 }>;
+
+/** Undoes the making of a project that its maker could not reach. */
+class OutOfReach extends Error {}
 
 const mostDocuments = 1000; // a register of 400 lines with its files, the bids and tests beside it
 
-export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: Parts<S>): Projects<S> {
+export function projectsOf<S extends Schemas>({ database, bodies, now, newId, organisation }: Parts<S>): Projects<S> {
   const listed = async (kept: (row: ProjectRow) => boolean) => {
     const rows = await database.read((transaction) => transaction.selectFrom("project").selectAll().execute());
     return rows.filter(kept).sort(lastChangedFirst).map(summaryFrom);
@@ -78,13 +85,24 @@ export function projectsOf<S extends Schemas>({ database, bodies, now, newId }: 
     const id = newId();
     const at = now();
     const rows = documentRows(id, written, editor, at);
-    await database.change(async (transaction) => {
-      const row = newProjectRow({ id, name, owner, origin }, editor, at);
+    const made = database.change(async (transaction) => {
+      const row = newProjectRow({ id, organisation_id: organisation, name, owner, origin }, editor, at);
       await transaction.insertInto("project").values(row).execute();
-      for (const document of rows) await transaction.insertInto("document").values(document).execute();
+      // Whoever may not reach all of that organisation may not begin a project in it either.
+      if ((await lockedProject(transaction, id)) === null) throw new OutOfReach();
+      for (const document of rows) {
+        await transaction.insertInto("document").values(document).execute();
+        await keepListed(transaction, document);
+      }
       const made = projectChange(action, row, { before: null, after: projectState(row) }, editor, at);
       await append(transaction, headOf(row), made, ...rows.map((one) => documentChange(action, null, one, editor)));
     });
+    try {
+      await made;
+    } catch (problem) {
+      if (problem instanceof OutOfReach) return { kind: "gone" };
+      throw problem;
+    }
     return { kind: "saved", id, at };
   };
 
@@ -160,7 +178,7 @@ function documentRows(project: string, documents: readonly WrittenDocument[], ed
 }
 
 function newProjectRow(
-  facts: Pick<ProjectRow, "id" | "name" | "owner" | "origin">,
+  facts: Pick<ProjectRow, "id" | "organisation_id" | "name" | "owner" | "origin">,
   { name: who }: Editor,
   at: string,
 ): ProjectRow {

@@ -4,6 +4,7 @@ import SqliteFile from "better-sqlite3";
 import { Kysely, SqliteDialect } from "kysely";
 import type { Database } from "./database";
 import { migrate } from "./migrate";
+import { scopePlugin } from "./scope";
 import type { Tables } from "./tables";
 import { inTurn } from "./turn";
 
@@ -24,12 +25,17 @@ export async function openSqlite(folder: string, upTo?: string): Promise<Databas
     file.close();
     throw problem;
   }
-  return {
-    read: (work) => db.transaction().execute(work),
-    change: (work) => inTurn(path, () => patiently(() => db.transaction().execute(work))),
-    close: () => db.destroy(),
-  };
+  return over(db, path, db);
 }
+
+/** What a store asks of a database; `seen` is as much of the whole as a scope lets through. */
+const over = (seen: Kysely<Tables>, path: string, whole: Kysely<Tables>): Database => ({
+  read: (work) => seen.transaction().execute(work),
+  change: (work) => inTurn(path, () => patiently(() => seen.transaction().execute(work))),
+  within: (scope) => over(scope.kind === "everything" ? whole : whole.withPlugin(scopePlugin(scope)), path, whole),
+  whole,
+  close: () => whole.destroy(),
+});
 
 /** One transaction around all migrations, so that a process killed halfway leaves a file that opens. */
 async function prepare(file: SqliteFile.Database, db: Kysely<Tables>, upTo?: string): Promise<void> {

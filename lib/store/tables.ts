@@ -1,3 +1,4 @@
+import type { ColumnType } from "kysely";
 import type { DocumentKind, ProjectOrigin, RecordAction, RecordedKind } from "./model";
 
 /** Times are ISO 8601 in UTC, bodies JSON texts. Text and integer only, so that both databases hold the same; bytes of kept files are bytes in both. */
@@ -9,10 +10,91 @@ export type Tables = {
   content: ContentRow;
   content_part: ContentPartRow;
   seal: SealRow;
+  organisation: OrganisationRow;
+  person: PersonRow;
+  membership: MembershipRow;
+  project_person: ProjectPersonRow;
+  way_in: WayInRow;
+  attempt: AttemptRow;
+} & SignInTables;
+
+/** An owner of projects. */
+export type OrganisationRow = {
+  id: string;
+  /** Empty until its first administrator named it. */
+  name: string;
+  made_at: string;
+};
+
+/** The sign-in library writes times in the type that a database has for them: texts in SQLite, dates in PostgreSQL. */
+type LibraryTime = ColumnType<string | Date, string | Date, string | Date>;
+
+/** Somebody who signs in. The columns are those that the sign-in library asks for. */
+export type PersonRow = {
+  id: string;
+  name: string;
+  email: string;
+  email_verified: ColumnType<number | boolean, number | boolean, number | boolean>;
+  image: string | null;
+  created_at: LibraryTime;
+  updated_at: LibraryTime;
+};
+
+/** Tables of the sign-in library, with those of their columns that we write or read beside it. */
+type SignInTables = {
+  sign_in: { id: string; person_id: string; token: string; expires_at: LibraryTime };
+  credential: CredentialRow;
+  one_time_value: { id: string; identifier: string };
+};
+
+/** What somebody signs in by. `provider_id` is "credential" for a password, which is stored as its scrypt hash. */
+type CredentialRow = {
+  id: string;
+  account_id: string;
+  provider_id: string;
+  person_id: string;
+  password: string | null;
+  created_at: LibraryTime;
+  updated_at: LibraryTime;
+};
+
+/** Somebody belongs to an organisation, since when and until when. */
+export type MembershipRow = {
+  organisation_id: string;
+  person_id: string;
+  role: "administrator" | "member";
+  made_at: string;
+  ended_at: string | null;
+};
+
+/** Who stands on the list of people of a project; follows from its document. */
+export type ProjectPersonRow = {
+  project_id: string;
+  person_id: string;
+};
+
+/** A link by which somebody sets a password, once. The token itself is known to whoever got the link alone. */
+export type WayInRow = {
+  token_hash: string;
+  purpose: "first-owner" | "invitation" | "new-password";
+  /** Null for the first owner, who is nobody yet. */
+  person_id: string | null;
+  made_by: string | null;
+  made_at: string;
+  expires_at: string;
+  used_at: string | null;
+};
+
+/** Attempts to sign in that failed, by the hash of what was tried. */
+export type AttemptRow = {
+  key: string;
+  failures: number;
+  last_at: string;
 };
 
 export type ProjectRow = {
   id: string;
+  organisation_id: string;
   name: string;
   owner: string;
   origin: ProjectOrigin;

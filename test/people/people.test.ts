@@ -17,36 +17,42 @@ const may: Readonly<Record<RoleId, readonly ActId[]>> = {
 
 describe("actorOf", () => {
   test.each(Object.keys(may) as RoleId[])("gives the role %s what it lets somebody do, and nothing else", (role) => {
-    const actor = actorOf([person("Ada Lane", role)], { id: "ada-lane", name: "Ada Lane" }, "nothing");
+    const actor = actorOf([person("Ada Lane", role)], { id: "ada-lane", name: "Ada Lane", unlisted: "nothing" });
     expect(acts.filter((act) => actRefused(actor, act) === null)).toEqual(
       acts.filter((act) => may[role].includes(act)),
     );
   });
 
   test("adds several roles together, each act once", () => {
-    const both = actorOf([person("Ada Lane", "evaluator", "representative")], { id: "ada-lane", name: "" }, "nothing");
+    const both = actorOf([person("Ada Lane", "evaluator", "representative")], {
+      id: "ada-lane",
+      name: "",
+      unlisted: "nothing",
+    });
     expect([...both.acts].sort()).toEqual(["agree", "enter-bids", "keep-papers", "level-costs", "score"]);
   });
 
   test("knows a person by the id and calls them by the name of the list", () => {
     const listed = [person("Ada Lane", "reader")];
-    expect(actorOf(listed, { id: "ada-lane", name: "ADA  LANE" }, "nothing").name).toBe("Ada Lane");
-    expect(actorOf(listed, { id: "ben-moor", name: "Ada Lane" }, "nothing").roles).toEqual([]);
+    expect(actorOf(listed, { id: "ada-lane", name: "ADA  LANE", unlisted: "nothing" }).name).toBe("Ada Lane");
+    expect(actorOf(listed, { id: "ben-moor", name: "Ada Lane", unlisted: "nothing" }).roles).toEqual([]);
   });
 
   test("lets nobody score who is not on the list, whatever else the place allows", () => {
     const stranger = { id: "local", name: "local" };
-    expect(actorOf([], stranger, "everything-but-scoring").acts).toEqual(acts.filter((act) => act !== "score"));
-    expect(actorOf([], stranger, "nothing").acts).toEqual([]);
+    expect(actorOf([], { ...stranger, unlisted: "everything-but-scoring" }).acts).toEqual(
+      acts.filter((act) => act !== "score"),
+    );
+    expect(actorOf([], { ...stranger, unlisted: "nothing" }).acts).toEqual([]);
   });
 });
 
 test("a refusal says who may", () => {
-  const reader = actorOf([person("Ada Lane", "reader")], { id: "ada-lane", name: "" }, "nothing");
+  const reader = actorOf([person("Ada Lane", "reader")], { id: "ada-lane", name: "", unlisted: "nothing" });
   expect(actRefused(reader, "level-costs")).toBe(
     "Ada Lane is reader here. To level prices and set the owner’s figures takes the role owner’s administrator or owner’s representative.",
   );
-  expect(actRefused(actorOf([], { id: "local", name: "" }, "nothing"), "score")).toBe(
+  expect(actRefused(actorOf([], { id: "local", name: "", unlisted: "nothing" }), "score")).toBe(
     "To score bids as an evaluator takes a person on the list of people with the role evaluator.",
   );
   for (const act of acts) expect(Object.values(roles).some((role) => role.acts.includes(act))).toBe(true);

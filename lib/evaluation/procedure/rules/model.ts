@@ -1,11 +1,11 @@
-import { type Actor, actorOf } from "#lib/people";
+import { type Actor, actorOf, type Unlisted } from "#lib/people";
 import type { Doer, Procedure } from "#lib/procedure";
 import type { ProjectKind, ProjectMove, StandingDocuments } from "../project-documents";
 import { peopleIn, procedureIn } from "../standing-project";
 
 /** Everything that is about to be written together, and how the project stands before. */
 export type ChangeAttempt = Readonly<{
-  editor: Doer;
+  editor: Doer & Readonly<{ unlisted: Unlisted }>;
   at: string;
   /** One document as it was typed, or several that the server composed. */
   way: "form" | "act";
@@ -35,9 +35,8 @@ export const movesOf = <K extends ProjectKind>(
 ): readonly Extract<ProjectMove, { kind: K }>[] =>
   moves.filter((move): move is Extract<ProjectMove, { kind: K }> => move.kind === kind);
 
-/** Whoever asks, with what they may do; on one computer names are taken on trust. */
-export const actorIn = ({ editor, standing }: ChangeAttempt): Actor =>
-  actorOf(peopleIn(standing), editor, "everything-but-scoring");
+/** Whoever asks, with what they may do. */
+export const actorIn = ({ editor, standing }: ChangeAttempt): Actor => actorOf(peopleIn(standing), editor);
 
 /** The procedure as the change would leave it. */
 export const procedureAfter = (attempt: ChangeAttempt): Procedure =>

@@ -1,0 +1,1 @@
+export { explainPassword, type PasswordProblem, passwordLength, passwordProblem } from "./password";
