@@ -3,6 +3,7 @@ import { type NextRequest, NextResponse } from "next/server";
 import { isLoopbackHost, isSameOrigin } from "#lib/access";
 import { attachmentLimits } from "#lib/attachment";
 import { givesFile, takesFile } from "./app/_file-addresses";
+import { pathHeader } from "./app/_path-header";
 
 const megabyte = 1024 * 1024;
 
@@ -87,13 +88,14 @@ function refusalFor(request: NextRequest): NextResponse | undefined {
 export function proxy(request: NextRequest): NextResponse {
   const refused = refusalFor(request);
   if (refused) return refused;
+  const headers = new Headers(request.headers);
+  headers.set(pathHeader, request.nextUrl.pathname);
   if (givesFile(request.nextUrl.pathname)) {
-    const response = NextResponse.next();
+    const response = NextResponse.next({ request: { headers } });
     response.headers.set("content-security-policy", filePolicy);
     return response;
   }
   const policy = contentSecurityPolicy(randomBytes(16).toString("base64"));
-  const headers = new Headers(request.headers);
   headers.set("content-security-policy", policy); // Next reads the nonce from here
   const response = NextResponse.next({ request: { headers } });
   response.headers.set("content-security-policy", policy);

@@ -6,14 +6,25 @@ import { importRefusal, type ProjectFile, startingProject } from "#lib/evaluatio
 import { plainDate } from "#lib/quantity";
 import { issueId } from "#lib/requirement";
 import { explainRefusal, type ProjectOrigin } from "#lib/store";
+import { ownOrganisations } from "./_data/asker";
 import { currentEditor } from "./_data/editor";
 import { loadProject } from "./_data/load-project";
 import { projectStore } from "./_data/store";
 import demonstration from "./_demo/demonstration-project.json";
 
-/** Stores a file as a new project and returns its address, or the sentence that says why not. */
-async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address: string } | { problem: string }> {
-  const store = await projectStore();
+/**
+ * Stores a file as a new project and returns its address, or the sentence that says why not.
+ * @param wanted the organisation that it shall belong to; where several could be meant and none is named, the first
+ */
+async function keep(
+  file: ProjectFile,
+  origin: ProjectOrigin,
+  wanted: string,
+): Promise<{ address: string } | { problem: string }> {
+  const organisation = (await ownOrganisations()).find(({ id }) => wanted === "" || id === wanted);
+  if (organisation === undefined)
+    return { problem: "Only an administrator of an organisation may begin a project in it." };
+  const store = await projectStore(organisation.id);
   const { brief, requirements, bids, campaigns = [], costing } = file;
   const { recommendation, attachments = [], specification, issues = [], people, procedure, committee } = file;
   const { contract, submittals = [], delivery, substitutions = [] } = file;
@@ -44,7 +55,7 @@ async function keep(file: ProjectFile, origin: ProjectOrigin): Promise<{ address
     await currentEditor(),
   );
   if (outcome.kind === "refused") return { problem: explainRefusal(outcome.because) };
-  if (outcome.kind === "gone") throw new Error("a new project can’t be gone");
+  if (outcome.kind === "gone") return { problem: "You no longer administer this organisation." };
   return { address: `/project/${outcome.id}` };
 }
 
@@ -59,9 +70,11 @@ function committeeDocuments({ sheets = [], ...committee }: NonNullable<ProjectFi
   ];
 }
 
-export async function openDemo(): Promise<void> {
+const organisationIn = (form: FormData): string => String(form.get("organisation") ?? "");
+
+export async function openDemo(form: FormData): Promise<void> {
   // in a JSON file a list may have any length, where the format has three drops
-  const kept = await keep(demonstration as unknown as ProjectFile, "demo");
+  const kept = await keep(demonstration as unknown as ProjectFile, "demo", organisationIn(form));
   if ("problem" in kept) throw new Error(kept.problem);
   redirect(`${kept.address}/side-by-side`);
 }
@@ -78,7 +91,7 @@ export async function startProject(_before: StartOutcome, form: FormData): Promi
   const parsed = newProject.safeParse(typed);
   if (!parsed.success) return { ...typed, problem: parsed.error.issues.map(({ message }) => message).join(" ") };
   const baseDate = plainDate(new Date().toISOString().slice(0, 10));
-  const kept = await keep(startingProject({ ...parsed.data, baseDate }), "own");
+  const kept = await keep(startingProject({ ...parsed.data, baseDate }), "own", organisationIn(form));
   if ("problem" in kept) return { ...typed, problem: kept.problem };
   redirect(`${kept.address}/brief`);
 }
@@ -107,7 +120,7 @@ export async function importProject(_before: ImportOutcome, form: FormData): Pro
   if (!read.ok) return { problem: explainProjectFile(read.problem) };
   const untrue = await untrueOfStanding(read.value);
   if (untrue !== null) return { problem: untrue };
-  const kept = await keep(read.value.file, "own");
+  const kept = await keep(read.value.file, "own", organisationIn(form));
   if ("problem" in kept) return kept;
   redirect(kept.address);
 }

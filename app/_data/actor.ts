@@ -2,13 +2,14 @@ import { cache } from "react";
 import { unlistedIn } from "#lib/access";
 import { type Closed, closedKinds, type ProjectKind } from "#lib/evaluation";
 import { type Actor, actorOf } from "#lib/people";
-import { currentEditor } from "./editor";
+import { askingEditor } from "./asker";
 import { loadProject } from "./load-project";
 
 /** Whoever is at the keyboard, with what they may do in a project. */
 export const currentActor = cache(async (project: string): Promise<Actor> => {
   const loaded = await loadProject(project);
-  const editor = await currentEditor();
+  const editor = await askingEditor();
+  if (editor === null) return { id: "public", name: "Whoever has the link", roles: [], acts: [] };
   const unlisted = loaded === null ? "nothing" : unlistedIn(editor, loaded.summary.organisation);
   return actorOf(loaded?.project.people ?? [], { id: editor.id, name: editor.name, unlisted });
 });

@@ -2,13 +2,14 @@ import type { BidText } from "#lib/evaluation";
 import { arePricesSealed } from "#lib/procedure";
 import type { DocumentAddress } from "../_components/form/save-outcome";
 import type { Draft } from "../_components/form/start-of";
-import { currentEditor } from "./editor";
+import { askingEditor } from "./asker";
 import { loadProject } from "./load-project";
 import { projectStore } from "./store";
 
 /** This editor's unsaved text of a document. The form that wrote it is the one that reads it, so its shape is the form's. */
 export async function draftOf<Values>(where: DocumentAddress): Promise<Draft<Values> | null> {
-  const draft = await (await projectStore()).drafts.read(where, await currentEditor());
+  const editor = await askingEditor();
+  const draft = editor && (await (await projectStore()).drafts.read(where, editor));
   return draft && { basedOn: draft.basedOnVersion, values: draft.body as Values };
 }
 

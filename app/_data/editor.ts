@@ -1,7 +1,8 @@
-import { cookies } from "next/headers";
-import { type Editor, editorCookie, editorFromCookie } from "#lib/access";
+import { notFound } from "next/navigation";
+import type { Editor } from "#lib/access";
+import { askingEditor } from "./asker";
 
-/** Who is at the keyboard, as the record will name them. */
+/** Who changes something, as the record will name them. Whoever reads by a public link changes nothing and gets no further. */
 export async function currentEditor(): Promise<Editor> {
-  return editorFromCookie((await cookies()).get(editorCookie)?.value);
+  return (await askingEditor()) ?? notFound();
 }

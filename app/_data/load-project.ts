@@ -28,7 +28,7 @@ export const loadProject = cache(async (id: string) => {
   const { scoresheet: scoresheets, "sealed-prices": sealedPrices } = stored.documents;
   const [contract] = stored.documents.contract;
   const [delivery] = stored.documents.delivery;
-  const { submittal: submittals, substitution: substitutions } = stored.documents;
+  const { submittal: submittals, substitution: substitutions, release: releases } = stored.documents;
   if (brief === undefined || requirements === undefined)
     throw new Error(`project ${id} lacks its brief or requirements`);
   const stages = procedure?.model ?? startingProcedure;
@@ -55,7 +55,7 @@ export const loadProject = cache(async (id: string) => {
     ...{ brief, requirements, bids, campaigns, attachments, issues, scoresheets, sealedPrices },
     ...{ costing: costing ?? null, recommendation: recommendation ?? null, specification: specification ?? null },
     ...{ people: people ?? null, procedure: procedure ?? null, committee: committee ?? null },
-    ...{ contract: contract ?? null, submittals, delivery: delivery ?? null, substitutions },
+    ...{ contract: contract ?? null, submittals, delivery: delivery ?? null, substitutions, releases },
   };
   const shown = (await readersNames()) === "hidden" ? withoutNames(project) : project;
   return {

@@ -1,12 +1,12 @@
 import { documentSchemas, projectRules } from "#lib/evaluation";
-import { environmentStore, firstOrganisation } from "#lib/store";
+import { environmentStore } from "#lib/store";
+import { currentScope } from "./asker";
 
-/** The store of this installation with the documents that a project is made of and the rules of changing them. */
-export const projectStore = () =>
+/** The store of this installation, as far as whoever asks may reach, with the rules of changing a project. */
+export const projectStore = async (organisation?: string) =>
   environmentStore({
-    schemas: documentSchemas,
-    guard: projectRules,
-    scope: { kind: "organisation", organisation: firstOrganisation },
+    ...{ schemas: documentSchemas, guard: projectRules, scope: await currentScope() },
+    ...(organisation === undefined ? {} : { organisation }),
   });
 
 export type ProjectStore = Awaited<ReturnType<typeof projectStore>>;

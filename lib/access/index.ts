@@ -1,3 +1,4 @@
+export { type Asks, actions, type Door, doorAt, doors } from "./doors";
 export {
   type Editor,
   type EditorNameProblem,

@@ -13,6 +13,7 @@ import { ownMaterialSchema } from "#lib/material";
 import { peopleSchema } from "#lib/people";
 import { arePricesSealed, procedureSchema, sealedPricesSchema } from "#lib/procedure";
 import { ownersWordsSchema } from "#lib/recommendation";
+import { releaseSchema } from "#lib/release";
 import {
   askedSubmittalsSchema,
   clausesSchema,
@@ -166,6 +167,7 @@ export const documentSchemas = {
   submittal: submittalSchema,
   delivery: deliverySchema,
   substitution: substitutionSchema,
+  release: releaseSchema,
 } as const;
 
 const idInFile = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/, "Expected an id of small letters, digits and hyphens.");

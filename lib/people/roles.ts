@@ -42,7 +42,7 @@ export const actLabels: Readonly<Record<ActId, string>> = {
   "enter-bids": "enter bids and their prices",
   "level-costs": "level prices and set the owner’s figures",
   "keep-papers": "keep papers, submittals and field tests, and write the recommendation",
-  "list-people": "list people and their roles",
+  "list-people": "list people and their roles, and release parts to the public",
   "move-stage": "move the project to its next stage",
   score: "score bids as an evaluator",
   agree: "open the scoresheets and agree on values",

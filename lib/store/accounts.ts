@@ -52,9 +52,9 @@ export type Accounts = Readonly<{
   wayIn: (token: string) => Promise<WayIn | null>;
   /** Sets the password, uses the link up and signs in; other sign-ins of the person end. */
   enter: (token: string, entry: Entry, browser: string) => Promise<EntryOutcome>;
-  /** @param from where the attempt comes from, such as an address of the network; only its hash is kept, for a day */
+  /** @param from where the attempt comes from, such as an address of the network, of which only the hash is kept; null where that is not known */
   signIn: (
-    tried: Readonly<{ email: string; password: string; from: string; browser: string }>,
+    tried: Readonly<{ email: string; password: string; from: string | null; browser: string }>,
   ) => Promise<SignInOutcome>;
   /** Whoever a cookie header belongs to. */
   signedIn: (cookies: string | null) => Promise<SignedIn | null>;
@@ -64,7 +64,7 @@ export type Accounts = Readonly<{
   endSignIn: (who: SignedIn, id: string) => Promise<boolean>;
   changePassword: (
     who: SignedIn,
-    passwords: Readonly<{ current: string; next: string; from: string }>,
+    passwords: Readonly<{ current: string; next: string; from: string | null }>,
   ) => Promise<
     Readonly<
       | { kind: "changed" }
@@ -159,20 +159,23 @@ export function accountsOf(
    * Runs an attempt, unless too many failed before it. It counts as failed until it has succeeded, so that of many sent at
    * once no more are looked at than of many sent one after the other.
    */
-  const attempted = async <T>(email: string, from: string, attempt: () => Promise<T | null>) => {
+  const attempted = async <T>(email: string, from: string | null, attempt: () => Promise<T | null>) => {
     const who = tokenHash(`who ${settings.secret} ${foldedEmail(email)}`);
-    const place = tokenHash(`from ${settings.secret} ${from}`);
-    const waits = [await counted(db, who, 0, now()), await counted(db, place, sparedFromOnePlace, now())];
-    const seconds = Math.max(...waits);
+    const place = from === null ? null : tokenHash(`from ${settings.secret} ${from}`);
+    const seconds = Math.max(
+      await counted(db, who, 0, now()),
+      place === null ? 0 : await counted(db, place, sparedFromOnePlace, now()),
+    );
     if (seconds > 0) return { kind: "wait", seconds } as const;
     const done = await attempt();
     if (done === null) return { kind: "failed" } as const;
     await db.deleteFrom("attempt").where("key", "=", who).execute();
-    await db
-      .updateTable("attempt")
-      .set((eb) => ({ failures: eb("failures", "-", 1) }))
-      .where("key", "=", place)
-      .execute();
+    if (place !== null)
+      await db
+        .updateTable("attempt")
+        .set((eb) => ({ failures: eb("failures", "-", 1) }))
+        .where("key", "=", place)
+        .execute();
     return { kind: "done", done } as const;
   };
 

@@ -10,6 +10,7 @@ export type {
   SignInOutcome,
   WayIn,
 } from "./accounts";
+export { newToken, tokenHash } from "./accounts";
 export { type BackupCount, type BackupFault, backUp, explainBackupFault, restore } from "./backup";
 export {
   type ContentFault,

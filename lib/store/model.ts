@@ -20,6 +20,7 @@ export const documentKinds = [
   "submittal",
   "delivery",
   "substitution",
+  "release",
 ] as const;
 
 export type DocumentKind = (typeof documentKinds)[number];

@@ -71,7 +71,7 @@ function storeOver<S extends Schemas>(
     contents: contentsOf(written),
     drafts: draftsOf(database, now),
     record: recordOf(database),
-    close: database.close,
+    close: whole.close,
   };
 }
 

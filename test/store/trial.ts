@@ -27,6 +27,7 @@ export const schemas = {
   submittal: z.strictObject({ item: z.string() }),
   substitution: z.strictObject({ item: z.string() }),
   delivery: z.strictObject({ tickets: z.string() }),
+  release: z.strictObject({ label: z.string() }),
 };
 
 export type TrialStore = Store<typeof schemas>;

@@ -20,6 +20,7 @@ export const actOfKind: Readonly<Record<Exclude<ProjectKind, "procedure" | "scor
   recommendation: "keep-papers",
   people: "list-people",
   committee: "agree",
+  release: "list-people",
 };
 
 /** What a kind of document is called at the head of a sentence. */

@@ -4,22 +4,24 @@ import { usePathname } from "next/navigation";
 import { contents } from "../_contents";
 import styles from "./contents-list.module.css";
 
-/** The report's table of contents, with the page that is open marked. */
-export function ContentsList({ project }: { project: string }) {
+/** The report's table of contents, with the page that is open marked; of a public link only what was released. */
+export function ContentsList({ project, released }: { project: string; released: readonly string[] | null }) {
   const path = usePathname();
   return (
     <ol className={styles.list}>
-      {contents.map(({ slug, title }) => {
-        const address = `/project/${project}/${slug}`;
-        const current = path === address || path.startsWith(`${address}/`);
-        return (
-          <li key={slug}>
-            <Link href={address} prefetch={false} {...(current ? { "aria-current": "page" as const } : {})}>
-              {title}
-            </Link>
-          </li>
-        );
-      })}
+      {contents
+        .filter(({ slug }) => released === null || released.includes(slug))
+        .map(({ slug, title }) => {
+          const address = `/project/${project}/${slug}`;
+          const current = path === address || path.startsWith(`${address}/`);
+          return (
+            <li key={slug}>
+              <Link href={address} prefetch={false} {...(current ? { "aria-current": "page" as const } : {})}>
+                {title}
+              </Link>
+            </li>
+          );
+        })}
     </ol>
   );
 }

@@ -21,5 +21,6 @@ export const kindLabels: Readonly<Record<RecordedKind, string>> = {
   submittal: "Submittal",
   delivery: "Deliveries and placing",
   substitution: "Request for substitution",
+  release: "Link for the public",
   refusal: "Refused attempts",
 };

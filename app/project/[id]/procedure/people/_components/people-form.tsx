@@ -1,4 +1,5 @@
 "use client";
+import { useId } from "react";
 import { useFieldArray, useFormContext, useWatch } from "react-hook-form";
 import { idOfName } from "#lib/access";
 import { peopleSchema, type RoleId, roles } from "#lib/people";
@@ -14,6 +15,7 @@ import styles from "./people.module.css";
 
 type PersonText = Readonly<{ id: string; name: string; position: string; roles: RoleId[] }>;
 type Values = { people: PersonText[] };
+type Member = Readonly<{ id: string; name: string }>;
 
 const roleIds = Object.keys(roles) as RoleId[];
 
@@ -24,6 +26,7 @@ export function PeopleForm({
   values,
   draft,
   fixed,
+  members,
 }: {
   where: DocumentAddress;
   version: number;
@@ -31,6 +34,8 @@ export function PeopleForm({
   draft: Draft<Values> | null;
   /** Ids of those who have handed in a scoresheet: they stay, under their name. */
   fixed: readonly string[];
+  /** Those who sign in and may be listed; null where nobody signs in and any name may be. */
+  members: readonly Member[] | null;
 }) {
   return (
     <AutosaveForm<Values>
@@ -42,12 +47,12 @@ export function PeopleForm({
       save={saveDocument}
       label="People"
     >
-      <People fixed={fixed} />
+      <People fixed={fixed} members={members} />
     </AutosaveForm>
   );
 }
 
-function People({ fixed }: { fixed: readonly string[] }) {
+function People({ fixed, members }: { fixed: readonly string[]; members: readonly Member[] | null }) {
   const { control, getValues } = useFormContext<Values>();
   const { fields, append, insert, remove } = useFieldArray({ control, name: "people", keyName: "key" });
   const { keep, notice } = useUndo<PersonText>(insert);
@@ -62,7 +67,7 @@ function People({ fixed }: { fixed: readonly string[] }) {
       <ol className={styles.people}>
         {fields.map(({ key, id }, index) => (
           <li key={key}>
-            <PersonFields index={index} isFixed={fixed.includes(id)} remove={() => takeOut(index)} />
+            <PersonFields index={index} isFixed={fixed.includes(id)} members={members} remove={() => takeOut(index)} />
           </li>
         ))}
       </ol>
@@ -79,7 +84,17 @@ function People({ fixed }: { fixed: readonly string[] }) {
   );
 }
 
-function PersonFields({ index, isFixed, remove }: { index: number; isFixed: boolean; remove: () => void }) {
+function PersonFields({
+  index,
+  isFixed,
+  members,
+  remove,
+}: {
+  index: number;
+  isFixed: boolean;
+  members: readonly Member[] | null;
+  remove: () => void;
+}) {
   const at = `people.${index}` as const;
   const { control, setValue, register, formState } = useFormContext<Values>();
   const [name, held] = useWatch({ control, name: [`${at}.name`, `${at}.roles`] });
@@ -91,6 +106,8 @@ function PersonFields({ index, isFixed, remove }: { index: number; isFixed: bool
         <p className={styles.fixed}>
           <strong>{name}</strong> has handed in a scoresheet and stays on the list.
         </p>
+      ) : members !== null ? (
+        <MemberField index={index} members={members} />
       ) : (
         // the id follows the name as long as nothing rests on it
         <div onInput={({ target }) => followName(target, (text) => setValue(`${at}.id`, idOfName(text)))}>
@@ -125,6 +142,38 @@ function PersonFields({ index, isFixed, remove }: { index: number; isFixed: bool
         </button>
       )}
     </fieldset>
+  );
+}
+
+/** One of those who sign in. Somebody who is listed and does not sign in here, as after an import, stays until replaced. */
+function MemberField({ index, members }: { index: number; members: readonly Member[] }) {
+  const at = `people.${index}` as const;
+  const { control, setValue, formState } = useFormContext<Values>();
+  const [id, name] = useWatch({ control, name: [`${at}.id`, `${at}.name`] });
+  const field = useId();
+  const problem = problemAt(formState.errors, `${at}.name`);
+  const choose = (chosen: string) => {
+    const member = members.find((one) => one.id === chosen);
+    if (member === undefined) return;
+    setValue(`${at}.id`, member.id, { shouldDirty: true });
+    setValue(`${at}.name`, member.name, { shouldDirty: true, shouldValidate: true });
+  };
+  const isMember = members.some((member) => member.id === id);
+  return (
+    <div className={styles.member} data-problem={problem === null ? undefined : ""}>
+      <label htmlFor={field}>Person {index + 1}</label>
+      <select id={field} value={isMember ? id : ""} onChange={({ target }) => choose(target.value)}>
+        {isMember ? null : (
+          <option value="">{name === "" ? "Choose a member" : `${name}, who does not sign in here`}</option>
+        )}
+        {members.map((member) => (
+          <option key={member.id} value={member.id}>
+            {member.name}
+          </option>
+        ))}
+      </select>
+      {problem === null ? null : <p className={styles.problem}>{problem}</p>}
+    </div>
   );
 }
 

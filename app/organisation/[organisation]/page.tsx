@@ -1,0 +1,157 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { firstOrganisation, type Member } from "#lib/store";
+import { ReplyForm } from "../../_components/reply-form";
+import { Scroller } from "../../_components/scroller";
+import { SignedInLine } from "../../_components/signed-in-line";
+import { currentPerson, people } from "../../_data/asker";
+import { addOrganisation, endMembership, invite, newPasswordLink, renameOrganisation, setMemberRole } from "./actions";
+import styles from "./page.module.css";
+
+export const metadata: Metadata = { title: "People of the organisation" };
+
+export default async function OrganisationPage({ params }: PageProps<"/organisation/[organisation]">) {
+  const { organisation: id } = await params;
+  const who = await currentPerson();
+  const organisation = who.organisations.find((one) => one.id === id);
+  const members = await (await people()).organisations.members(id, who.person.id);
+  if (organisation === undefined || members === null) notFound();
+  const { administers } = organisation;
+  return (
+    <main id="main" className={styles.page}>
+      <SignedInLine who={who} />
+      <h1>{organisation.name}</h1>
+      <p className="lede">
+        Who belongs to this organisation. A member sees the projects whose list of people names them; an administrator
+        sees all, begins projects and invites.
+      </p>
+      <section aria-labelledby="members">
+        <h2 id="members">Members</h2>
+        <Scroller label="Members">
+          <table>
+            <caption className="visually-hidden">Members</caption>
+            <thead>
+              <tr>
+                <th scope="col">Name</th>
+                <th scope="col">Address of mail</th>
+                <th scope="col">Is</th>
+                {administers ? <th scope="col">Change</th> : null}
+              </tr>
+            </thead>
+            <tbody>
+              {members.map((member) => (
+                <tr key={member.id}>
+                  <th scope="row">
+                    {member.name}
+                    {member.isYou ? ", you" : ""}
+                  </th>
+                  <td>{member.email}</td>
+                  <td>
+                    {member.role === "administrator" ? "administrator" : "member"}
+                    {member.hasPassword ? "" : ", invited, not here yet"}
+                  </td>
+                  {administers ? (
+                    <td className={styles.changes}>
+                      <MemberChanges organisation={id} member={member} />
+                    </td>
+                  ) : null}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroller>
+      </section>
+      {administers ? (
+        <section aria-labelledby="invite">
+          <h2 id="invite">Invite somebody</h2>
+          <p>
+            They get a link by which they choose a password. Afterwards list them in the projects they shall work on,
+            with their roles.
+          </p>
+          <ReplyForm
+            action={invite.bind(null, id)}
+            label="Invite somebody"
+            button="Invite"
+            fields={[
+              { name: "name", label: "Name", hint: "As it shall stand in the record.", longest: 80 },
+              { name: "email", label: "Address of mail", type: "email", longest: 254 },
+            ]}
+          >
+            <fieldset className={styles.role}>
+              <legend>The person is</legend>
+              <label>
+                <input type="radio" name="role" value="member" defaultChecked /> a member
+              </label>
+              <label>
+                <input type="radio" name="role" value="administrator" /> an administrator
+              </label>
+            </fieldset>
+          </ReplyForm>
+        </section>
+      ) : null}
+      {administers ? (
+        <section aria-labelledby="name">
+          <h2 id="name">Name</h2>
+          <ReplyForm
+            action={renameOrganisation.bind(null, id)}
+            label="Name of the organisation"
+            button="Rename"
+            fields={[{ name: "name", label: "Name of the organisation", value: organisation.name }]}
+          />
+        </section>
+      ) : null}
+      {administers && id === firstOrganisation ? (
+        <section aria-labelledby="other">
+          <h2 id="other">Another owner on this server</h2>
+          <p>
+            Its projects and people are kept apart from yours: nobody of one organisation sees anything of another
+            without belonging to both.
+          </p>
+          <ReplyForm
+            action={addOrganisation}
+            label="Another owner on this server"
+            button="Add the organisation"
+            fields={[{ name: "name", label: "Name of the other organisation" }]}
+          />
+        </section>
+      ) : null}
+    </main>
+  );
+}
+
+function MemberChanges({
+  organisation,
+  member: { id, name, role, hasPassword },
+}: {
+  organisation: string;
+  member: Member;
+}) {
+  const other = role === "administrator" ? "member" : "administrator";
+  return (
+    <>
+      <ReplyForm
+        action={setMemberRole.bind(null, organisation, id, other)}
+        label={`${name}: make ${other}`}
+        button={other === "administrator" ? "Make administrator" : "Make plain member"}
+        fields={[]}
+        isPlain
+      />
+      {hasPassword ? (
+        <ReplyForm
+          action={newPasswordLink.bind(null, organisation, id)}
+          label={`${name}: new password`}
+          button="Link for a new password"
+          fields={[]}
+          isPlain
+        />
+      ) : null}
+      <ReplyForm
+        action={endMembership.bind(null, organisation, id)}
+        label={`${name}: end membership`}
+        button="End membership"
+        fields={[]}
+        isPlain
+      />
+    </>
+  );
+}

@@ -1,0 +1,159 @@
+import type { ActId } from "#lib/people";
+import type { ReleasePart } from "#lib/release";
+
+/** What a door asks of whoever comes: an act that their role allows, or … */
+export type Asks =
+  | ActId
+  /** nothing: it is open to everybody who reaches the server */
+  | "nothing"
+  /** to have signed in */
+  | "sign-in"
+  /** to administer the organisation */
+  | "administer"
+  /** to be on the list of people of the project, in any role, or to administer its organisation */
+  | "read";
+
+/** A page or file with its address, where `[…]` stands for an id. */
+export type Door = Readonly<{
+  address: string;
+  asks: Asks;
+  /** The part of a project with which whoever has a public link may read it; absent where no link opens it. */
+  part?: ReleasePart;
+}>;
+
+const read = (address: string, part?: ReleasePart): Door => ({
+  address: `/project/[]/${address}`,
+  asks: "read",
+  ...(part === undefined ? {} : { part }),
+});
+
+/**
+ * Every page and file that Evenfield answers with. A page that edits can be read by whoever may read; its forms are closed
+ * to those whose role does not let them write, and the store refuses what they send all the same.
+ */
+export const doors: readonly Door[] = [
+  { address: "/", asks: "sign-in" },
+  { address: "/access", asks: "nothing" },
+  { address: "/sign-in", asks: "nothing" },
+  { address: "/sign-in/forgotten", asks: "nothing" },
+  { address: "/come-in/[]", asks: "nothing" },
+  { address: "/released/[]/[]/[]", asks: "nothing" },
+  { address: "/account", asks: "sign-in" },
+  { address: "/organisation/[]", asks: "sign-in" },
+  { address: "/project/[]", asks: "read" },
+  read("attachments"),
+  read("attachments/[]"),
+  read("attachments/[]/file"),
+  read("attachments/[]/view"),
+  read("audit-workbook"),
+  read("bid-form"),
+  read("bid-form/import"),
+  read("bids"),
+  read("bids/[]"),
+  read("bids/[]/import"),
+  read("bids/[]/questions"),
+  read("bids/[]/sealed-prices"),
+  read("brief"),
+  read("claims"),
+  read("committee"),
+  read("committee/consensus"),
+  read("committee/scoresheet"),
+  read("cost", "cost"),
+  read("cost/conventions"),
+  read("cost/owners-figures"),
+  read("cost/two-bids", "cost"),
+  read("cost/uncertainty", "cost"),
+  read("evaluation", "evaluation"),
+  read("evaluation/robustness", "evaluation"),
+  read("export"),
+  read("field-tests"),
+  read("field-tests/[]"),
+  read("field-tests/[]/on-the-field"),
+  read("field-tests/trace"),
+  read("field-tests/worker"),
+  read("hardness", "hardness"),
+  read("infill", "infill"),
+  read("levelling"),
+  read("procedure"),
+  read("procedure/amend/[]"),
+  read("procedure/people"),
+  read("procedure/released"),
+  read("promised", "promised"),
+  read("promised/files/[]", "promised"),
+  read("recommendation", "recommendation"),
+  read("recommendation/paper", "recommendation"),
+  read("recommendation/words"),
+  read("record", "record"),
+  read("record/export", "record"),
+  read("requirements", "requirements"),
+  read("side-by-side", "side-by-side"),
+  read("side-by-side/behind", "side-by-side"),
+  read("specification"),
+  read("specification/clauses"),
+  read("specification/competition"),
+  read("specification/files/[]"),
+  read("specification/language"),
+  read("specification/section"),
+  read("specification/versions"),
+  read("submittals"),
+  read("submittals/award"),
+  read("submittals/deliveries"),
+  read("submittals/lines/[]"),
+  read("submittals/substitutions"),
+  read("submittals/substitutions/[]"),
+];
+
+const shapes = doors.map((door) => ({
+  door,
+  parts: door.address.split("/"),
+}));
+
+/** The door at an address; null if there is none. Where an id and a name both fit, the name does. */
+export function doorAt(path: string): Door | null {
+  const asked = path.split("/");
+  const fitting = shapes.filter(
+    ({ parts }) => parts.length === asked.length && parts.every((part, at) => part === "[]" || part === asked[at]),
+  );
+  const names = (parts: readonly string[]) => parts.filter((part) => part !== "[]").length;
+  return fitting.sort((one, other) => names(other.parts) - names(one.parts))[0]?.door ?? null;
+}
+
+/** What a server action asks, by its name; `saveDocument` and `discardDraft` write documents of many kinds. */
+export const actions: Readonly<Record<string, Asks>> = {
+  openDemo: "administer",
+  startProject: "administer",
+  importProject: "administer",
+  chooseUnits: "nothing",
+  chooseNames: "nothing",
+  discardDraft: "read",
+  moveToStage: "move-stage",
+  choosePricesAreSealed: "freeze-and-amend",
+  keepAmendment: "read",
+  recordAmendment: "freeze-and-amend",
+  sayWhoIsHere: "nothing",
+  keepSheet: "score",
+  handIn: "score",
+  openAllSheets: "agree",
+  readForm: "read",
+  saveDocument: "read",
+  addFilledBid: "enter-bids",
+  addCampaign: "keep-papers",
+  removeCampaign: "keep-papers",
+  restoreCampaign: "keep-papers",
+  bidsOfProject: "read",
+  giveOut: "set-criteria",
+  makeRegister: "keep-papers",
+  addLine: "keep-papers",
+  removeLine: "keep-papers",
+  restoreLine: "keep-papers",
+  addSubstitution: "keep-papers",
+  removeSubstitution: "keep-papers",
+  restoreSubstitution: "keep-papers",
+  removeAttachment: "keep-papers",
+  restoreAttachment: "keep-papers",
+  addBid: "enter-bids",
+  removeBid: "enter-bids",
+  restoreBid: "enter-bids",
+  sealTyped: "enter-bids",
+  sealFromForm: "enter-bids",
+};
