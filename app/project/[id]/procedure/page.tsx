@@ -31,6 +31,10 @@ export default async function ProcedurePage({ params }: PageProps<"/project/[id]
           People and roles
         </Link>
         {" · "}
+        <Link href={`/project/${id}/procedure/released`} prefetch={false}>
+          Released to the public
+        </Link>
+        {" · "}
         <Link href={`/project/${id}/record`} prefetch={false}>
           Record of everything that was changed
         </Link>
