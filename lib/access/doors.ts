@@ -8,6 +8,8 @@ export type Asks =
   | "nothing"
   /** to have signed in */
   | "sign-in"
+  /** to belong to the organisation */
+  | "belong"
   /** to administer the organisation */
   | "administer"
   /** to be on the list of people of the project, in any role, or to administer its organisation */
@@ -39,7 +41,7 @@ export const doors: readonly Door[] = [
   { address: "/come-in/[]", asks: "nothing" },
   { address: "/released/[]/[]/[]", asks: "nothing" },
   { address: "/account", asks: "sign-in" },
-  { address: "/organisation/[]", asks: "sign-in" },
+  { address: "/organisation/[]", asks: "belong" },
   { address: "/project/[]", asks: "read" },
   read("attachments"),
   read("attachments/[]"),
@@ -118,15 +120,31 @@ export function doorAt(path: string): Door | null {
   return fitting.sort((one, other) => names(other.parts) - names(one.parts))[0]?.door ?? null;
 }
 
-/** What a server action asks, by its name; `saveDocument` and `discardDraft` write documents of many kinds. */
+/**
+ * What a server action asks, by its name; with the variant in brackets where what it asks depends on what it is asked for.
+ * What writes a draft asks no more than to read the project, as a draft is seen by whoever typed it alone.
+ */
 export const actions: Readonly<Record<string, Asks>> = {
+  signIn: "nothing",
+  signOut: "nothing",
+  askForNewPassword: "nothing",
+  comeIn: "nothing",
+  endSignIn: "sign-in",
+  changePassword: "sign-in",
+  invite: "administer",
+  newPasswordLink: "administer",
+  setMemberRole: "administer",
+  endMembership: "administer",
+  renameOrganisation: "administer",
+  addOrganisation: "administer",
   openDemo: "administer",
   startProject: "administer",
   importProject: "administer",
   chooseUnits: "nothing",
   chooseNames: "nothing",
   discardDraft: "read",
-  moveToStage: "move-stage",
+  "moveToStage (to frozen)": "freeze-and-amend",
+  "moveToStage (afterwards)": "move-stage",
   choosePricesAreSealed: "freeze-and-amend",
   keepAmendment: "read",
   recordAmendment: "freeze-and-amend",
@@ -135,7 +153,21 @@ export const actions: Readonly<Record<string, Asks>> = {
   handIn: "score",
   openAllSheets: "agree",
   readForm: "read",
-  saveDocument: "read",
+  "saveDocument (brief)": "set-criteria",
+  "saveDocument (requirements)": "set-criteria",
+  "saveDocument (specification)": "set-criteria",
+  "saveDocument (bid)": "enter-bids",
+  "saveDocument (costing)": "level-costs",
+  "saveDocument (campaign)": "keep-papers",
+  "saveDocument (attachment)": "keep-papers",
+  "saveDocument (contract)": "keep-papers",
+  "saveDocument (submittal)": "keep-papers",
+  "saveDocument (delivery)": "keep-papers",
+  "saveDocument (substitution)": "keep-papers",
+  "saveDocument (recommendation)": "keep-papers",
+  "saveDocument (committee)": "agree",
+  "saveDocument (people)": "list-people",
+  "saveDocument (release)": "list-people",
   addFilledBid: "enter-bids",
   addCampaign: "keep-papers",
   removeCampaign: "keep-papers",
@@ -156,4 +188,6 @@ export const actions: Readonly<Record<string, Asks>> = {
   restoreBid: "enter-bids",
   sealTyped: "enter-bids",
   sealFromForm: "enter-bids",
+  releaseToPublic: "list-people",
+  takeBackRelease: "list-people",
 };

@@ -1,6 +1,7 @@
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { defineConfig } from "@playwright/test";
+import { sharedAddress, sharedPort, sharedSecret } from "./shared-server";
 
 // test/run.mjs chooses these; the fallbacks serve a single journey run by hand after `npm run build`.
 const port = process.env.EVENFIELD_JOURNEYS_PORT ?? "3987";
@@ -34,14 +35,29 @@ export default defineConfig({
       ],
     },
   },
-  webServer: {
+  webServer: [
+    server(address, { PORT: port, EVENFIELD_DATA: dataFolder }),
+    // the second one, on which people sign in; see shared.ts
+    server(`${sharedAddress}/sign-in`, {
+      PORT: String(sharedPort),
+      EVENFIELD_DATA: `${dataFolder}-shared`,
+      EVENFIELD_MODE: "shared",
+      EVENFIELD_ADDRESS: sharedAddress,
+      EVENFIELD_SECRET: sharedSecret,
+      EVENFIELD_LOG: "off",
+    }),
+  ],
+});
+
+function server(url: string, env: Readonly<Record<string, string>>) {
+  return {
     command: "node app/_commands/start.mjs",
     cwd: "../..",
-    url: address,
-    env: { PORT: port, HOST: "127.0.0.1", EVENFIELD_DATA: dataFolder, DATABASE_URL: "" },
+    url,
+    env: { HOST: "127.0.0.1", DATABASE_URL: "", ...env },
     reuseExistingServer: false,
-    gracefulShutdown: { signal: "SIGTERM", timeout: 10_000 },
+    gracefulShutdown: { signal: "SIGTERM" as const, timeout: 10_000 },
     timeout: 300_000,
-    stdout: "pipe",
-  },
-});
+    stdout: "pipe" as const,
+  };
+}

@@ -8,7 +8,7 @@ import styles from "./contents-list.module.css";
 export function ContentsList({ project, released }: { project: string; released: readonly string[] | null }) {
   const path = usePathname();
   return (
-    <ol className={styles.list}>
+    <ol className={styles.list} data-part={released !== null}>
       {contents
         .filter(({ slug }) => released === null || released.includes(slug))
         .map(({ slug, title }) => {
