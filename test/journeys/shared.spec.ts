@@ -64,7 +64,7 @@ test("the first owner comes in by the link of the log; an invited evaluator scor
   await page.getByLabel("Your name").fill(owner.name);
   await page.getByLabel("Address of your mail").fill(owner.email);
   await setPassword(page, "football2026!", "Set up and sign in");
-  await expect(page.getByRole("alert")).toContainText("among those that are tried first");
+  await expect(page.getByText("among those that are tried first")).toBeVisible();
   await expect(page.getByLabel("Your name")).toHaveValue(owner.name);
   await setPassword(page, aPassword, "Set up and sign in");
   await expect(page.getByRole("heading", { level: 1, name: "Evenfield" })).toBeVisible();
@@ -132,7 +132,7 @@ test("the first owner comes in by the link of the log; an invited evaluator scor
   await evaluator.getByLabel("Address of your mail").fill("eve@larkmoor.example");
   await evaluator.getByLabel("Password").fill("granite otter lamp fig");
   await evaluator.getByRole("button", { name: "Sign in" }).click();
-  await expect(evaluator.getByRole("alert")).toContainText("Nobody signs in with this address and this password.");
+  await expect(evaluator.getByText("Nobody signs in with this address and this password.")).toBeVisible();
   await evaluator.getByLabel("Password").fill("basalt heron candle plum");
   await evaluator.getByRole("button", { name: "Sign in" }).click();
   await expect(evaluator).toHaveURL(`/project/${made.id}/committee`);
@@ -152,7 +152,7 @@ test("whoever has a public link reads what was released and nothing else, until 
   await form.getByLabel("Last day").fill("2020-01-31");
   await form.getByLabel("Side by side").check();
   await form.getByRole("button", { name: "Release these parts" }).click();
-  await expect(form.getByRole("alert")).toContainText("2020-01-31 is over.");
+  await expect(form.getByText("2020-01-31 is over.")).toBeVisible();
   await form.getByLabel("Last day").fill("2099-01-31");
   await form.getByLabel("Side by side").check();
   await form.getByLabel("Recommendation, with the paper for the board").check();
