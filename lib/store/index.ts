@@ -57,4 +57,4 @@ export { recordFileVerdict, recordLines } from "./record-file";
 export { unreadBodies } from "./schema";
 export { environmentStore, openStore, type Store, type StoreOptions } from "./store";
 export { explainRefusal } from "./text-form";
-export { explainRecordFault, type RecordFault, type RecordVerdict } from "./verify";
+export { explainRecordFault, explainSetBack, type RecordFault, type RecordVerdict } from "./verify";

@@ -5,6 +5,7 @@ import fc from "fast-check";
 import { afterEach, describe, expect, test } from "vitest";
 import { z } from "zod";
 import { type Guard, openStore, recordFileVerdict, recordLines } from "#lib/store";
+import { seeded } from "../faults/seeded";
 import { ada, ben, bid, editor, northField, open, schemas, type Trial, type TrialStore, withProject } from "./trial";
 
 /** What every database has to do for the store. `trial` gives a new, empty database. */
@@ -219,6 +220,55 @@ export function storeContract(trial: () => Promise<Trial>): void {
       const { store, bidA } = await start();
       const kept = await store.drafts.keep({ ...bidA, version: 1 }, "x".repeat(524_287), ada);
       expect(kept).toStrictEqual({ kind: "refused", because: { kind: "too-large", bytes: 524_289, limit: 524_288 } });
+    });
+  });
+
+  describe("a clock that is set back", () => {
+    test("changes neither the chain nor the order of entries, versions, conflicts and drafts", async () => {
+      const times = ["10", "11", "02", "03", "12"].map((hour) => `2026-11-25T${hour}:00:00.000Z`);
+      const days = ["2026-11-25T13:00:00.000Z", "2026-11-19T08:00:00.000Z"];
+      let turn = 0;
+      const now = () => [...times, ...days][Math.min(turn++, 6)] ?? "";
+      const { store, bidA, project } = await start({ now });
+      const saved = async (version: number, words: string) =>
+        (await store.documents.replace({ ...bidA, version }, bid("A", words), ada)).kind;
+      expect(await saved(1, "at 11")).toBe("saved");
+      expect(await saved(2, "at 2, after 11")).toBe("saved");
+      expect(await saved(2, "from the version of 11")).toBe("conflict"); // at 3
+      expect((await store.drafts.read(bidA, ada))?.body).toStrictEqual(bid("A", "from the version of 11"));
+      expect(await saved(3, "at 12")).toBe("saved");
+      expect(await saved(4, "at 13")).toBe("saved");
+      await store.projects.rename(project, { name: "Last week", owner: "District" }, ben);
+      expect((await store.documents.read(bidA))?.body).toStrictEqual(bid("A", "at 13"));
+      const entries = await store.record.list(project);
+      expect(entries.map(({ seq }) => seq)).toStrictEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+      expect(entries.slice(5).map(({ at }) => at.slice(8, 13))).toStrictEqual([
+        ...["25T11", "25T02", "25T12", "25T13", "19T08"],
+      ]);
+      const page = await store.record.page(project, { limit: 3 });
+      expect(page.entries.map(({ seq }) => seq)).toStrictEqual([10, 9, 8]);
+      expect(await store.record.verify(project)).toMatchObject({ kind: "intact", entries: 10, setBack: [7, 10] });
+      expect((await store.projects.load(project))?.summary).toMatchObject({ changedAt: days[1], changedBy: "Ben" });
+    });
+
+    test("wherever it jumps, what was written last stands", async () => {
+      const random = seeded(20_261_126);
+      let time = Date.parse("2026-11-25T10:00:00.000Z");
+      const jumping = () => {
+        time += (random() - 0.5) * 40 * 86_400_000;
+        return new Date(time).toISOString();
+      };
+      const { store, bidA, project } = await start({ now: jumping });
+      for (let version = 1; version <= 30; version += 1)
+        expect(
+          await store.documents.replace({ ...bidA, version }, bid("A", `version ${version + 1}`), ada),
+        ).toMatchObject({ kind: "saved", version: version + 1 });
+      expect(await store.documents.replace({ ...bidA, version: 30 }, bid("A", "stale"), ben)).toMatchObject({
+        ...{ kind: "conflict", version: 31, current: { body: bid("A", "version 31") } },
+      });
+      const verdict = await store.record.verify(project);
+      expect(verdict).toMatchObject({ kind: "intact", entries: 35 });
+      expect(verdict?.kind === "intact" && verdict.setBack.length).toBeGreaterThan(5);
     });
   });
 
@@ -538,6 +588,7 @@ export function storeContract(trial: () => Promise<Trial>): void {
     expect(await store.record.verify(project)).toStrictEqual({
       ...{ kind: "intact", entries: 7 },
       head: "97d9457d7872acaa03b71d51befb75017d277af0fd9a87b45b7c50727f15cef1",
+      setBack: [],
     });
     const bidA = { project, kind: "bid", id: "bid-a" } as const;
     const read = await store.documents.read(bidA);
@@ -573,7 +624,9 @@ export function storeContract(trial: () => Promise<Trial>): void {
           .digest("hex");
         expect(hash).toBe(previousHash);
       }
-      expect(await store.record.verify(project)).toStrictEqual({ kind: "intact", entries: 7, head: previousHash });
+      expect(await store.record.verify(project)).toStrictEqual({
+        ...{ kind: "intact", entries: 7, head: previousHash, setBack: [] },
+      });
     });
 
     test("saved as a file verifies from the file alone, and shows where the file was altered", async () => {
