@@ -1,12 +1,10 @@
-import Link from "next/link";
 import { ImportFile } from "./_components/import-file";
+import { ProjectList, projectsAsked } from "./_components/project-list";
 import { StartProject } from "./_components/start-project";
-import { projectStore } from "./_data/store";
 import { openDemo } from "./actions";
 import styles from "./page.module.css";
 
-export default async function Home() {
-  const projects = await (await projectStore()).projects.list();
+export default async function Home({ searchParams }: PageProps<"/">) {
   return (
     <main id="main" className={styles.page}>
       <h1 className={styles.name}>Evenfield</h1>
@@ -39,32 +37,10 @@ export default async function Home() {
       </div>
       <section aria-labelledby="projects">
         <h2 id="projects">Projects on this computer</h2>
-        {projects.length === 0 ? (
-          <p>None yet. What you start or open above is kept here.</p>
-        ) : (
-          <div className="scroller">
-            <table className={styles.projects}>
-              <thead>
-                <tr>
-                  <th scope="col">Project</th>
-                  <th scope="col">Owner</th>
-                  <th scope="col">Last change</th>
-                </tr>
-              </thead>
-              <tbody>
-                {projects.map(({ id, name, owner, changedAt }) => (
-                  <tr key={id}>
-                    <th scope="row">
-                      <Link href={`/project/${id}`}>{name}</Link>
-                    </th>
-                    <td>{owner}</td>
-                    <td>{new Date(changedAt).toLocaleString("en-US", { dateStyle: "medium", timeStyle: "short" })}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-        )}
+        <ProjectList
+          asked={projectsAsked(await searchParams)}
+          none="None yet. What you start or open above is kept here."
+        />
       </section>
     </main>
   );

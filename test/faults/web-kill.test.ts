@@ -44,8 +44,16 @@ async function startedProject(page: Page): Promise<string> {
   return new URL(page.url()).pathname.split("/")[2] ?? "";
 }
 
-/** Types numbered texts, notes each that the page calls saved, and goes on until the server is gone. */
-async function typeUntilKilled(page: Page, round: number, killed: Promise<unknown>): Promise<readonly string[]> {
+/**
+ * Types numbered texts, notes each that the page calls saved, and goes on until the server is gone, which is killed at a
+ * random moment after the first.
+ */
+async function typeUntilKilled(
+  page: Page,
+  round: number,
+  kill: () => void,
+  killed: Promise<unknown>,
+): Promise<readonly string[]> {
   const purpose = page.getByRole("textbox", { name: /purpose/i });
   const acknowledged: string[] = [];
   let alive = true;
@@ -70,7 +78,9 @@ async function typeUntilKilled(page: Page, round: number, killed: Promise<unknow
       ),
       killed.then(() => false),
     ]);
-    if (seen) acknowledged.push(text);
+    if (!seen) continue;
+    if (acknowledged.length === 0) setTimeout(kill, random() * 2000);
+    acknowledged.push(text);
   }
   return acknowledged;
 }
@@ -94,7 +104,7 @@ test("what a page called saved outlives a killed web server", { timeout: 60 * 60
   const context = await browser.newContext();
   const figures = noFigures();
   let project = "";
-  for (let attempt = 1; figures.kills < rounds && attempt <= 2 * rounds; attempt += 1) {
+  for (let round = 1; round <= rounds; round += 1) {
     const server = startServer();
     const gone = once(server, "exit");
     const began = performance.now();
@@ -103,23 +113,23 @@ test("what a page called saved outlives a killed web server", { timeout: 60 * 60
     const page = await context.newPage();
     if (project === "") project = await startedProject(page);
     else await page.goto(`${address}/project/${project}/brief`, { waitUntil: "networkidle" });
-    setTimeout(() => server.kill("SIGKILL"), 500 + random() * 2500);
-    const acknowledged = await typeUntilKilled(page, attempt, gone);
+    const acknowledged = await typeUntilKilled(page, round, () => server.kill("SIGKILL"), gone);
+    if (acknowledged.length === 0) server.kill("SIGTERM"); // nothing was saved in all that time, and the test fails
     await gone;
     if (server.signalCode !== "SIGKILL") throw new Error(`the server ended by itself, with ${server.exitCode}`);
     await page.close();
     const store = await openStore({ kind: "sqlite", folder }, { schemas: documentSchemas });
     const entries = (await store.record.list(project)) ?? [];
     const verdict = await store.record.verify(project);
-    if (verdict?.kind !== "intact") figures.brokenRecords.push(`round ${attempt}: ${JSON.stringify(verdict)}`);
+    if (verdict?.kind !== "intact") figures.brokenRecords.push(`round ${round}: ${JSON.stringify(verdict)}`);
     figures.rounds += 1;
-    if (acknowledged.length > 0) figures.kills += 1; // a kill before anything was called saved shows nothing
+    figures.kills += 1;
     figures.acknowledged += acknowledged.length;
     const told = entries.map(({ after }) => JSON.stringify(after));
     for (const text of acknowledged)
-      if (!told.some((after) => after.includes(JSON.stringify(text)))) figures.lost.push(`round ${attempt}: “${text}”`);
+      if (!told.some((after) => after.includes(JSON.stringify(text)))) figures.lost.push(`round ${round}: “${text}”`);
     await store.close();
   }
   expectNothingLost("Web server killed while a person types", seed, figures);
-  expect(figures.kills).toBe(rounds);
+  expect(figures.acknowledged).toBeGreaterThanOrEqual(rounds);
 });

@@ -4,7 +4,8 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterEach, describe, expect, test } from "vitest";
 import { z } from "zod";
-import { type Guard, openStore, recordFileVerdict, recordLines } from "#lib/store";
+import { type Guard, openStore, type ProjectPlace, type ProjectWish, recordFileVerdict, recordLines } from "#lib/store";
+import { openDatabase } from "../../lib/store/open-database";
 import { seeded } from "../faults/seeded";
 import { ada, ben, bid, editor, northField, open, schemas, type Trial, type TrialStore, withProject } from "./trial";
 
@@ -296,6 +297,101 @@ export function storeContract(trial: () => Promise<Trial>): void {
         ["bid-b", 1],
       ]);
       expect(second).toMatchObject({ kind: "saved", at: "2026-11-25T11:00:00.000Z" });
+    });
+
+    describe("are given a page at a time", () => {
+      const found = async (store: TrialStore, wish: Partial<ProjectWish> = {}) => {
+        const { projects, ...counts } = await store.projects.page({ limit: 50, ...wish });
+        return { names: projects.map(({ name }) => name), ...counts };
+      };
+      const named = async (facts: readonly (readonly [string, string])[]) => {
+        const { location } = await trial();
+        let minute = 10;
+        const store = await open(location, { now: () => `2026-11-25T10:${minute++}:00.000Z` });
+        opened.push(store);
+        for (const [name, owner] of facts)
+          await store.projects.create({ name, owner, origin: "own", documents: [] }, ada);
+        return store;
+      };
+
+      test("the last changed first, none twice and none left out", async () => {
+        const store = await named(Array.from({ length: 7 }, (_, index) => [`Field ${index}`, "District"]));
+        const first = await store.projects.page({ limit: 3 });
+        expect(first.projects.map(({ name }) => name)).toStrictEqual(["Field 6", "Field 5", "Field 4"]);
+        expect([first.found, first.more]).toStrictEqual([7, true]);
+        const [oldest] = (await store.projects.list()).slice(-1);
+        await store.projects.remove((await store.projects.list())[2]?.id ?? "", ada); // Field 4, the place of the page
+        await store.projects.rename(oldest?.id ?? "", { name: "Field 0 again", owner: "District" }, ada);
+        const after = first.projects.at(-1);
+        expect(await found(store, { limit: 3, ...(after ? { after } : {}) })).toStrictEqual({
+          ...{ names: ["Field 3", "Field 2", "Field 1"], found: 6, more: false },
+        });
+        expect((await found(store, { limit: 1 })).names).toStrictEqual(["Field 0 again"]);
+      });
+
+      test("also where several were changed in one moment", async () => {
+        const { location } = await trial();
+        const store = await open(location, { now: () => "2026-11-25T10:00:00.000Z" });
+        opened.push(store);
+        for (let count = 0; count < 9; count += 1)
+          await store.projects.create({ name: `Field ${count}`, owner: "D", origin: "own", documents: [] }, ada);
+        const seen: string[] = [];
+        let after: ProjectPlace | undefined;
+        for (;;) {
+          const page = await store.projects.page({ limit: 2, ...(after ? { after } : {}) });
+          seen.push(...page.projects.map(({ id }) => id));
+          after = page.projects.at(-1);
+          if (!page.more) break;
+        }
+        expect(seen).toStrictEqual((await store.projects.list()).map(({ id }) => id));
+        expect(new Set(seen).size).toBe(9);
+      });
+
+      test("searched by words of name and owner, whatever their case, accents and signs", async () => {
+        const store = await named([
+          ["North Field", "Harrow Vale district"],
+          ["Señora Park, PHASE 2", "Łódź_100% Ltd."],
+          ["O’Neil Stadium", "Harrow Vale district"],
+          ["Straße 5", "ΑΘΗΝΑ"],
+        ]);
+        const names = async (search: string) => (await found(store, { search })).names;
+        expect(await names("  ")).toHaveLength(4);
+        expect(await names("north")).toStrictEqual(["North Field"]);
+        expect(await names("HARROW")).toStrictEqual(["O’Neil Stadium", "North Field"]);
+        expect(await names("vale FIELD")).toStrictEqual(["North Field"]);
+        expect(await names("senora")).toStrictEqual(["Señora Park, PHASE 2"]);
+        expect(await names("SEN\u0303ORA phase")).toStrictEqual(["Señora Park, PHASE 2"]);
+        expect(await names("o'neil")).toStrictEqual(["O’Neil Stadium"]);
+        expect(await names("αθηνα")).toStrictEqual(["Straße 5"]);
+        expect(await names("STRAßE")).toStrictEqual(["Straße 5"]);
+        expect(await names("tadiu")).toStrictEqual(["O’Neil Stadium"]);
+        for (const nothing of ["%", "_", "\\", "north south", "' or 7=7 --"])
+          expect(await found(store, { search: nothing })).toStrictEqual({ names: [], found: 0, more: false });
+        expect(await names("100%")).toStrictEqual(["Señora Park, PHASE 2"]);
+        await store.projects.rename((await store.projects.list())[3]?.id ?? "", { name: "East", owner: "Town" }, ben);
+        expect(await names("north")).toStrictEqual([]);
+        expect(await names("east")).toStrictEqual(["East"]);
+      });
+
+      test("that was made before projects were searched", async () => {
+        const { location } = await trial();
+        const earlier = await openDatabase(location, "0003-drafts-by-id-persons-in-record-seals");
+        const row = {
+          ...{ id: "first-project", name: "Émile Field", owner: "Harrow Vale", origin: "own" as const },
+          ...{ created_at: "2026-01-01", created_by: "Ada", changed_at: "2026-01-01", changed_by: "Ada" },
+          ...{ removed_at: null, head_seq: 0, head_hash: "" },
+        };
+        await earlier.change((transaction) =>
+          transaction
+            .insertInto("project")
+            .values(row as never)
+            .execute(),
+        );
+        await earlier.close();
+        expect(await found(await another(location), { search: "EMILE harrow" })).toStrictEqual({
+          ...{ names: ["Émile Field"], found: 1, more: false },
+        });
+      });
     });
 
     test("are renamed, removed and restored, all of it in the record", async () => {

@@ -42,7 +42,7 @@ describe("the store over SQLite", { timeout: 120_000 }, () => {
           .insertInto("project")
           .values({
             ...{ id, name: "x".repeat(100_000), owner: "", origin: "own", head_seq: 0, head_hash: "" },
-            ...{ created_at: "", created_by: "", changed_at: "", changed_by: "", removed_at: null },
+            ...{ created_at: "", created_by: "", changed_at: "", changed_by: "", removed_at: null, searched: "" },
           })
           .execute(),
       );
