@@ -15,5 +15,8 @@ export const foldedWords = (text: string): readonly string[] =>
     .replace(/\p{M}/gu, "")
     .match(/[\p{L}\p{N}]+/gu) ?? [];
 
+/** As much as an index of either database takes, whatever the signs. Nobody searches by the end of a longer name. */
+const mostSearched = 500;
+
 export const searchedOf = ({ name, owner }: Pick<ProjectRow, "name" | "owner">): string =>
-  foldedWords(`${name} ${owner}`).join(" ");
+  [...foldedWords(`${name} ${owner}`).join(" ")].slice(0, mostSearched).join("");

@@ -367,8 +367,13 @@ export function storeContract(trial: () => Promise<Trial>): void {
         expect(await names("tadiu")).toStrictEqual(["O’Neil Stadium"]);
         for (const nothing of ["%", "_", "\\", "north south", "' or 7=7 --"])
           expect(await found(store, { search: nothing })).toStrictEqual({ names: [], found: 0, more: false });
+        const long = { name: `${"𐐨 ".repeat(2000)}end`, owner: "Far away" };
+        expect(await store.projects.create({ ...long, origin: "own", documents: [] }, ada)).toMatchObject({
+          kind: "saved", // longer than an index takes
+        });
         expect(await names("100%")).toStrictEqual(["Señora Park, PHASE 2"]);
-        await store.projects.rename((await store.projects.list())[3]?.id ?? "", { name: "East", owner: "Town" }, ben);
+        const north = (await store.projects.list()).find(({ name }) => name === "North Field");
+        await store.projects.rename(north?.id ?? "", { name: "East", owner: "Town" }, ben);
         expect(await names("north")).toStrictEqual([]);
         expect(await names("east")).toStrictEqual(["East"]);
       });
