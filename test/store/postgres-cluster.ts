@@ -91,7 +91,11 @@ export async function startCluster(
       return true;
     },
     stop() {
-      if (!existsSync("/proc") || leader() !== null) run("pg_ctl", "-D", data, "-w", "-m", "immediate", "stop");
+      try {
+        if (!existsSync("/proc") || leader() !== null) run("pg_ctl", "-D", data, "-w", "-m", "immediate", "stop");
+      } catch (problem) {
+        if (leader() !== null) throw problem; // else it stopped by itself meanwhile
+      }
       rmSync(folder, { recursive: true, force: true });
     },
   };
