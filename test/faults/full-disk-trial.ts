@@ -27,8 +27,11 @@ export function fullDiskTrial({ sqlite, postgres }: FullDiskPlan): void {
   };
   let cluster: Cluster | null = null;
   afterAll(() => {
-    cluster?.stop();
-    for (const disk of disks) disk.remove();
+    try {
+      cluster?.stop();
+    } finally {
+      for (const disk of disks) disk.remove();
+    }
   }, 120_000);
 
   /** What was refused is counted by the first words of its message. */
