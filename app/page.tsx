@@ -2,17 +2,16 @@ import Link from "next/link";
 import type { SignedIn } from "#lib/store";
 import { ImportFile } from "./_components/import-file";
 import { InOrganisation } from "./_components/in-organisation";
+import { ProjectList, projectsAsked } from "./_components/project-list";
 import { SignedInLine } from "./_components/signed-in-line";
 import { StartProject } from "./_components/start-project";
 import { currentAsker, ownOrganisations } from "./_data/asker";
-import { projectStore } from "./_data/store";
 import { openDemo } from "./actions";
 import styles from "./page.module.css";
 
-export default async function Home() {
+export default async function Home({ searchParams }: PageProps<"/">) {
   const asker = await currentAsker();
   const own = await ownOrganisations();
-  const projects = await (await projectStore()).projects.list();
   return (
     <main id="main" className={styles.page}>
       {asker.kind === "person" ? <SignedInLine who={asker} /> : null}
@@ -50,36 +49,14 @@ export default async function Home() {
       {asker.kind === "person" ? <Belongings who={asker} /> : null}
       <section aria-labelledby="projects">
         <h2 id="projects">{asker.kind === "local" ? "Projects on this computer" : "Your projects"}</h2>
-        {projects.length === 0 ? (
-          <p>
-            {own.length === 0
+        <ProjectList
+          asked={projectsAsked(await searchParams)}
+          none={
+            own.length === 0
               ? "None yet. You see a project here once its list of people names you."
-              : "None yet. What you start or open above is kept here."}
-          </p>
-        ) : (
-          <div className="scroller">
-            <table className={styles.projects}>
-              <thead>
-                <tr>
-                  <th scope="col">Project</th>
-                  <th scope="col">Owner</th>
-                  <th scope="col">Last change</th>
-                </tr>
-              </thead>
-              <tbody>
-                {projects.map(({ id, name, owner, changedAt }) => (
-                  <tr key={id}>
-                    <th scope="row">
-                      <Link href={`/project/${id}`}>{name}</Link>
-                    </th>
-                    <td>{owner}</td>
-                    <td>{new Date(changedAt).toLocaleString("en-US", { dateStyle: "medium", timeStyle: "short" })}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-        )}
+              : "None yet. What you start or open above is kept here."
+          }
+        />
       </section>
     </main>
   );

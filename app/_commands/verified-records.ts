@@ -1,4 +1,11 @@
-import { explainContentFault, explainRecordFault, type Location, openStore, unreadBodies } from "#lib/store";
+import {
+  explainContentFault,
+  explainRecordFault,
+  explainSetBack,
+  type Location,
+  openStore,
+  unreadBodies,
+} from "#lib/store";
 
 /** Verifies record and kept files of every project, bodies as stored and unparsed, and says so. True where all hold. */
 export async function verifiedRecords(location: Location): Promise<boolean> {
@@ -14,8 +21,10 @@ export async function verifiedRecords(location: Location): Promise<boolean> {
   for (const { id, name } of projects) {
     const what = `${id}  ${name}`;
     const verdict = await store.record.verify(id);
-    if (verdict?.kind === "intact") console.log(`intact  ${what}: ${verdict.entries} entries, head ${verdict.head}`);
-    else broken(what, verdict ? explainRecordFault(verdict.fault) : "The project is gone.");
+    if (verdict?.kind === "intact") {
+      console.log(`intact  ${what}: ${verdict.entries} entries, head ${verdict.head}`);
+      if (verdict.setBack.length > 0) console.log(`note    ${what}: ${explainSetBack(verdict.setBack)}`);
+    } else broken(what, verdict ? explainRecordFault(verdict.fault) : "The project is gone.");
     for (const fault of await store.contents.verify(id)) broken(what, explainContentFault(fault));
   }
   await store.close();

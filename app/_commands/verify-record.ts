@@ -1,6 +1,6 @@
 // npm run verify-record: verifies the store, or the saved records that are named, and ends with 1 if one does not hold.
 import { readFile } from "node:fs/promises";
-import { environmentLocation, explainRecordFault, recordFileVerdict } from "#lib/store";
+import { environmentLocation, explainRecordFault, explainSetBack, recordFileVerdict } from "#lib/store";
 import { verifiedRecords } from "./verified-records";
 
 /** Verifies a record that was saved as a file; no store is opened. True where it holds. */
@@ -13,8 +13,10 @@ async function verifiedFile(file: string): Promise<boolean> {
     return false;
   }
   const verdict = recordFileVerdict(text);
-  if (verdict.kind === "intact") console.log(`intact  ${file}: ${verdict.entries} entries, head ${verdict.head}`);
-  else console.log(`broken  ${file}: ${explainRecordFault(verdict.fault)}`);
+  if (verdict.kind === "intact") {
+    console.log(`intact  ${file}: ${verdict.entries} entries, head ${verdict.head}`);
+    if (verdict.setBack.length > 0) console.log(`note    ${file}: ${explainSetBack(verdict.setBack)}`);
+  } else console.log(`broken  ${file}: ${explainRecordFault(verdict.fault)}`);
   return verdict.kind === "intact";
 }
 

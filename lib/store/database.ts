@@ -19,3 +19,24 @@ export type Database = Readonly<{
   whole: Kysely<Tables>;
   close: () => Promise<void>;
 }>;
+
+/** There is no room for a change. Nothing of it was kept; what was kept before can be read as ever. */
+export class StoreFull extends Error {
+  constructor(cause: Error) {
+    super("The disk that holds the data is full, so nothing of this change was kept. Make room, then save again.", {
+      cause,
+    });
+    this.name = "StoreFull";
+  }
+}
+
+/** The database or the way to it broke, or nobody answered in time. */
+export class StoreUnreachable extends Error {
+  constructor(cause: Error) {
+    super(
+      `The database does not answer (${cause.message}). Whether the last change was kept shows when the page is opened again.`,
+      { cause },
+    );
+    this.name = "StoreUnreachable";
+  }
+}

@@ -50,7 +50,10 @@ export type {
   Place,
   ProjectOrigin,
   ProjectOutcome,
+  ProjectPage,
+  ProjectPlace,
   ProjectSummary,
+  ProjectWish,
   RecordAction,
   RecordedKind,
   Refusal,
@@ -82,4 +85,4 @@ export {
   type StoreOptions,
 } from "./store";
 export { explainRefusal } from "./text-form";
-export { explainRecordFault, type RecordFault, type RecordVerdict } from "./verify";
+export { explainRecordFault, explainSetBack, type RecordFault, type RecordVerdict } from "./verify";

@@ -9,6 +9,7 @@ export const migrations: Readonly<Record<string, Migration>> = {
   "0002-content-of-files": { up: contentTables },
   "0003-drafts-by-id-persons-in-record-seals": { up: personsAndSeals },
   "0004-organisations-and-sign-in": { up: organisationsAndSignIn },
+  "0005-projects-by-last-change-and-words": { up: projectsFound },
 };
 
 async function firstTables(db: Kysely<unknown>): Promise<void> {
@@ -110,6 +111,33 @@ async function personsAndSeals(db: Kysely<unknown>): Promise<void> {
       .set({ editor: firstIdOfName(editor) })
       .where("editor", "=", editor)
       .execute();
+}
+
+/** Projects are listed a page at a time, the last changed first, and found by the words of name and owner. */
+async function projectsFound(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .alterTable("project")
+    .addColumn("searched", "text", (column) => column.notNull().defaultTo(""))
+    .execute();
+  const projects = db as Kysely<{ project: { id: string; name: string; owner: string; searched: string } }>;
+  for (const { id, name, owner } of await projects.selectFrom("project").select(["id", "name", "owner"]).execute())
+    await projects
+      .updateTable("project")
+      .set({ searched: firstSearched(`${name} ${owner}`) })
+      .where("id", "=", id)
+      .execute();
+  await db.schema
+    .createIndex("project_last_changed")
+    .on("project")
+    .columns(["changed_at desc", "id", "searched"]) // so that a search reads nothing but the index
+    .where(sql.ref("removed_at"), "is", null)
+    .execute();
+}
+
+/** How words were folded when they were first searched; it stays as it was then. */
+function firstSearched(text: string): string {
+  const folded = text.normalize("NFKD").toLowerCase().normalize("NFKD").replace(/\p{M}/gu, "");
+  return [...(folded.match(/[\p{L}\p{N}]+/gu) ?? []).join(" ")].slice(0, 500).join("");
 }
 
 /** How an id followed from a name when drafts were given to ids; it stays as it was then. */

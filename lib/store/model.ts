@@ -130,6 +130,21 @@ export type ProjectSummary = Readonly<{
   record: Readonly<{ entries: number; head: string }>;
 }>;
 
+/** Which of the standing projects are wanted. */
+export type ProjectWish = Readonly<{
+  /** Words or parts of words that all have to stand in name or owner, whatever their case and accents. */
+  search?: string;
+  /** Only projects that come after this one. */
+  after?: ProjectPlace;
+  limit: number;
+}>;
+
+/** Where a project stands in the order of last changes. */
+export type ProjectPlace = Readonly<{ changedAt: string; id: string }>;
+
+/** Projects that fit a wish, the last changed first; `found` is how many fit, those before `after` included. */
+export type ProjectPage = Readonly<{ projects: readonly ProjectSummary[]; found: number; more: boolean }>;
+
 export type LoadedProject<S extends Schemas> = Readonly<{
   summary: ProjectSummary;
   documents: Readonly<{ [K in DocumentKind]: readonly StoredDocument<S, K>[] }>;

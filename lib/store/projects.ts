@@ -12,7 +12,9 @@ import {
   type NewDocument,
   type NewProject,
   type ProjectOutcome,
+  type ProjectPage,
   type ProjectSummary,
+  type ProjectWish,
   type Refusal,
   type Refused,
   type Schemas,
@@ -21,12 +23,15 @@ import {
 import { keepListed } from "./project-people";
 import { projectRow, projectState, summaryFrom } from "./project-row";
 import { type Change, genesisHash } from "./record-entry";
+import { foldedWords, searchedOf } from "./searched";
 import type { DocumentRow, ProjectRow } from "./tables";
 import { unstorable } from "./text-form";
 
 /** Projects as wholes. */
 export type Projects<S extends Schemas> = Readonly<{
-  /** Those that stand, the last changed first. */
+  /** Those that stand and fit a wish, the last changed first, a page at a time. */
+  page: (wish: ProjectWish) => Promise<ProjectPage>;
+  /** All that stand, the last changed first: for commands that go through all of them. */
   list: () => Promise<readonly ProjectSummary[]>;
   /** Those that were removed and can be restored, the last changed first. */
   listRemoved: () => Promise<readonly ProjectSummary[]>;
@@ -58,12 +63,16 @@ type Parts<S extends Schemas> = Readonly<{
 /** Undoes the making of a project that its maker could not reach. */
 class OutOfReach extends Error {}
 
+/** More words than a search needs; each has to be looked for. */
+const mostWords = 12;
 const mostDocuments = 1000; // a register of 400 lines with its files, the bids and tests beside it
 
 export function projectsOf<S extends Schemas>({ database, bodies, now, newId, organisation }: Parts<S>): Projects<S> {
-  const listed = async (kept: (row: ProjectRow) => boolean) => {
-    const rows = await database.read((transaction) => transaction.selectFrom("project").selectAll().execute());
-    return rows.filter(kept).sort(lastChangedFirst).map(summaryFrom);
+  const listed = async (removed: "is" | "is not") => {
+    const rows = await database.read((transaction) =>
+      transaction.selectFrom("project").selectAll().where("removed_at", removed, null).execute(),
+    );
+    return rows.sort(lastChangedFirst).map(summaryFrom);
   };
 
   const writtenDocuments = (documents: readonly NewDocument<S>[]): readonly WrittenDocument[] | Refused => {
@@ -118,7 +127,12 @@ export function projectsOf<S extends Schemas>({ database, bodies, now, newId, or
       const at = now();
       const set = row && altered(row, at);
       if (!row || !set) return { kind: "gone" };
-      await transaction.updateTable("project").set(set).where("id", "=", project).execute();
+      const searched = searchedOf(set);
+      await transaction
+        .updateTable("project")
+        .set({ ...set, searched })
+        .where("id", "=", project)
+        .execute();
       const stood = { before: standing(row), after: standing({ ...row, ...set }) };
       await append(transaction, headOf(row), projectChange(action, row, stood, editor, at));
       return { kind: "saved", id: project, at };
@@ -126,8 +140,28 @@ export function projectsOf<S extends Schemas>({ database, bodies, now, newId, or
   };
 
   return {
-    list: () => listed((row) => row.removed_at === null),
-    listRemoved: () => listed((row) => row.removed_at !== null),
+    async page({ search = "", after, limit }) {
+      const words = foldedWords(search);
+      if (words.length === 0 && search.trim() !== "") return { projects: [], found: 0, more: false };
+      return database.read(async (transaction) => {
+        let standing = transaction.selectFrom("project").where("removed_at", "is", null);
+        for (const word of words.slice(0, mostWords)) standing = standing.where("searched", "like", `%${word}%`);
+        let wanted = standing.selectAll();
+        if (after !== undefined)
+          wanted = wanted
+            .where("changed_at", "<=", after.changedAt)
+            .where(({ or, eb }) => or([eb("changed_at", "<", after.changedAt), eb("id", ">", after.id)]));
+        const rows = await wanted
+          .orderBy("changed_at", "desc")
+          .orderBy("id")
+          .limit(limit + 1)
+          .execute();
+        const { found } = await standing.select(({ fn }) => fn.countAll().as("found")).executeTakeFirstOrThrow();
+        return { projects: rows.slice(0, limit).map(summaryFrom), found: Number(found), more: rows.length > limit };
+      });
+    },
+    list: () => listed("is"),
+    listRemoved: () => listed("is not"),
     async load(project) {
       if (!isId(project)) return null;
       const found = await database.read(async (transaction) => {
@@ -183,7 +217,7 @@ function newProjectRow(
   at: string,
 ): ProjectRow {
   const made = { created_at: at, created_by: who, changed_at: at, changed_by: who, removed_at: null };
-  return { ...facts, ...made, head_seq: 0, head_hash: genesisHash };
+  return { ...facts, ...made, head_seq: 0, head_hash: genesisHash, searched: searchedOf(facts) };
 }
 
 const standing = (row: ProjectRow) => (row.removed_at === null ? projectState(row) : null);

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { RecordEntry } from "./record";
 import { canonicalJson } from "./record-entry";
 import type { RecordRow } from "./tables";
-import { entriesFault, type RecordVerdict } from "./verify";
+import { entriesFault, intact, type RecordVerdict } from "./verify";
 
 /*
  * The record of a project as a file
@@ -64,7 +64,7 @@ export function recordFileVerdict(text: string): RecordVerdict {
   if (fault) return { kind: "broken", fault };
   if (rows.length !== head.value.entries) return { kind: "broken", fault: { kind: "head-differs", field: "entries" } };
   if (rows.at(-1)?.hash !== head.value.head) return { kind: "broken", fault: { kind: "head-differs", field: "head" } };
-  return { kind: "intact", entries: rows.length, head: head.value.head };
+  return intact(rows, head.value.head);
 }
 
 const unread = (line: number, reason: string): RecordVerdict => ({

@@ -1,8 +1,8 @@
 import { mkdirSync, realpathSync } from "node:fs";
 import { join } from "node:path";
 import SqliteFile from "better-sqlite3";
-import { Kysely, SqliteDialect } from "kysely";
-import type { Database } from "./database";
+import { type DatabaseConnection, Kysely, SqliteDialect, type SqliteDialectConfig, SqliteDriver } from "kysely";
+import { type Database, StoreFull } from "./database";
 import { migrate } from "./migrate";
 import { scopePlugin } from "./scope";
 import type { Tables } from "./tables";
@@ -18,7 +18,7 @@ export async function openSqlite(folder: string, upTo?: string): Promise<Databas
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const path = join(realpathSync(folder), fileName);
   const file = new SqliteFile(path, { timeout: waitMilliseconds });
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
+  const db = new Kysely<Tables>({ dialect: new OneFileDialect({ database: file }, file) });
   try {
     await inTurn(path, () => patiently(() => prepare(file, db, upTo)));
   } catch (problem) {
@@ -31,11 +31,41 @@ export async function openSqlite(folder: string, upTo?: string): Promise<Databas
 /** What a store asks of a database; `seen` is as much of the whole as a scope lets through. */
 const over = (seen: Kysely<Tables>, path: string, whole: Kysely<Tables>): Database => ({
   read: (work) => seen.transaction().execute(work),
-  change: (work) => inTurn(path, () => patiently(() => seen.transaction().execute(work))),
+  change: (work) => inTurn(path, () => patiently(() => saidPlainly(() => seen.transaction().execute(work)))),
   within: (scope) => over(scope.kind === "everything" ? whole : whole.withPlugin(scopePlugin(scope)), path, whole),
   whole,
   close: () => whole.destroy(),
 });
+
+/**
+ * SQLite itself ends a transaction that fails because the disk is full or broken. To roll it back once more would be an
+ * error, which would be told in place of the true one.
+ */
+class OneFileDialect extends SqliteDialect {
+  constructor(
+    private readonly config: SqliteDialectConfig,
+    private readonly file: SqliteFile.Database,
+  ) {
+    super(config);
+  }
+
+  override createDriver(): SqliteDriver {
+    return new OneFileDriver(this.config, this.file);
+  }
+}
+
+class OneFileDriver extends SqliteDriver {
+  constructor(
+    config: SqliteDialectConfig,
+    private readonly file: SqliteFile.Database,
+  ) {
+    super(config);
+  }
+
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    if (this.file.inTransaction) await super.rollbackTransaction(connection);
+  }
+}
 
 /** One transaction around all migrations, so that a process killed halfway leaves a file that opens. */
 async function prepare(file: SqliteFile.Database, db: Kysely<Tables>, upTo?: string): Promise<void> {
@@ -49,6 +79,16 @@ async function prepare(file: SqliteFile.Database, db: Kysely<Tables>, upTo?: str
   } catch (problem) {
     if (file.inTransaction) file.exec("rollback");
     throw problem;
+  }
+}
+
+/** Says of a full disk what it means, which “database or disk is full” leaves open. */
+async function saidPlainly<T>(job: () => Promise<T>): Promise<T> {
+  try {
+    return await job();
+  } catch (problem) {
+    if (!(problem instanceof SqliteFile.SqliteError) || problem.code !== "SQLITE_FULL") throw problem;
+    throw new StoreFull(problem);
   }
 }
 

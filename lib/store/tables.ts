@@ -105,6 +105,8 @@ export type ProjectRow = {
   removed_at: string | null;
   head_seq: number;
   head_hash: string;
+  /** The words of name and owner as they are searched: see searched.ts. */
+  searched: string;
 };
 
 export type DocumentRow = {

@@ -16,8 +16,9 @@ export type RecordFault = Readonly<
   | { kind: "line-unread"; line: number; reason: string }
 >;
 
+/** `setBack` has the numbers of entries whose time lies before that of the entry before: no fault, as numbers give the order. */
 export type RecordVerdict = Readonly<
-  { kind: "intact"; entries: number; head: string } | { kind: "broken"; fault: RecordFault }
+  { kind: "intact"; entries: number; head: string; setBack: readonly number[] } | { kind: "broken"; fault: RecordFault }
 >;
 
 /** Everything stored about a project, read in one moment; `entries` by seq. */
@@ -34,12 +35,25 @@ export function recordVerdict({ project, entries, documents }: StoredProject): R
     headFault(project, entries) ??
     projectFault(project, entries) ??
     documentsFault(documents, entries);
-  return fault ? { kind: "broken", fault } : { kind: "intact", entries: entries.length, head: project.head_hash };
+  return fault ? { kind: "broken", fault } : intact(entries, project.head_hash);
 }
 
 /** Holds entries of a project against each other alone, as in a file: steps (1) to (4) of record-entry.ts. */
 export const entriesFault = (project: string, entries: readonly RecordRow[]): RecordFault | null =>
   chainFault(project, entries) ?? stepFault(entries);
+
+export const intact = (entries: readonly RecordRow[], head: string): RecordVerdict => ({
+  ...{ kind: "intact", entries: entries.length, head },
+  setBack: entries.flatMap(({ seq, at }, index) => (at < (entries[index - 1]?.at ?? "") ? [seq] : [])),
+});
+
+/** What a record that holds says of clocks: empty where time only went forward. */
+export function explainSetBack(setBack: readonly number[]): string {
+  const [first, ...others] = setBack;
+  if (first === undefined) return "";
+  const more = others.length === 0 ? "" : ` and ${others.length} ${others.length === 1 ? "other" : "others"}`;
+  return `Entry ${first}${more} came with an earlier time than the entry before: the computer’s clock was set back. The numbers give the order.`;
+}
 
 function chainFault(project: string, entries: readonly RecordRow[]): RecordFault | null {
   let previous = genesisHash;

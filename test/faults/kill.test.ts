@@ -1,5 +1,12 @@
 import { killTrial } from "./kill-trial";
+import { share } from "./places";
 
-const rounds = Number(process.env.ROUNDS ?? 50);
-
-killTrial({ sqliteWriting: rounds, sqliteOpening: Math.ceil(rounds / 2), postgresWriting: Math.ceil(rounds / 4) });
+killTrial({
+  sqliteWriting: share(260),
+  sqliteTwoWriting: share(160),
+  sqliteOpening: share(150),
+  sqliteClockShifted: share(50),
+  postgresWriting: share(140),
+  postgresTwoWriting: share(110),
+  postgresOpening: share(40),
+});

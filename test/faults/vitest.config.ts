@@ -5,5 +5,6 @@ export default defineConfig({
     root: new URL("../..", import.meta.url).pathname,
     include: ["test/faults/**/*.test.ts"],
     fileParallelism: false,
+    globalSetup: ["test/faults/run-total.ts"],
   },
 });

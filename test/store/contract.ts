@@ -4,7 +4,9 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterEach, describe, expect, test } from "vitest";
 import { z } from "zod";
-import { type Guard, openStore, recordFileVerdict, recordLines } from "#lib/store";
+import { type Guard, openStore, type ProjectPlace, type ProjectWish, recordFileVerdict, recordLines } from "#lib/store";
+import { openDatabase } from "../../lib/store/open-database";
+import { seeded } from "../faults/seeded";
 import { ada, ben, bid, editor, northField, open, schemas, type Trial, type TrialStore, withProject } from "./trial";
 
 /** What every database has to do for the store. `trial` gives a new, empty database. */
@@ -222,6 +224,55 @@ export function storeContract(trial: () => Promise<Trial>): void {
     });
   });
 
+  describe("a clock that is set back", () => {
+    test("changes neither the chain nor the order of entries, versions, conflicts and drafts", async () => {
+      const times = ["10", "11", "02", "03", "12"].map((hour) => `2026-11-25T${hour}:00:00.000Z`);
+      const days = ["2026-11-25T13:00:00.000Z", "2026-11-19T08:00:00.000Z"];
+      let turn = 0;
+      const now = () => [...times, ...days][Math.min(turn++, 6)] ?? "";
+      const { store, bidA, project } = await start({ now });
+      const saved = async (version: number, words: string) =>
+        (await store.documents.replace({ ...bidA, version }, bid("A", words), ada)).kind;
+      expect(await saved(1, "at 11")).toBe("saved");
+      expect(await saved(2, "at 2, after 11")).toBe("saved");
+      expect(await saved(2, "from the version of 11")).toBe("conflict"); // at 3
+      expect((await store.drafts.read(bidA, ada))?.body).toStrictEqual(bid("A", "from the version of 11"));
+      expect(await saved(3, "at 12")).toBe("saved");
+      expect(await saved(4, "at 13")).toBe("saved");
+      await store.projects.rename(project, { name: "Last week", owner: "District" }, ben);
+      expect((await store.documents.read(bidA))?.body).toStrictEqual(bid("A", "at 13"));
+      const entries = await store.record.list(project);
+      expect(entries.map(({ seq }) => seq)).toStrictEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+      expect(entries.slice(5).map(({ at }) => at.slice(8, 13))).toStrictEqual([
+        ...["25T11", "25T02", "25T12", "25T13", "19T08"],
+      ]);
+      const page = await store.record.page(project, { limit: 3 });
+      expect(page.entries.map(({ seq }) => seq)).toStrictEqual([10, 9, 8]);
+      expect(await store.record.verify(project)).toMatchObject({ kind: "intact", entries: 10, setBack: [7, 10] });
+      expect((await store.projects.load(project))?.summary).toMatchObject({ changedAt: days[1], changedBy: "Ben" });
+    });
+
+    test("wherever it jumps, what was written last stands", async () => {
+      const random = seeded(20_261_126);
+      let time = Date.parse("2026-11-25T10:00:00.000Z");
+      const jumping = () => {
+        time += (random() - 0.5) * 40 * 86_400_000;
+        return new Date(time).toISOString();
+      };
+      const { store, bidA, project } = await start({ now: jumping });
+      for (let version = 1; version <= 30; version += 1)
+        expect(
+          await store.documents.replace({ ...bidA, version }, bid("A", `version ${version + 1}`), ada),
+        ).toMatchObject({ kind: "saved", version: version + 1 });
+      expect(await store.documents.replace({ ...bidA, version: 30 }, bid("A", "stale"), ben)).toMatchObject({
+        ...{ kind: "conflict", version: 31, current: { body: bid("A", "version 31") } },
+      });
+      const verdict = await store.record.verify(project);
+      expect(verdict).toMatchObject({ kind: "intact", entries: 35 });
+      expect(verdict?.kind === "intact" && verdict.setBack.length).toBeGreaterThan(5);
+    });
+  });
+
   describe("projects", () => {
     test("are listed, the last changed first, and loaded with their documents in order", async () => {
       let hour = 10;
@@ -246,6 +297,106 @@ export function storeContract(trial: () => Promise<Trial>): void {
         ["bid-b", 1],
       ]);
       expect(second).toMatchObject({ kind: "saved", at: "2026-11-25T11:00:00.000Z" });
+    });
+
+    describe("are given a page at a time", () => {
+      const found = async (store: TrialStore, wish: Partial<ProjectWish> = {}) => {
+        const { projects, ...counts } = await store.projects.page({ limit: 50, ...wish });
+        return { names: projects.map(({ name }) => name), ...counts };
+      };
+      const named = async (facts: readonly (readonly [string, string])[]) => {
+        const { location } = await trial();
+        let minute = 10;
+        const store = await open(location, { now: () => `2026-11-25T10:${minute++}:00.000Z` });
+        opened.push(store);
+        for (const [name, owner] of facts)
+          await store.projects.create({ name, owner, origin: "own", documents: [] }, ada);
+        return store;
+      };
+
+      test("the last changed first, none twice and none left out", async () => {
+        const store = await named(Array.from({ length: 7 }, (_, index) => [`Field ${index}`, "District"]));
+        const first = await store.projects.page({ limit: 3 });
+        expect(first.projects.map(({ name }) => name)).toStrictEqual(["Field 6", "Field 5", "Field 4"]);
+        expect([first.found, first.more]).toStrictEqual([7, true]);
+        const [oldest] = (await store.projects.list()).slice(-1);
+        await store.projects.remove((await store.projects.list())[2]?.id ?? "", ada); // Field 4, the place of the page
+        await store.projects.rename(oldest?.id ?? "", { name: "Field 0 again", owner: "District" }, ada);
+        const after = first.projects.at(-1);
+        expect(await found(store, { limit: 3, ...(after ? { after } : {}) })).toStrictEqual({
+          ...{ names: ["Field 3", "Field 2", "Field 1"], found: 6, more: false },
+        });
+        expect((await found(store, { limit: 1 })).names).toStrictEqual(["Field 0 again"]);
+      });
+
+      test("also where several were changed in one moment", async () => {
+        const { location } = await trial();
+        const store = await open(location, { now: () => "2026-11-25T10:00:00.000Z" });
+        opened.push(store);
+        for (let count = 0; count < 9; count += 1)
+          await store.projects.create({ name: `Field ${count}`, owner: "D", origin: "own", documents: [] }, ada);
+        const seen: string[] = [];
+        let after: ProjectPlace | undefined;
+        for (;;) {
+          const page = await store.projects.page({ limit: 2, ...(after ? { after } : {}) });
+          seen.push(...page.projects.map(({ id }) => id));
+          after = page.projects.at(-1);
+          if (!page.more) break;
+        }
+        expect(seen).toStrictEqual((await store.projects.list()).map(({ id }) => id));
+        expect(new Set(seen).size).toBe(9);
+      });
+
+      test("searched by words of name and owner, whatever their case, accents and signs", async () => {
+        const store = await named([
+          ["North Field", "Harrow Vale district"],
+          ["Señora Park, PHASE 2", "Łódź_100% Ltd."],
+          ["O’Neil Stadium", "Harrow Vale district"],
+          ["Straße 5", "ΑΘΗΝΑ"],
+        ]);
+        const names = async (search: string) => (await found(store, { search })).names;
+        expect(await names("  ")).toHaveLength(4);
+        expect(await names("north")).toStrictEqual(["North Field"]);
+        expect(await names("HARROW")).toStrictEqual(["O’Neil Stadium", "North Field"]);
+        expect(await names("vale FIELD")).toStrictEqual(["North Field"]);
+        expect(await names("senora")).toStrictEqual(["Señora Park, PHASE 2"]);
+        expect(await names("SEN\u0303ORA phase")).toStrictEqual(["Señora Park, PHASE 2"]);
+        expect(await names("o'neil")).toStrictEqual(["O’Neil Stadium"]);
+        expect(await names("αθηνα")).toStrictEqual(["Straße 5"]);
+        expect(await names("STRAßE")).toStrictEqual(["Straße 5"]);
+        expect(await names("tadiu")).toStrictEqual(["O’Neil Stadium"]);
+        for (const nothing of ["%", "_", "\\", "north south", "' or 7=7 --"])
+          expect(await found(store, { search: nothing })).toStrictEqual({ names: [], found: 0, more: false });
+        const long = { name: `${"𐐨 ".repeat(2000)}end`, owner: "Far away" };
+        expect(await store.projects.create({ ...long, origin: "own", documents: [] }, ada)).toMatchObject({
+          kind: "saved", // longer than an index takes
+        });
+        expect(await names("100%")).toStrictEqual(["Señora Park, PHASE 2"]);
+        const north = (await store.projects.list()).find(({ name }) => name === "North Field");
+        await store.projects.rename(north?.id ?? "", { name: "East", owner: "Town" }, ben);
+        expect(await names("north")).toStrictEqual([]);
+        expect(await names("east")).toStrictEqual(["East"]);
+      });
+
+      test("that was made before projects were searched", async () => {
+        const { location } = await trial();
+        const earlier = await openDatabase(location, "0003-drafts-by-id-persons-in-record-seals");
+        const row = {
+          ...{ id: "first-project", name: "Émile Field", owner: "Harrow Vale", origin: "own" as const },
+          ...{ created_at: "2026-01-01", created_by: "Ada", changed_at: "2026-01-01", changed_by: "Ada" },
+          ...{ removed_at: null, head_seq: 0, head_hash: "" },
+        };
+        await earlier.change((transaction) =>
+          transaction
+            .insertInto("project")
+            .values(row as never)
+            .execute(),
+        );
+        await earlier.close();
+        expect(await found(await another(location), { search: "EMILE harrow" })).toStrictEqual({
+          ...{ names: ["Émile Field"], found: 1, more: false },
+        });
+      });
     });
 
     test("are renamed, removed and restored, all of it in the record", async () => {
@@ -538,6 +689,7 @@ export function storeContract(trial: () => Promise<Trial>): void {
     expect(await store.record.verify(project)).toStrictEqual({
       ...{ kind: "intact", entries: 7 },
       head: "97d9457d7872acaa03b71d51befb75017d277af0fd9a87b45b7c50727f15cef1",
+      setBack: [],
     });
     const bidA = { project, kind: "bid", id: "bid-a" } as const;
     const read = await store.documents.read(bidA);
@@ -573,7 +725,9 @@ export function storeContract(trial: () => Promise<Trial>): void {
           .digest("hex");
         expect(hash).toBe(previousHash);
       }
-      expect(await store.record.verify(project)).toStrictEqual({ kind: "intact", entries: 7, head: previousHash });
+      expect(await store.record.verify(project)).toStrictEqual({
+        ...{ kind: "intact", entries: 7, head: previousHash, setBack: [] },
+      });
     });
 
     test("saved as a file verifies from the file alone, and shows where the file was altered", async () => {

@@ -2,12 +2,24 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { missingWrites } from "../faults/kill-rounds";
+import { databaseKillTrial } from "../faults/database-kill-trial";
+import { fullDiskTrial } from "../faults/full-disk-trial";
 import { killTrial } from "../faults/kill-trial";
+import { missingWrites } from "../faults/missing-writes";
 import { ada, bid, withProject } from "./trial";
 
-// The short variant of test/faults/kill.test.ts.
-killTrial({ sqliteWriting: 5, sqliteOpening: 3, postgresWriting: 2 });
+// The short variant of test/faults.
+killTrial({
+  sqliteWriting: 5,
+  sqliteTwoWriting: 2,
+  sqliteOpening: 3,
+  sqliteClockShifted: 0,
+  postgresWriting: 2,
+  postgresTwoWriting: 2,
+  postgresOpening: 1,
+});
+databaseKillTrial(2);
+fullDiskTrial({ sqlite: 1, postgres: 0 });
 
 test("the trial notices a write that is missing, older or different", async () => {
   const folder = mkdtempSync(join(tmpdir(), "evenfield-missing-"));

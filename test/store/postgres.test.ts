@@ -1,10 +1,11 @@
-import { afterAll, beforeAll, describe } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { startProxy } from "../faults/proxy";
 import { backupContract } from "./backup-contract";
 import { contentsContract } from "./contents-contract";
 import { storeContract } from "./contract";
 import { type Cluster, postgresPrograms, query, startCluster } from "./postgres-cluster";
 import { sqliteTrials } from "./sqlite-trial";
-import type { Trial } from "./trial";
+import { ada, bid, type Trial, withProject } from "./trial";
 
 const programs = postgresPrograms();
 if (programs === null) {
@@ -22,6 +23,54 @@ describe.skipIf(programs === null)("the store over PostgreSQL", { timeout: 120_0
     const url = await cluster.newDatabase();
     return { location: { kind: "postgres", url }, raw: (sql) => query(url, sql) };
   };
+  /** A store behind a proxy, with one project. */
+  const proxied = async (parameters: string) => {
+    const proxy = await startProxy(cluster.port);
+    const url = (await cluster.newDatabase()).replace(/:\d+\//, `:${proxy.port}/`) + parameters;
+    const { store, bidA, project } = await withProject({ kind: "postgres", url });
+    const end = async () => {
+      await store.close();
+      proxy.stop();
+    };
+    return {
+      proxy,
+      store,
+      project,
+      end,
+      write: (version: number) => store.documents.replace({ ...bidA, version }, bid("A"), ada),
+      read: () => store.documents.read(bidA),
+    };
+  };
+
+  test("comes back by itself when its connections were cut, also between a commit and its answer", async () => {
+    const { proxy, store, project, write, read, end } = await proxied("");
+    const unanswered = proxy.strike("answer-lost");
+    await expect(write(1)).rejects.toThrow(/^The database does not answer \(.*\)\. Whether the last change was kept/);
+    await unanswered;
+    expect((await read())?.version).toBe(2); // it was kept
+    const unsent = proxy.strike("commit-lost");
+    await expect(write(2)).rejects.toThrow("The database does not answer");
+    await unsent;
+    expect((await read())?.version).toBe(2); // it was not
+    await proxy.strike("cut");
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(await write(2)).toMatchObject({ kind: "saved", version: 3 });
+    expect(await store.record.verify(project)).toMatchObject({ kind: "intact", entries: 7 });
+    await end();
+  });
+
+  test("gives an error within its time where nobody answers, and comes back", async () => {
+    const { proxy, write, read, end } = await proxied("?query_timeout=400");
+    await proxy.strike("silence");
+    const began = performance.now();
+    await expect(write(1)).rejects.toThrow("The database does not answer (Query read timeout)");
+    expect(performance.now() - began).toBeLessThan(4000);
+    proxy.heal();
+    expect((await read())?.version).toBe(1);
+    expect(await write(1)).toMatchObject({ kind: "saved", version: 2 });
+    await end();
+  });
+
   storeContract(postgresTrial);
   contentsContract(postgresTrial);
   describe("a backup", () => backupContract(postgresTrial, postgresTrial));

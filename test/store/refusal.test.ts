@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { explainRecordFault, explainRefusal } from "#lib/store";
+import { explainRecordFault, explainRefusal, explainSetBack } from "#lib/store";
 
 test("a refusal says what was read and what to do", () => {
   expect(explainRefusal({ kind: "too-large", bytes: 600_001, limit: 524_288 })).toBe(
@@ -31,4 +31,11 @@ test("a fault of the record says where it stops to hold", () => {
     "The project's removed_at is not what the record says last: it was altered past the record.",
     "The updated_by of bid “bid-a” is not what the record says last: it was altered past the record.",
   ]);
+});
+
+test("a record says where a clock was set back", () => {
+  expect(explainSetBack([])).toBe("");
+  expect(explainSetBack([7, 9, 12])).toBe(
+    "Entry 7 and 2 others came with an earlier time than the entry before: the computer’s clock was set back. The numbers give the order.",
+  );
 });

@@ -3,7 +3,7 @@ import { notFound } from "next/navigation";
 import { z } from "zod";
 import { localEditor } from "#lib/access";
 import { isPlainDate } from "#lib/quantity";
-import { explainRecordFault, type RecordedKind } from "#lib/store";
+import { explainRecordFault, explainSetBack, type RecordedKind } from "#lib/store";
 import { PageHead } from "../../../_components/page-head";
 import { loadProject } from "../../../_data/load-project";
 import { projectStore } from "../../../_data/store";
@@ -63,6 +63,7 @@ export default async function RecordPage({ params, searchParams }: PageProps<"/p
           ? ". Write it into the minutes: a record that is verified and holds this hash was not changed up to here."
           : null}
       </p>
+      {verdict?.kind === "intact" && verdict.setBack.length > 0 ? <p>{explainSetBack(verdict.setBack)}</p> : null}
       <p className="screen-only">
         <a href={`/project/${id}/record/export`} className="button" download>
           Save the record as a file

@@ -4,7 +4,6 @@ import { notFound } from "next/navigation";
 import type { UnitSystem } from "#lib/quantity";
 import { competitionSentences, limitInWords, type Requirement } from "#lib/requirement";
 import { PageHead } from "../../../../_components/page-head";
-import { projectStore } from "../../../../_data/store";
 import { readersUnits } from "../../../../_units";
 import { SpecificationPages } from "../_components/specification-pages";
 import { type Addresses, addressesOf } from "../_drafted/addresses";
@@ -15,6 +14,7 @@ import { CompetitionTable } from "./_components/competition-table";
 import { SystemsForm } from "./_components/systems-form";
 import { TightCombinations } from "./_components/tight-combinations";
 import { WaysToAdmit } from "./_components/ways-to-admit";
+import { otherProjects } from "./actions";
 
 export const metadata: Metadata = { title: "Competition" };
 
@@ -25,7 +25,6 @@ export default async function CompetitionPage({ params }: PageProps<"/project/[i
   const { documents, input } = loaded;
   const addresses = addressesOf(id, documents.requirements.body, input.requirements);
   const questions = questionsOf(loaded);
-  const others = await (await projectStore()).projects.list();
   return (
     <>
       <PageHead
@@ -42,7 +41,7 @@ export default async function CompetitionPage({ params }: PageProps<"/project/[i
         start={await specificationStart(id, documents.specification, askedOf(questions))}
         questions={questions}
         project={id}
-        otherProjects={others.filter((other) => other.id !== id).map((other) => ({ id: other.id, name: other.name }))}
+        others={await otherProjects(id, "")}
       />
     </>
   );

@@ -9,21 +9,22 @@ import { TextField } from "../../../../../_components/form/text-field";
 import { counted } from "../../../../../_components/in-words";
 import { useUndo } from "../../../_components/use-undo";
 import { filledSystem, type SpecificationValues, type SystemValues } from "../../_components/specification-values";
-import { bidsOfProject } from "../actions";
+import { bidsOfProject, otherProjects } from "../actions";
 import { answers } from "./answers";
 import { askedOf, type SystemQuestions } from "./asked-of";
 import styles from "./competition.module.css";
+import type { OtherProjects } from "./other-projects";
 
 const origins = Object.entries(systemOrigins).map(([value, label]) => ({ value, label }));
 
 /** Each system with a figure for every limit of the text and an answer for every clause in words. */
 export function SystemFields({
   questions,
-  otherProjects,
+  others,
   project,
 }: {
   questions: SystemQuestions;
-  otherProjects: readonly Readonly<{ id: string; name: string }>[];
+  others: OtherProjects;
   project: string;
 }) {
   const { control, getValues } = useFormContext<SpecificationValues>();
@@ -64,10 +65,10 @@ export function SystemFields({
           Add a system
         </button>
       </p>
-      {otherProjects.length === 0 ? null : (
+      {others.projects.length === 0 ? null : (
         <EarlierBids
           project={project}
-          otherProjects={otherProjects}
+          others={others}
           take={(systems) => {
             const known = new Set(taken());
             const fresh = systems
@@ -144,20 +145,35 @@ function SystemEntry({ index, questions }: { index: number; questions: SystemQue
 /** Takes the bids of another project here as systems, with their figures as they are now. */
 function EarlierBids({
   project,
-  otherProjects,
+  others,
   take,
 }: {
   project: string;
-  otherProjects: readonly Readonly<{ id: string; name: string }>[];
+  others: OtherProjects;
   take: (systems: Awaited<ReturnType<typeof bidsOfProject>>) => number;
 }) {
   const [other, setOther] = useState("");
   const [said, setSaid] = useState("");
   const [isWaiting, start] = useTransition();
+  const [search, setSearch] = useState("");
+  const [offered, setOffered] = useState(others.projects);
   const choices = [
     { value: "", label: "Choose a project" },
-    ...otherProjects.map(({ id, name }) => ({ value: id, label: name })),
+    ...offered.map(({ id, name }) => ({ value: id, label: name })),
   ];
+  const find = () =>
+    start(async () => {
+      try {
+        const found = await otherProjects(project, search);
+        setOffered(found.projects);
+        setOther("");
+        setSaid(
+          `${found.more ? "The last changed of many" : counted(found.projects.length, "project", "projects")} to choose from.`,
+        );
+      } catch {
+        setSaid("The server could not be reached. Nothing was searched; try again.");
+      }
+    });
   const bring = () =>
     start(async () => {
       try {
@@ -170,7 +186,27 @@ function EarlierBids({
       }
     });
   return (
-    <p className={`${styles.add} screen-only`}>
+    <div className={`${styles.add} screen-only`}>
+      {others.more ? (
+        <>
+          <label htmlFor="other-project-search">Find another project by its name or owner</label>
+          <input
+            id="other-project-search"
+            type="search"
+            maxLength={200}
+            value={search}
+            onChange={({ target }) => setSearch(target.value)}
+            onKeyDown={(event) => {
+              if (event.key !== "Enter") return;
+              event.preventDefault(); // the form around it saves itself and is not sent
+              find();
+            }}
+          />
+          <button type="button" aria-disabled={isWaiting} onClick={find}>
+            Find
+          </button>
+        </>
+      ) : null}
       <label htmlFor="other-project">Take in the bids of another project here</label>
       <select id="other-project" value={other} onChange={({ target }) => setOther(target.value)}>
         {options(choices)}
@@ -183,6 +219,6 @@ function EarlierBids({
         Take them in
       </button>
       <span role="status">{said}</span>
-    </p>
+    </div>
   );
 }

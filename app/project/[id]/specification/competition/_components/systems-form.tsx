@@ -6,18 +6,19 @@ import { SpecificationForm } from "../../_components/specification-form";
 import { filledSpecification, type SpecificationValues } from "../../_components/specification-values";
 import { askedOf, type SystemQuestions } from "./asked-of";
 import { BidAnswers } from "./bid-answers";
+import type { OtherProjects } from "./other-projects";
 import { SystemFields } from "./system-fields";
 
 /** Systems that the owner knows of beside the bids, and what bids answer to clauses in words. */
 export function SystemsForm({
   start,
   questions,
-  otherProjects,
+  others,
   project,
 }: {
   start: DocumentStart<SpecificationValues>;
   questions: SystemQuestions;
-  otherProjects: readonly Readonly<{ id: string; name: string }>[];
+  others: OtherProjects;
   project: string;
 }) {
   const [shared] = useState(
@@ -34,7 +35,7 @@ export function SystemsForm({
           Before bids are in, the check is worth as much as the systems it knows. Enter what earlier bids and data open
           to the public say, each with its source. Give neutral labels, such as “Sand and cork, 20 mm shock layer”.
         </p>
-        <SystemFields questions={questions} otherProjects={otherProjects} project={project} />
+        <SystemFields questions={questions} others={others} project={project} />
       </section>
       {questions.clauses.length === 0 || questions.bids.length === 0 ? null : (
         <section aria-labelledby="answers">
