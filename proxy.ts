@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import { type NextRequest, NextResponse } from "next/server";
 import { isLoopbackHost, isSameOrigin } from "#lib/access";
 import { attachmentLimits } from "#lib/attachment";
+import { installation } from "./app/_data/installation";
 import { givesFile, takesFile } from "./app/_file-addresses";
 import { pathHeader } from "./app/_path-header";
 
@@ -48,6 +49,20 @@ function contentSecurityPolicy(nonce: string): string {
   ].join("; ");
 }
 
+/** The host under which a shared server is reached; null where there is none but this machine. */
+function ownHost(): string | null {
+  const installed = installation();
+  return installed.mode === "shared" ? new URL(installed.address).host : null;
+}
+
+/** Browsers that came once by an encrypted connection come by no other for a year. @source RFC 6797 */
+function encryptedFromNowOn(response: NextResponse): NextResponse {
+  const installed = installation();
+  if (installed.mode === "shared" && installed.address.startsWith("https:"))
+    response.headers.set("strict-transport-security", "max-age=31536000");
+  return response;
+}
+
 function refusal(status: number, sentence: string): NextResponse {
   return new NextResponse(`${sentence}\n`, {
     status,
@@ -64,8 +79,13 @@ function refusalFor(request: NextRequest): NextResponse | undefined {
   const { headers } = request;
   const host = headers.get("host");
   // A foreign name that resolves to this machine would make the browser treat a stranger's page as ours.
-  if (!isLoopbackHost(host ?? ""))
-    return refusal(421, "Evenfield answers under this machine's own address only, such as http://127.0.0.1:3000.");
+  if (!isLoopbackHost(host ?? "") && host?.toLowerCase() !== ownHost())
+    return refusal(
+      421,
+      ownHost() === null
+        ? "Evenfield answers under this machine's own address only, such as http://127.0.0.1:3000."
+        : "Evenfield does not answer under this address.",
+    );
   if (request.method === "GET" || request.method === "HEAD") return undefined;
   if (!isSameOrigin({ origin: headers.get("origin"), host, secFetchSite: headers.get("sec-fetch-site") }))
     return refusal(
@@ -93,11 +113,11 @@ export function proxy(request: NextRequest): NextResponse {
   if (givesFile(request.nextUrl.pathname)) {
     const response = NextResponse.next({ request: { headers } });
     response.headers.set("content-security-policy", filePolicy);
-    return response;
+    return encryptedFromNowOn(response);
   }
   const policy = contentSecurityPolicy(randomBytes(16).toString("base64"));
   headers.set("content-security-policy", policy); // Next reads the nonce from here
   const response = NextResponse.next({ request: { headers } });
   response.headers.set("content-security-policy", policy);
-  return response;
+  return encryptedFromNowOn(response);
 }

@@ -1,5 +1,5 @@
-// Starts Evenfield: builds it where the build is missing or older than the sources, prepares the
-// store, then serves it on this machine alone. Plain JavaScript, so that Node needs nothing else.
+// Starts Evenfield: looks at its settings, builds it where the build is missing or older than the sources, prepares the
+// store, then serves it. Plain JavaScript, so that Node needs nothing else.
 // `npm start` serves the build; "dev" compiles pages as they are asked for; "build" only builds.
 // @ts-check
 import { spawn } from "node:child_process";
@@ -18,23 +18,6 @@ Object.assign(process.env, { NODE_ENV: dev ? "development" : "production" });
 /** A reason not to start that the person at the keyboard can do something about. */
 class NotStarted extends Error {}
 
-/** Evenfield has no sign-in yet, so it may listen on this machine's own address only. */
-function loopbackHost() {
-  const asked = process.env.HOST ?? "127.0.0.1";
-  if (["127.0.0.1", "localhost", "::1"].includes(asked)) return asked;
-  throw new NotStarted(
-    `HOST is “${asked}”. Evenfield has no sign-in yet: whoever reaches it may read and change every project. ` +
-      "So it listens on this machine only. Leave HOST out, or set it to 127.0.0.1, localhost or ::1.",
-  );
-}
-
-function chosenPort() {
-  const asked = process.env.PORT ?? "3000";
-  const port = Number(asked);
-  if (Number.isInteger(port) && port >= 1 && port <= 65535) return port;
-  throw new NotStarted(`PORT is “${asked}”. A whole number from 1 to 65535 is expected, such as 3000.`);
-}
-
 /** @type {import("node:child_process").ChildProcess | undefined} the part at work: build or store preparation */
 let running;
 
@@ -52,6 +35,26 @@ function run(what, args) {
       running = undefined;
       if (code === 0) resolve();
       else reject(new NotStarted(`${what} ended with ${signal ?? `code ${code}`}. Its own message stands above.`));
+    });
+  });
+}
+
+/**
+ * Where to listen, once the settings are looked at; all that is the matter with them is told at once.
+ * @returns {Promise<{ mode: string, host: string, port: number, address?: string }>}
+ */
+function checkedSettings() {
+  return new Promise((resolve, reject) => {
+    const args = ["--import", "tsx", "app/_commands/check-settings.ts"];
+    const checking = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "inherit"] });
+    let told = "";
+    checking.stdout.on("data", (part) => {
+      told += part;
+    });
+    checking.on("error", reject);
+    checking.on("exit", (code) => {
+      if (code === 0) resolve(JSON.parse(told));
+      else reject(new NotStarted("What is the matter with its settings stands above."));
     });
   });
 }
@@ -105,8 +108,8 @@ function stopOnSignal(server, closePages) {
     running?.kill("SIGTERM");
     if (stopping) process.exit(1);
     stopping = true;
-    setTimeout(() => server.closeAllConnections(), 3000).unref();
-    setTimeout(() => process.exit(0), 5000).unref();
+    setTimeout(() => server.closeAllConnections(), 20_000).unref();
+    setTimeout(() => process.exit(0), 25_000).unref();
     const closed = new Promise((resolve) => server.close(resolve));
     server.closeIdleConnections();
     await closed;
@@ -127,8 +130,7 @@ function stopOnSignal(server, closePages) {
 }
 
 async function start() {
-  const host = loopbackHost();
-  const port = chosenPort();
+  const { host, port, address } = await checkedSettings();
   /** @type {import("node:http").RequestListener} */
   let handle = notReady;
   /** @type {ReturnType<typeof import("next").default> | undefined} */
@@ -145,7 +147,9 @@ async function start() {
   pages = next({ dev, dir: projectFolder, hostname: host, port, httpServer: server });
   await pages.prepare();
   handle = pages.getRequestHandler();
-  console.log(`Evenfield is ready at http://${host === "::1" ? "[::1]" : host}:${port}  (stop it with Ctrl+C)`);
+  console.log(
+    `Evenfield is ready at ${address ?? `http://${host === "::1" ? "[::1]" : host}:${port}`}  (stop it with Ctrl+C)`,
+  );
 }
 
 (task === "build" ? build() : start()).catch((problem) => {

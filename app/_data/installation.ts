@@ -1,17 +1,15 @@
-/** How this server is set up; read and checked at its start. */
-export type Installed = Readonly<
-  | { mode: "local" }
-  | {
-      mode: "shared";
-      address: string;
-      secret: string;
-      mail: Readonly<{ url: string; from: string }> | null;
-      proxies: number;
-    }
->;
+import { type Installation, installationFrom } from "#lib/installation";
 
-export function installation(): Installed {
-  const { DATABASE_URL, EVENFIELD_MODE, EVENFIELD_ADDRESS = "", EVENFIELD_SECRET = "" } = process.env;
-  if (!DATABASE_URL && EVENFIELD_MODE !== "shared") return { mode: "local" };
-  return { mode: "shared", address: EVENFIELD_ADDRESS, secret: EVENFIELD_SECRET, mail: null, proxies: 0 };
+let known: Installation | undefined;
+
+/**
+ * How this server is set up, read once.
+ * @throws Error where the settings don't hold, of which the start of the server has told already
+ */
+export function installation(): Installation {
+  if (known !== undefined) return known;
+  const read = installationFrom(process.env);
+  if (!read.ok) throw new Error(read.problem.map(({ sentence }) => sentence).join(" "));
+  known = read.value;
+  return known;
 }

@@ -36,6 +36,8 @@ const read = (address: string, part?: ReleasePart): Door => ({
 export const doors: readonly Door[] = [
   { address: "/", asks: "sign-in" },
   { address: "/access", asks: "nothing" },
+  { address: "/health", asks: "nothing" },
+  { address: "/ready", asks: "nothing" },
   { address: "/sign-in", asks: "nothing" },
   { address: "/sign-in/forgotten", asks: "nothing" },
   { address: "/come-in/[]", asks: "nothing" },

@@ -1,0 +1,13 @@
+// Looks at the settings before anything is started, tells all that is the matter with them, and else what the start needs.
+import { installationFrom } from "#lib/installation";
+
+const read = installationFrom(process.env);
+if (read.ok) {
+  const { mode, listen } = read.value;
+  console.log(
+    JSON.stringify({ mode, ...listen, ...(read.value.mode === "shared" ? { address: read.value.address } : {}) }),
+  );
+} else {
+  for (const { sentence } of read.problem) console.error(sentence);
+  process.exitCode = 1;
+}

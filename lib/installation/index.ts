@@ -1,0 +1,2 @@
+export type { Installation, SettingProblem } from "./model";
+export { installationFrom } from "./schema";
