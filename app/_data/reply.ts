@@ -2,7 +2,7 @@ import type { z } from "zod";
 import type { Reply } from "../_components/reply-form";
 
 /** The texts of a form, without what is secret. */
-export function typedIn(form: FormData): Readonly<Record<string, string>> {
+function typedIn(form: FormData): Readonly<Record<string, string>> {
   return Object.fromEntries(
     [...form.entries()].flatMap(([name, value]) =>
       typeof value === "string" && !/password/i.test(name) && !name.startsWith("$") ? [[name, value]] : [],

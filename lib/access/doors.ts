@@ -19,6 +19,8 @@ export type Asks =
 export type Door = Readonly<{
   address: string;
   asks: Asks;
+  /** True for an address that takes a file and shows nothing. */
+  takes?: true;
   /** The part of a project with which whoever has a public link may read it; absent where no link opens it. */
   part?: ReleasePart;
 }>;
@@ -49,6 +51,7 @@ export const doors: readonly Door[] = [
   read("attachments/[]"),
   read("attachments/[]/file"),
   read("attachments/[]/view"),
+  { address: "/project/[]/attachments/upload", asks: "keep-papers", takes: true },
   read("audit-workbook"),
   read("bid-form"),
   read("bid-form/import"),

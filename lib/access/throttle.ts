@@ -18,7 +18,8 @@ export function waitAfter({ failures, lastAt }: Failures, now: string): number {
   const passed = (Date.parse(now) - Date.parse(lastAt)) / 1000;
   if (failures < attemptsAllowed || passed >= forgottenAfter) return 0;
   const wait = Math.min(longestWait, firstWait * 2 ** (failures - attemptsAllowed));
-  return passed < 0 ? wait : Math.max(0, Math.ceil(wait - passed));
+  // a clock that was set back must lock nobody out until it has caught up
+  return passed < 0 ? 0 : Math.max(0, Math.ceil(wait - passed));
 }
 
 /** The count after one more failure; it begins anew where the last is long ago. */

@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from "node:crypto";
 import { isAPIError } from "better-auth/api";
-import type { Kysely, Transaction } from "kysely";
-import { attemptsAllowed, type Failures, failedOnceMore, waitAfter } from "#lib/access";
+import type { Transaction } from "kysely";
+import { type Failures, failedOnceMore, waitAfter } from "#lib/access";
 import { type PasswordProblem, passwordProblem } from "#lib/password";
 import type { Database, Location } from "./database";
 import { randomId } from "./id";
@@ -111,12 +111,16 @@ export async function newWayIn(
   return token;
 }
 
+/** Links of a person that were not used yet serve no longer: whoever holds one could set another password by it. */
+export async function forgetLinks(transaction: Transaction<Tables>, person: string): Promise<void> {
+  await transaction.deleteFrom("way_in").where("person_id", "=", person).where("used_at", "is", null).execute();
+}
+
 /** Addresses of mail are compared in small letters, as the library stores them. */
 export const foldedEmail = (email: string): string => email.trim().toLowerCase();
 
 /** A time as the library writes it into the database at hand. */
-export const libraryTime = (kind: Location["kind"], at: string): string | Date =>
-  kind === "postgres" ? new Date(at) : at;
+const libraryTime = (kind: Location["kind"], at: string): string | Date => (kind === "postgres" ? new Date(at) : at);
 
 const isoTime = (time: string | Date): string => (time instanceof Date ? time.toISOString() : time);
 
@@ -162,10 +166,9 @@ export function accountsOf(
   const attempted = async <T>(email: string, from: string | null, attempt: () => Promise<T | null>) => {
     const who = tokenHash(`who ${settings.secret} ${foldedEmail(email)}`);
     const place = from === null ? null : tokenHash(`from ${settings.secret} ${from}`);
-    const seconds = Math.max(
-      await counted(db, who, 0, now()),
-      place === null ? 0 : await counted(db, place, sparedFromOnePlace, now()),
-    );
+    const seconds =
+      (await counted(database, who, 0, now())) ||
+      (place === null ? 0 : await counted(database, place, sparedFromOnePlace, now()));
     if (seconds > 0) return { kind: "wait", seconds } as const;
     const done = await attempt();
     if (done === null) return { kind: "failed" } as const;
@@ -267,6 +270,7 @@ export function accountsOf(
         if (row.purpose === "first-owner") await moveIn(transaction, who, organisation, { kind, at });
         await setPassword(transaction, who.id, hash, at);
         await transaction.deleteFrom("sign_in").where("person_id", "=", who.id).execute();
+        await forgetLinks(transaction, who.id);
         return true;
       });
       if (!isIn) return { kind: "link-spent" };
@@ -332,6 +336,7 @@ export function accountsOf(
         await setPassword(transaction, person.id, hash, now());
         const others = transaction.deleteFrom("sign_in").where("person_id", "=", person.id);
         await others.where("id", "!=", session.id).execute();
+        await forgetLinks(transaction, person.id);
       });
       return { kind: "changed" };
     },
@@ -381,27 +386,25 @@ export async function addPerson(
     .execute();
 }
 
-/** Counts an attempt and says how many seconds it has to wait; 0 where it may be made. */
-async function counted(db: Kysely<Tables>, key: string, spared: number, at: string): Promise<number> {
-  const row = await db.selectFrom("attempt").selectAll().where("key", "=", key).executeTakeFirst();
-  const known: Failures | null = row === undefined ? null : { failures: row.failures, lastAt: row.last_at };
-  const wait = known === null ? 0 : waitAfter({ ...known, failures: known.failures - spared }, at);
-  if (wait > 0) return wait;
-  const next = failedOnceMore(known, at);
-  const { failures } = await db
-    .insertInto("attempt")
-    .values({ key, failures: 1, last_at: at })
-    .onConflict((conflict) =>
-      conflict.column("key").doUpdateSet((eb) => ({
-        failures: next.failures === 1 ? 1 : eb("attempt.failures", "+", 1),
-        last_at: at,
-      })),
-    )
-    .returning("failures")
-    .executeTakeFirstOrThrow();
-  const isNext = failures === next.failures || failures - spared <= attemptsAllowed;
-  return isNext ? 0 : waitAfter({ failures: failures - spared, lastAt: at }, at);
-}
+/**
+ * Counts an attempt as failed and gives 0, or gives the seconds that it has to wait and counts nothing. The row is locked
+ * meanwhile, so that attempts at the same moment follow one another here.
+ */
+const counted = (database: Database, key: string, spared: number, at: string): Promise<number> =>
+  database.change(async (transaction) => {
+    const row = await transaction
+      .insertInto("attempt")
+      .values({ key, failures: 0, last_at: at })
+      .onConflict((conflict) => conflict.column("key").doUpdateSet((eb) => ({ key: eb.ref("attempt.key") })))
+      .returning(["failures", "last_at"])
+      .executeTakeFirstOrThrow();
+    const known: Failures | null = row.failures === 0 ? null : { failures: row.failures, lastAt: row.last_at };
+    const wait = known === null ? 0 : waitAfter({ ...known, failures: known.failures - spared }, at);
+    if (wait > 0) return wait;
+    const { failures, lastAt } = failedOnceMore(known, at);
+    await transaction.updateTable("attempt").set({ failures, last_at: lastAt }).where("key", "=", key).execute();
+    return 0;
+  });
 
 /** True for an answer of the library that refuses, such as a wrong password; all else is a bug. */
 const isRefusal = (problem: unknown): boolean => isAPIError(problem) && problem.statusCode < 500;

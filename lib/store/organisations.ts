@@ -1,5 +1,5 @@
 import type { Transaction } from "kysely";
-import { type AccountPerson, addPerson, foldedEmail, newWayIn } from "./accounts";
+import { type AccountPerson, addPerson, foldedEmail, forgetLinks, newWayIn } from "./accounts";
 import type { Database, Location } from "./database";
 import { randomId } from "./id";
 import type { MembershipRow, Tables } from "./tables";
@@ -16,8 +16,10 @@ export type MemberOutcome = Readonly<{
 
 export type InviteOutcome = Readonly<
   | { kind: "invited"; token: string; person: AccountPerson }
-  /** They sign in for another organisation already, or were invited by it, and only joined: a link would open that one too. */
+  /** They sign in for another organisation already and only joined: a link would open that one too. */
   | { kind: "joined"; person: AccountPerson }
+  /** Another organisation invited them and they have not come in: whoever has that link could enter here as well. */
+  | { kind: "not-here-yet"; person: AccountPerson }
   | { kind: "already-here"; person: AccountPerson }
   | { kind: "not-allowed" }
 >;
@@ -87,7 +89,10 @@ export function organisationsOf(database: Database, kind: Location["kind"], now:
         .where("organisation_id", "=", organisation)
         .where("person_id", "=", person)
         .execute();
-      if (set === "ended") await forgetIfNowhere(transaction, person);
+      if (set === "ended") {
+        await forgetLinks(transaction, person);
+        await forgetIfNowhere(transaction, person);
+      }
       return { kind: "done" };
     });
 
@@ -131,15 +136,18 @@ export function organisationsOf(database: Database, kind: Location["kind"], now:
           .where("person_id", "=", person.id)
           .executeTakeFirst();
         if (standing !== null && hasPassword !== undefined) return { kind: "already-here", person };
+        if (hasPassword === undefined && (await belongsElsewhere(transaction, organisation, person.id)))
+          return { kind: "not-here-yet", person };
         const joined = { role, made_at: at, ended_at: null };
-        if (standing === null)
-          await transaction
-            .insertInto("membership")
-            .values({ organisation_id: organisation, person_id: person.id, ...joined })
-            .onConflict((conflict) => conflict.columns(["organisation_id", "person_id"]).doUpdateSet(joined))
-            .execute();
-        if (hasPassword !== undefined || (await belongsElsewhere(transaction, organisation, person.id)))
+        await transaction
+          .insertInto("membership")
+          .values({ organisation_id: organisation, person_id: person.id, ...joined })
+          .onConflict((conflict) => conflict.columns(["organisation_id", "person_id"]).doUpdateSet(joined))
+          .execute();
+        if (hasPassword !== undefined) {
+          await forgetLinks(transaction, person.id);
           return { kind: "joined", person };
+        }
         const token = await newWayIn(transaction, { purpose: "invitation", person: person.id, by, at });
         return { kind: "invited", token, person };
       }),

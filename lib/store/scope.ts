@@ -85,20 +85,27 @@ class Scoped extends OperationNodeTransformer {
   }
 
   protected override transformUpdateQuery(node: UpdateQueryNode, queryId?: QueryId): UpdateQueryNode {
+    this.assertWrites();
     const query = super.transformUpdateQuery(node, queryId);
     return query.table === undefined ? query : this.narrowed(query, [query.table]);
   }
 
   protected override transformDeleteQuery(node: DeleteQueryNode, queryId?: QueryId): DeleteQueryNode {
+    this.assertWrites();
     const query = super.transformDeleteQuery(node, queryId);
     return this.narrowed(query, query.from.froms);
   }
 
   /** What is added belongs to a project that its transaction has taken the lock on, which a scope does not let it take elsewhere. */
   protected override transformInsertQuery(node: InsertQueryNode, queryId?: QueryId): InsertQueryNode {
+    this.assertWrites();
     const query = super.transformInsertQuery(node, queryId);
     if (query.into !== undefined) columnOf(query.into);
     return query;
+  }
+
+  private assertWrites(): void {
+    if (this.scope.kind === "project") throw new RangeError("whoever follows a link for the public changes nothing");
   }
 
   private narrowed<Q extends SelectQueryNode | UpdateQueryNode | DeleteQueryNode>(

@@ -16,7 +16,7 @@ export type SignInSettings = Readonly<{
 const day = 24 * 3600;
 
 /** Who has done nothing for so long signs in again. In seconds. */
-export const idleLimit = 3 * day;
+const idleLimit = 3 * day;
 
 /** A sign-in ends after so long however busy somebody is. In seconds. */
 export const signInLimit = 30 * day;

@@ -4,6 +4,7 @@ import { choosePrices, handInSheet, moveStage, type ProjectAct } from "#lib/eval
 import { type ActId, actLabels, type RoleId, roles } from "#lib/people";
 import { releaseParts } from "#lib/release";
 import { firstOrganisation, newToken, type People, tokenHash } from "#lib/store";
+import { pdf } from "../attachment/small-files";
 import { ratedToStore, sheetOf } from "../evaluation/procedure/rated-project";
 import { type ActionCase, actionCases, type Trial } from "./action-cases";
 import { askAction, builtActions } from "./asked-actions";
@@ -21,7 +22,7 @@ import {
 import { sharedAddress } from "./shared-server";
 
 // Journeys on a server on which people sign in. The first of them makes its first owner, so they follow one another.
-test.describe.configure({ mode: "serial", timeout: 600_000 });
+test.describe.configure({ mode: "serial", timeout: 120_000 });
 test.use({ baseURL: sharedAddress });
 
 let store: SharedStore;
@@ -280,6 +281,7 @@ const cookieOf = (cast: Cast, who: Who, project: string): string =>
   who === "public link" ? `evenfield-released=${project}.everything.${releaseToken}` : (cast[who]?.cookie ?? "");
 
 test("every page and file is read by those whom the table names, and by nobody else", async () => {
+  test.setTimeout(600_000);
   const all = await cast();
   const { project } = await trialProject(all, "draft");
   const kept = await store.contents.keep(
@@ -295,7 +297,7 @@ test("every page and file is read by those whom the table names, and by nobody e
   };
   const wrong: string[] = [];
   let asked = 0;
-  for (const { address, asks, part } of doors) {
+  for (const { address, asks, part, takes } of doors) {
     if (asks === "nothing") continue;
     let at = 0;
     const path = address.replaceAll("[]", () => ids[address]?.[at++] ?? "none");
@@ -303,11 +305,16 @@ test("every page and file is read by those whom the table names, and by nobody e
       const expected = may(who, asks) || (who === "public link" && (part !== undefined || address === "/project/[]"));
       const answer = await fetch(`${sharedAddress}${path}${query[address] ?? ""}`, {
         redirect: "manual",
-        headers: { cookie: cookieOf(all, who, project) },
+        headers: {
+          cookie: cookieOf(all, who, project),
+          ...(takes ? { origin: sharedAddress, "x-file-name": "report.pdf" } : {}),
+        },
+        ...(takes ? { method: "POST", body: new Blob([new Uint8Array(pdf())]) } : {}),
       });
       await answer.arrayBuffer();
       asked += 1;
-      const isGiven = answer.status === 200 || (answer.status >= 300 && answer.status < 400 && !leadsToSignIn(answer));
+      const isLed = answer.status >= 300 && answer.status < 400 && !leadsToSignIn(answer);
+      const isGiven = answer.status === 200 || isLed;
       if (isGiven !== expected)
         wrong.push(`${who}: ${path} answered ${answer.status}, expected ${expected ? "to be given" : "not to be"}`);
     }
@@ -340,6 +347,7 @@ function idsIn(address: string, project: string, paper: string): readonly string
 }
 
 test("every action is done for those whom the table names, and for nobody else", async () => {
+  test.setTimeout(600_000);
   const all = await cast();
   const cases = actionCases(editorOf);
   const tried = new Set(Object.keys(cases).map((key) => key.replace(/ \(.*$/, "")));

@@ -2,7 +2,7 @@ import { documentSchemas, projectRules } from "#lib/evaluation";
 import { openPeople, openStore, type People, type Store } from "#lib/store";
 import { sharedAddress, sharedSecret } from "./shared-server";
 
-export function sharedFolder(): string {
+function sharedFolder(): string {
   const folder = process.env.EVENFIELD_JOURNEYS_DATA;
   if (!folder) throw new Error("EVENFIELD_JOURNEYS_DATA names no folder; run journeys by npm run test:journeys.");
   return `${folder}-shared`;
@@ -22,7 +22,7 @@ export type Came = Readonly<{ id: string; name: string; cookie: string }>;
 export const aPassword = "clover meadow anvil tide";
 
 /** Somebody who follows a link and is signed in, as a browser would be. */
-export async function cameIn(
+async function cameIn(
   people: People,
   token: string,
   said: Partial<Record<"name" | "email" | "organisation", string>> = {},

@@ -3,6 +3,7 @@ import { startProxy } from "../faults/proxy";
 import { backupContract } from "./backup-contract";
 import { contentsContract } from "./contents-contract";
 import { storeContract } from "./contract";
+import { peopleContract } from "./people-contract";
 import { type Cluster, postgresPrograms, query, startCluster } from "./postgres-cluster";
 import { sqliteTrials } from "./sqlite-trial";
 import { ada, bid, type Trial, withProject } from "./trial";
@@ -74,5 +75,6 @@ describe.skipIf(programs === null)("the store over PostgreSQL", { timeout: 120_0
   storeContract(postgresTrial);
   contentsContract(postgresTrial);
   describe("a backup", () => backupContract(postgresTrial, postgresTrial));
+  describe("people", () => peopleContract(postgresTrial, sqliteTrials()));
   describe("a backup of SQLite", () => backupContract(sqliteTrials(), postgresTrial));
 });

@@ -6,6 +6,7 @@ import { openSqlite } from "../../lib/store/sqlite";
 import { backupContract } from "./backup-contract";
 import { contentsContract } from "./contents-contract";
 import { storeContract } from "./contract";
+import { peopleContract } from "./people-contract";
 import { sqliteTrials } from "./sqlite-trial";
 import { open } from "./trial";
 
@@ -15,6 +16,7 @@ describe("the store over SQLite", { timeout: 120_000 }, () => {
   storeContract(sqliteTrial);
   contentsContract(sqliteTrial);
   describe("a backup", () => backupContract(sqliteTrial, sqliteTrial));
+  describe("people", () => peopleContract(sqliteTrial, sqliteTrial));
 
   test("keeps its one file in a folder that it makes", async () => {
     const { location } = await sqliteTrial();

@@ -18,7 +18,7 @@ export const schemas = {
   attachment: z.strictObject({ name: z.string(), sha256: z.string(), bytes: z.number() }),
   specification: z.strictObject({ number: z.string() }),
   issue: z.strictObject({ text: z.string() }),
-  people: z.strictObject({ names: z.array(z.string()) }),
+  people: z.looseObject({}),
   procedure: z.strictObject({ stage: z.string() }),
   committee: z.strictObject({ agreed: z.string() }),
   scoresheet: z.strictObject({ scores: z.string() }),

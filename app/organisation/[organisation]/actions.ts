@@ -49,6 +49,11 @@ export async function invite(organisation: string, _before: Reply, form: FormDat
       return notDone(sentences["not-allowed"], form);
     case "already-here":
       return notDone(`${outcome.person.name} is a member already, under this address.`, form);
+    case "not-here-yet":
+      return notDone(
+        "Another organisation on this server invited this address, and nobody has come in by that invitation yet. Invite them once they have.",
+        form,
+      );
     case "joined":
       return done(`${outcome.person.name} signs in here already and now belongs to this organisation too.`);
     case "invited": {
