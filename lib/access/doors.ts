@@ -77,7 +77,7 @@ export const doors: readonly Door[] = [
   read("field-tests/[]"),
   read("field-tests/[]/on-the-field"),
   read("field-tests/trace"),
-  read("field-tests/worker"),
+  { address: "/project/[]/field-tests/worker", asks: "nothing" }, // a script that is the same everywhere
   read("hardness", "hardness"),
   read("infill", "infill"),
   read("levelling"),
@@ -178,6 +178,7 @@ export const actions: Readonly<Record<string, Asks>> = {
   removeCampaign: "keep-papers",
   restoreCampaign: "keep-papers",
   bidsOfProject: "read",
+  otherProjects: "sign-in",
   giveOut: "set-criteria",
   makeRegister: "keep-papers",
   addLine: "keep-papers",

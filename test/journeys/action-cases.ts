@@ -211,6 +211,10 @@ export const actionCases = (editorOf: (came: Came) => Editor): Readonly<Record<s
     ...{ stage: "draft", effect: "answer", from: "specification/competition" },
     args: async ({ project }) => [project, project],
   },
+  otherProjects: {
+    ...{ stage: "draft", effect: "answer", from: "specification/competition" },
+    args: async ({ project }) => [project, ""],
+  },
   giveOut: {
     ...{ stage: "draft", effect: "record", from: "specification/versions" },
     args: async (trial) => [

@@ -6,6 +6,7 @@ import { demonstration, expect, test } from "./fixtures";
 const pages = [
   "/",
   "/no-such-page",
+  "/access",
   "project",
   "project/brief",
   "project/requirements",
@@ -17,6 +18,7 @@ const pages = [
   "project/specification/versions",
   "project/procedure",
   "project/procedure/people",
+  "project/procedure/released",
   "project/procedure/amend/requirements",
   "project/bids",
   "project/bids/bid-a",

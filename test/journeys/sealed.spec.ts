@@ -77,6 +77,7 @@ const addresses: Readonly<Record<string, readonly string[]>> = {
   "procedure/page.tsx": ["procedure"],
   "procedure/amend/[document]/page.tsx": ["procedure/amend/requirements", "procedure/amend/brief"],
   "procedure/people/page.tsx": ["procedure/people"],
+  "procedure/released/page.tsx": ["procedure/released"],
   "promised/page.tsx": ["promised"],
   "promised/files/[name]/route.ts": ["promised/files/promised.csv", "promised/files/closeout-facts.docx"],
   "recommendation/page.tsx": ["recommendation"],

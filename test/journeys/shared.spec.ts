@@ -112,6 +112,7 @@ test("the first owner comes in by the link of the log; an invited evaluator scor
   await done(made.id, choosePrices("sealed"), dana);
   await done(made.id, moveStage(editorOf(dana), { stage: "frozen", note: "", bid: "" }), dana);
   await evaluator.goto(`/project/${made.id}/committee/scoresheet`);
+  await evaluator.getByLabel("Your statement").selectOption("none");
   await evaluator.getByLabel(/^Level, “Plan for care”, bid A/).selectOption("level-3");
   await expect(evaluator.locator('[role="status"][data-saving]')).toHaveText(/^Saved at /);
 
@@ -328,6 +329,7 @@ const leadsToSignIn = (answer: Response): boolean => /\/sign-in/.test(answer.hea
 /** What a door needs besides its address. */
 const query: Readonly<Record<string, string>> = {
   "/project/[]/recommendation/paper": "?as=pdf",
+  "/project/[]/side-by-side/behind": "?row=derived.infill-components&bid=bid-a",
 };
 
 function idsIn(address: string, project: string, paper: string): readonly string[] {
@@ -339,7 +341,7 @@ function idsIn(address: string, project: string, paper: string): readonly string
     amend: "brief",
     lines: "pile-height-data",
     substitutions: "lighter-infill",
-    files: address.includes("promised") ? "promised.csv" : "section.docx",
+    files: address.includes("promised") ? "promised.csv" : "draft.docx",
   };
   const parts = address.split("/");
   const before = parts[parts.lastIndexOf("[]") - 1] ?? "";
