@@ -154,7 +154,7 @@ export const actions: Readonly<Record<string, Asks>> = {
   keepAmendment: "read",
   recordAmendment: "freeze-and-amend",
   sayWhoIsHere: "nothing",
-  keepSheet: "score",
+  keepSheet: "read",
   handIn: "score",
   openAllSheets: "agree",
   readForm: "read",

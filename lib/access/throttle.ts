@@ -1,5 +1,5 @@
 /** Failed attempts that anybody may make before they have to wait. */
-export const attemptsAllowed = 5;
+const attemptsAllowed = 5;
 
 const firstWait = 30;
 const longestWait = 15 * 60;

@@ -1,4 +1,5 @@
 import ExcelJS from "exceljs";
+import { firstOrganisation } from "#lib/store";
 import demonstration from "../../app/_demo/demonstration-project.json" with { type: "json" };
 import { pdf } from "../attachment/small-files";
 import { onePrice, ratedFile, sheetOf } from "../evaluation/procedure/rated-project";
@@ -15,6 +16,8 @@ export type ActionCase = Readonly<{
   /** How far the project has come: a draft, frozen with sealed prices, or with all scoresheets handed in. */
   stage: "draft" | "frozen" | "sheets-in";
   effect: Effect;
+  /** What an answer shows that was given; for the effect “answer”. */
+  shows?: RegExp;
   /** The page that it is called from, within the project; "/" where it belongs to none. */
   from: string;
   args: (trial: Trial, asker: Came | null) => Promise<readonly unknown[]>;
@@ -114,26 +117,34 @@ const projectFile = () => new File([JSON.stringify(demonstration)], "field.json"
 
 /** One case or more for each server action; a new action needs one. The key is its name, with a variant in brackets. */
 export const actionCases = (editorOf: (came: Came) => Editor): Readonly<Record<string, ActionCase>> => ({
-  openDemo: { stage: "draft", effect: "project", from: "/", args: async () => [form({})] },
+  openDemo: {
+    stage: "draft",
+    effect: "project",
+    from: "/",
+    args: async () => [form({ organisation: firstOrganisation })],
+  },
   startProject: {
     ...{ stage: "draft", effect: "project", from: "/" },
-    args: async () => [{ name: "", owner: "", problem: "" }, form({ name: "Begun", owner: "A district" })],
+    args: async () => [
+      { name: "", owner: "", problem: "" },
+      form({ name: "Begun", owner: "A district", organisation: firstOrganisation }),
+    ],
   },
   importProject: {
     ...{ stage: "draft", effect: "project", from: "/" },
-    args: async () => [{ problem: "" }, form({ file: projectFile() })],
+    args: async () => [{ problem: "" }, form({ file: projectFile(), organisation: firstOrganisation })],
   },
   discardDraft: {
-    ...{ stage: "draft", effect: "answer", from: "brief" },
-    args: async ({ project }) => [{ project, kind: "brief", id: "brief" }],
+    ...{ stage: "draft", effect: "draft", from: "brief" },
+    args: async ({ project, store }, asker) => {
+      const place = { project, kind: "brief", id: "brief" } as const;
+      if (asker !== null) await store.drafts.keep({ ...place, version: 1 }, ratedFile.brief, editorOf(asker));
+      return [place];
+    },
   },
   "moveToStage (to frozen)": {
     ...{ stage: "draft", effect: "record", from: "procedure" },
     args: async ({ project }) => [project, nothing, form({ stage: "frozen", note: "", bid: "" })],
-  },
-  "moveToStage (afterwards)": {
-    ...{ stage: "frozen", effect: "record", from: "procedure" },
-    args: async ({ project }) => [project, nothing, form({ stage: "prices-open", note: "", bid: "" })],
   },
   choosePricesAreSealed: {
     ...{ stage: "draft", effect: "record", from: "procedure" },
@@ -168,7 +179,7 @@ export const actionCases = (editorOf: (came: Came) => Editor): Readonly<Record<s
     args: async ({ project }) => [project, nothing, form({})],
   },
   readForm: {
-    ...{ stage: "draft", effect: "answer", from: "bid-form/import" },
+    ...{ stage: "draft", effect: "answer", shows: /"kind":"read"/, from: "bid-form/import" },
     args: async (trial) => [
       { project: trial.project, bid: null },
       { kind: "nothing" },
@@ -194,7 +205,7 @@ export const actionCases = (editorOf: (came: Came) => Editor): Readonly<Record<s
     ]),
   ),
   addFilledBid: {
-    ...{ stage: "draft", effect: "record", from: "bids" },
+    ...{ stage: "draft", effect: "record", from: "bid-form/import" },
     args: async ({ project }) => [project, { ...ratedFile.bids[0], id: undefined, bidder: "Bidder by form" }],
   },
   addCampaign: {
@@ -208,11 +219,11 @@ export const actionCases = (editorOf: (came: Came) => Editor): Readonly<Record<s
   removeCampaign: removal("campaign", "campaign", "yearly-2030", "field-tests"),
   restoreCampaign: restoration("campaign", "campaign", "yearly-2030", "field-tests", editorOf),
   bidsOfProject: {
-    ...{ stage: "draft", effect: "answer", from: "specification/competition" },
+    ...{ stage: "draft", effect: "answer", shows: /earlier-bid/, from: "specification/competition" },
     args: async ({ project }) => [project, project],
   },
   otherProjects: {
-    ...{ stage: "draft", effect: "answer", from: "specification/competition" },
+    ...{ stage: "draft", effect: "answer", shows: /"more":/, from: "specification/competition" },
     args: async ({ project }) => [project, ""],
   },
   giveOut: {

@@ -12,6 +12,12 @@ const ids = new Map(Object.entries(manifest.node).map(([id, { exportedName }]) =
 /** The names of all actions of this build. */
 export const builtActions: readonly string[] = [...ids.keys()].toSorted();
 
+/** React reads a text that begins with “$” as a reference, unless it begins with two. */
+const escaped = (value: unknown): unknown =>
+  JSON.parse(JSON.stringify(value ?? null), (_, held) =>
+    typeof held === "string" && held.startsWith("$") ? `$${held}` : held,
+  );
+
 /**
  * Calls a server action as a page would, without a page: arguments in the form that React sends them, a form among them
  * by its fields. Redirects are not followed.
@@ -20,14 +26,15 @@ export async function askAction(
   name: string,
   args: readonly unknown[],
   { cookie, from }: Readonly<{ cookie: string; from: string }>,
-): Promise<Readonly<{ status: number; text: string }>> {
+): Promise<Readonly<{ status: number; text: string; ledTo: string }>> {
   const id = ids.get(name);
   if (id === undefined) throw new RangeError(`no action ${name}`);
   const body = new FormData();
   const root = args.map((arg, index) => {
-    if (!(arg instanceof FormData)) return arg;
-    for (const [field, value] of arg.entries()) body.append(`${index + 1}_${field}`, value);
-    return `$K${(index + 1).toString(16)}`;
+    if (!(arg instanceof FormData)) return escaped(arg);
+    const form = (index + 1).toString(16);
+    for (const [field, value] of arg.entries()) body.append(`_${form}_${field}`, value);
+    return `$K${form}`;
   });
   body.append("0", JSON.stringify(root));
   const answer = await fetch(`${sharedAddress}${from}`, {
@@ -39,5 +46,6 @@ export async function askAction(
       ...(cookie === "" ? {} : { cookie }),
     },
   });
-  return { status: answer.status, text: await answer.text() };
+  const ledTo = answer.headers.get("x-action-redirect") ?? answer.headers.get("location") ?? "";
+  return { status: answer.status, text: await answer.text(), ledTo };
 }
