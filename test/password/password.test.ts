@@ -29,7 +29,7 @@ describe("a password", () => {
   ])("“%s” does not: %s", (password, why) => expect(kind(password)).toBe(why));
 
   test("counts characters as people do and not bytes", () => {
-    expect(kind("é".repeat(3) + "ab cd ef")).toBe("too-short");
+    expect(kind("éééab cd ef")).toBe("too-short");
     expect(kind("ééé ab cd efg")).toBeNull();
   });
 
