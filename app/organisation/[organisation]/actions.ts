@@ -63,9 +63,11 @@ export async function invite(organisation: string, _before: Reply, form: FormDat
         subject: "An invitation to Evenfield",
         text: `${outcome.person.name},\n\n${by.name} invites you to work on synthetic-turf projects in Evenfield. Choose a password here within a week:\n\n${link}\n`,
       });
-      const sent = isSent ? "The invitation was sent. It is also this link" : "Give this link to";
+      const once = "it serves once, within a week:";
       return done(
-        `${sent} ${isSent ? "" : `${outcome.person.name} `}and to nobody else; it serves once, within a week:`,
+        isSent
+          ? `The invitation was sent. It is also this link, for ${outcome.person.name} alone; ${once}`
+          : `Give this link to ${outcome.person.name} alone; ${once}`,
         link,
       );
     }
@@ -83,7 +85,7 @@ export async function newPasswordLink(
   const outcome = await (await people()).organisations.newPassword(id.parse(organisation), id.parse(person), by.id);
   if (outcome.kind === "link")
     return done(
-      `Give this link to ${outcome.person.name} and to nobody else; it serves once, within an hour:`,
+      `Give this link to ${outcome.person.name} alone; it serves once, within an hour:`,
       linkTo(outcome.token),
     );
   if (outcome.kind === "done") throw new Error("a link that was not made");

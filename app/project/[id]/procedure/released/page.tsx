@@ -33,8 +33,9 @@ export default async function ReleasedPage({ params }: PageProps<"/project/[id]/
       />
       {installation().mode === "local" ? (
         <p>
-          Evenfield runs on this one computer, where nobody else can follow a link. On a server on which people sign in,
-          parts of a project are released here. To hand something out now, print a page or save the paper for the board.
+          Evenfield runs on this one computer, where no other person can follow a link. On a server on which people sign
+          in, parts of a project are released here. To hand something out now, print a page or save the paper for the
+          board.
         </p>
       ) : (
         <>
