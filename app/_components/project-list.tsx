@@ -39,7 +39,7 @@ export async function ProjectList({ asked: { search, after }, none }: { asked: P
     <>
       <search>
         <form action="/" className={styles.find}>
-          <label htmlFor="project-search">Find a project by its name or owner</label>
+          <label htmlFor="project-search">Find a project</label>
           <span className={styles.entry}>
             <input id="project-search" type="search" name="search" defaultValue={search} maxLength={200} />
             <button type="submit">Find</button>

@@ -24,7 +24,7 @@ test("somebody finds one project of many, by keyboard, without script too, and g
   }
   try {
     await page.goto("/");
-    const search = page.getByRole("searchbox", { name: "Find a project by its name or owner" });
+    const search = page.getByRole("searchbox", { name: "Find a project" });
     await search.fill("quarry SENAL");
     await search.press("Enter");
     const list = page.getByRole("region", { name: "Projects on this computer" });
