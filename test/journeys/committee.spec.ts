@@ -82,6 +82,7 @@ async function comment(page: Page, letter: string, words: string): Promise<void>
 
 /** Pages that look otherwise in the middle of a procedure than in a draft: axe, and 320 CSS pixels. */
 async function looksWell(page: Page): Promise<void> {
+  await expect(page).toHaveTitle(/\S/); // it may come a moment after the page
   expect(await axeFindings(page, (axe) => axe.withTags(standards)), page.url()).toEqual([]);
   const size = page.viewportSize() ?? { width: 1280, height: 720 };
   await page.setViewportSize({ width: 320, height: 640 });

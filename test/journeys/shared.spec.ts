@@ -115,7 +115,7 @@ test("the first owner comes in by the link of the log; an invited evaluator scor
   await evaluator.goto(`/project/${made.id}/committee/scoresheet`);
   await evaluator.getByLabel("Your statement").selectOption("none");
   await evaluator.getByLabel(/^Level, “Plan for care”, bid A/).selectOption("level-3");
-  await expect(evaluator.locator('[role="status"][data-saving]')).toHaveText(/^Saved at /);
+  await expect(evaluator.locator('[role="status"][data-saving]')).toHaveText(/^Kept at /);
 
   await evaluator.goto("/account");
   await looksWell(evaluator);
