@@ -84,14 +84,15 @@ const newProject = z.object({
   owner: z.string().trim().min(1, "Name the owner.").max(200, "Expected an owner of at most 200 characters."),
 });
 
-export type StartOutcome = Readonly<{ name: string; owner: string; problem: string }>;
+export type StartOutcome = Readonly<{ name: string; owner: string; organisation: string; problem: string }>;
 
 export async function startProject(_before: StartOutcome, form: FormData): Promise<StartOutcome> {
-  const typed = { name: String(form.get("name") ?? ""), owner: String(form.get("owner") ?? "") };
+  const organisation = organisationIn(form);
+  const typed = { name: String(form.get("name") ?? ""), owner: String(form.get("owner") ?? ""), organisation };
   const parsed = newProject.safeParse(typed);
   if (!parsed.success) return { ...typed, problem: parsed.error.issues.map(({ message }) => message).join(" ") };
   const baseDate = plainDate(new Date().toISOString().slice(0, 10));
-  const kept = await keep(startingProject({ ...parsed.data, baseDate }), "own", organisationIn(form));
+  const kept = await keep(startingProject({ ...parsed.data, baseDate }), "own", organisation);
   if ("problem" in kept) return { ...typed, problem: kept.problem };
   redirect(`${kept.address}/brief`);
 }

@@ -7,9 +7,9 @@ export default function NotFound() {
   return (
     <main id="main" className="plain-page">
       <h1>There is no such page</h1>
-      <p>The address may be mistyped, or what stood here was removed.</p>
+      <p>The address may be mistyped, what stood here was removed, or it is not open to you.</p>
       <p>
-        <Link href="/">All projects on this computer</Link>
+        <Link href="/">All projects</Link>
       </p>
     </main>
   );

@@ -46,7 +46,6 @@ export default async function Home({ searchParams }: PageProps<"/">) {
           </section>
         </div>
       )}
-      {asker.kind === "person" ? <Belongings who={asker} /> : null}
       <section aria-labelledby="projects">
         <h2 id="projects">{asker.kind === "local" ? "Projects on this computer" : "Your projects"}</h2>
         <ProjectList
@@ -58,6 +57,7 @@ export default async function Home({ searchParams }: PageProps<"/">) {
           }
         />
       </section>
+      {asker.kind === "person" ? <Belongings who={asker} /> : null}
     </main>
   );
 }

@@ -3,10 +3,8 @@ import { installationFrom } from "#lib/installation";
 
 const read = installationFrom(process.env);
 if (read.ok) {
-  const { mode, listen } = read.value;
-  console.log(
-    JSON.stringify({ mode, ...listen, ...(read.value.mode === "shared" ? { address: read.value.address } : {}) }),
-  );
+  const { listen } = read.value;
+  console.log(JSON.stringify({ ...listen, ...(read.value.mode === "shared" ? { address: read.value.address } : {}) }));
 } else {
   for (const { sentence } of read.problem) console.error(sentence);
   process.exitCode = 1;

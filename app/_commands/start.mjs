@@ -41,7 +41,7 @@ function run(what, args) {
 
 /**
  * Where to listen, once the settings are looked at; all that is the matter with them is told at once.
- * @returns {Promise<{ mode: string, host: string, port: number, address?: string }>}
+ * @returns {Promise<{ host: string, port: number, address?: string }>}
  */
 function checkedSettings() {
   return new Promise((resolve, reject) => {

@@ -2,12 +2,13 @@
 import { useActionState, useEffect, useId, useRef } from "react";
 import styles from "./reply-form.module.css";
 
-/** What a form came to. `typed` comes back so that nothing has to be typed twice; passwords never do. */
+/** What a form came to. What was typed and chosen comes back, so that nothing has to be typed twice; passwords never do. */
 export type Reply = Readonly<{
   problem: string;
   done: string;
   /** A link to be given to somebody, shown once. */
   link: string;
+  /** By field; several values of one field as lines. */
   typed: Readonly<Record<string, string>>;
 }>;
 
@@ -23,6 +24,16 @@ export type AskedField = Readonly<{
   isOptional?: true;
 }>;
 
+/** One or several of a few things; what was chosen comes back where something else is amiss. */
+export type AskedChoice = Readonly<{
+  name: string;
+  legend: string;
+  choose: "one" | "several";
+  choices: readonly Readonly<{ value: string; label: string }>[];
+  /** What is chosen at first. */
+  chosen?: string;
+}>;
+
 const nothingYet: Reply = { problem: "", done: "", link: "", typed: {} };
 
 /** A form that is sent once and answered in place. */
@@ -31,8 +42,8 @@ export function ReplyForm({
   label,
   button,
   fields,
+  choice,
   isPlain = false,
-  children,
 }: {
   action: (before: Reply, form: FormData) => Promise<Reply>;
   label: string;
@@ -40,7 +51,7 @@ export function ReplyForm({
   fields: readonly AskedField[];
   /** A button alone, such as in a row of a table. */
   isPlain?: boolean;
-  children?: React.ReactNode;
+  choice?: AskedChoice;
 }) {
   const [reply, send, pending] = useActionState(action, nothingYet);
   const id = useId();
@@ -72,7 +83,7 @@ export function ReplyForm({
           </div>
         ),
       )}
-      {children}
+      {choice === undefined ? null : <Choice asked={choice} typed={reply.typed[choice.name]} />}
       <button type="submit" className={isPlain ? "plain" : "primary"} aria-disabled={pending}>
         {button}
       </button>
@@ -96,5 +107,26 @@ export function ReplyForm({
         </div>
       )}
     </form>
+  );
+}
+
+function Choice({ asked, typed }: { asked: AskedChoice; typed: string | undefined }) {
+  const { name, legend, choose, choices, chosen = "" } = asked;
+  const held = (typed ?? chosen).split("\n");
+  return (
+    <fieldset className={styles.choice}>
+      <legend>{legend}</legend>
+      {choices.map(({ value, label }) => (
+        <label key={value}>
+          <input
+            type={choose === "one" ? "radio" : "checkbox"}
+            name={name}
+            value={value}
+            defaultChecked={held.includes(value)}
+          />{" "}
+          {label}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -12,7 +12,7 @@ export async function sendMail(letter: Readonly<{ to: string; subject: string; t
   if (installed.mode === "local" || installed.mail === null) return false;
   const { url, from } = installed.mail;
   try {
-    const post = createTransport(url, { from, connectionTimeout: patience, socketTimeout: patience } as never);
+    const post = createTransport({ url, connectionTimeout: patience, socketTimeout: patience });
     await post.sendMail({ from, ...letter });
     return true;
   } catch (problem) {

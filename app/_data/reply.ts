@@ -1,14 +1,13 @@
 import type { z } from "zod";
 import type { Reply } from "../_components/reply-form";
 
-/** The texts of a form, without what is secret. */
+/** The texts of a form, without what is secret; several of one name as lines. */
 function typedIn(form: FormData): Readonly<Record<string, string>> {
-  return Object.fromEntries(
-    [...form.entries()].flatMap(([name, value]) =>
-      typeof value === "string" && !/password/i.test(name) && !name.startsWith("$") ? [[name, value]] : [],
-    ),
-  );
+  const names = [...new Set(form.keys())].filter((name) => !/password/i.test(name) && !name.startsWith("$"));
+  return Object.fromEntries(names.map((name) => [name, form.getAll(name).filter(isText).join("\n")]));
 }
+
+const isText = (value: FormDataEntryValue): value is string => typeof value === "string";
 
 /** A text of a form; empty where it is missing. */
 export const textIn = (form: FormData, name: string): string => {

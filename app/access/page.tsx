@@ -1,14 +1,13 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { type Asks, actions, doors } from "#lib/access";
-import { type ActId, actLabels, type RoleId, roles } from "#lib/people";
+import { type ActId, actLabels } from "#lib/people";
 import { releaseParts } from "#lib/release";
+import { RolesTable } from "../_components/roles-table";
 import { Scroller } from "../_components/scroller";
 import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Who may do what" };
-
-const roleIds = Object.keys(roles) as RoleId[];
 
 /** In words, for what is no act of a role. */
 const otherWords: Readonly<Record<Exclude<Asks, ActId>, string>> = {
@@ -36,31 +35,7 @@ export default function AccessPage() {
       </p>
       <section aria-labelledby="roles">
         <h2 id="roles">What each role lets somebody do in a project</h2>
-        <Scroller label="What each role lets somebody do">
-          <table>
-            <caption className="visually-hidden">What each role lets somebody do</caption>
-            <thead>
-              <tr>
-                <th scope="col">May</th>
-                {roleIds.map((role) => (
-                  <th key={role} scope="col">
-                    {roles[role].label}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {Object.entries(actLabels).map(([act, label]) => (
-                <tr key={act}>
-                  <th scope="row">{label}</th>
-                  {roleIds.map((role) => (
-                    <td key={role}>{roles[role].acts.some((one) => one === act) ? "yes" : "–"}</td>
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </Scroller>
+        <RolesTable />
       </section>
       <section aria-labelledby="pages">
         <h2 id="pages">Who reads which page and file</h2>
@@ -92,7 +67,8 @@ export default function AccessPage() {
         <p>
           Every action is refused to whoever can’t read the project. One that writes a document takes what the role has
           to allow for its kind; the rules of the procedure hold besides, such as that criteria stay as they were
-          frozen.
+          frozen. Actions stand here under the names that the program has for them, so that its tests can be held
+          against this table.
         </p>
         <Scroller label="Actions">
           <table>

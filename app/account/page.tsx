@@ -5,19 +5,13 @@ import { ReplyForm } from "../_components/reply-form";
 import { Scroller } from "../_components/scroller";
 import { SignedInLine } from "../_components/signed-in-line";
 import { currentPerson, people } from "../_data/asker";
+import { browserName } from "./_browser-name";
 import { changePassword, endSignIn } from "./actions";
 
 export const metadata: Metadata = { title: "Your account" };
 
 const dayAndTime = (at: string): string =>
   new Date(at).toLocaleString("en-US", { dateStyle: "medium", timeStyle: "short", timeZone: "UTC" });
-
-/** A browser by its own word, short enough to be told apart from others. */
-function browserName(agent: string): string {
-  const browser = /(Firefox|Edg|OPR|Chrome|Safari)\//.exec(agent)?.[1] ?? "";
-  const system = /(Windows|Android|iPhone|iPad|Mac OS X|Linux)/.exec(agent)?.[1] ?? "";
-  return [browser === "Edg" ? "Edge" : browser, system].filter((word) => word !== "").join(" on ") || "Unknown browser";
-}
 
 export default async function AccountPage() {
   const who = await currentPerson();

@@ -44,7 +44,7 @@ export function killTrial(plan: KillPlan): void {
   }, 120_000);
   afterAll(() => cluster?.stop(), 120_000);
 
-  /** One trial; `database` says what stands in the way of it. */
+  /** One trial; it is left out where something that it needs is not there. */
   const trial = (
     name: string,
     what: string,

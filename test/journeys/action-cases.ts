@@ -126,7 +126,7 @@ export const actionCases = (editorOf: (came: Came) => Editor): Readonly<Record<s
   startProject: {
     ...{ stage: "draft", effect: "project", from: "/" },
     args: async () => [
-      { name: "", owner: "", problem: "" },
+      { name: "", owner: "", organisation: "", problem: "" },
       form({ name: "Begun", owner: "A district", organisation: firstOrganisation }),
     ],
   },

@@ -59,6 +59,44 @@ export function peopleContract(trial: () => Promise<Trial>, elsewhere: () => Pro
     await database.close();
   });
 
+  test("what was there before belongs to the first organisation, and lists of people can be asked", async () => {
+    const { location: earlier } = await elsewhere();
+    const before = await openDatabase(earlier, "0003-drafts-by-id-persons-in-record-seals");
+    const by = { created_at: "", created_by: "Ada", changed_at: "", changed_by: "Ada", removed_at: null };
+    const project = { id: "old", name: "Old", owner: "O", origin: "own", ...by, head_seq: 0, head_hash: "" };
+    const list = JSON.stringify({ people: [{ id: "eve-okoro" }, { id: "sam-lind" }] });
+    const document = {
+      project_id: "old",
+      kind: "people",
+      id: "people",
+      version: 1,
+      format: 1,
+      position: 0,
+      body: list,
+    };
+    await before.change(async (transaction) => {
+      await transaction
+        .insertInto("project")
+        .values(project as never)
+        .execute();
+      await transaction
+        .insertInto("document")
+        .values({ ...document, updated_at: "", updated_by: "Ada", removed_at: null } as never)
+        .execute();
+    });
+    await before.close();
+    const after = await openDatabase(earlier);
+    const listed = await after.whole.selectFrom("project_person").selectAll().orderBy("person_id").execute();
+    expect(listed.map(({ project_id, person_id }) => [project_id, person_id])).toEqual([
+      ["old", "eve-okoro"],
+      ["old", "sam-lind"],
+    ]);
+    expect(await after.whole.selectFrom("project").select("organisation_id").execute()).toEqual([
+      { organisation_id: "first" },
+    ]);
+    await after.close();
+  });
+
   test("the first owner comes in once, by the last link, within a day", async () => {
     const earlier = (await people.accounts.firstOwnerToken()) ?? "";
     const token = (await people.accounts.firstOwnerToken()) ?? "";

@@ -25,6 +25,12 @@ const sentences: Readonly<Record<Exclude<MemberOutcome["kind"], "done">, string>
     "This person belongs to another organisation too, which a link would open as well. They ask for a new password themselves, at the page for signing in.",
 };
 
+/** What became of a change, as whoever asked is answered; the page shows it. */
+function answered(organisation: string, outcome: MemberOutcome, sentence: string, form: FormData): Reply {
+  revalidatePath(`/organisation/${organisation}`);
+  return outcome.kind === "done" ? done(sentence) : notDone(sentences[outcome.kind], form);
+}
+
 const linkTo = (token: string): string => {
   const installed = installation();
   return `${installed.mode === "shared" ? installed.address : ""}/come-in/${token}`;
@@ -102,8 +108,7 @@ export async function setMemberRole(
   const { person: by } = await currentPerson();
   const { organisations } = await people();
   const outcome = await organisations.setRole(id.parse(organisation), id.parse(person), role.parse(wanted), by.id);
-  revalidatePath(`/organisation/${organisation}`);
-  return outcome.kind === "done" ? done("Changed.") : notDone(sentences[outcome.kind], form);
+  return answered(organisation, outcome, "Changed.", form);
 }
 
 /** Takes somebody out of the organisation at once. */
@@ -115,8 +120,7 @@ export async function endMembership(
 ): Promise<Reply> {
   const { person: by } = await currentPerson();
   const outcome = await (await people()).organisations.end(id.parse(organisation), id.parse(person), by.id);
-  revalidatePath(`/organisation/${organisation}`);
-  return outcome.kind === "done" ? done("No longer a member.") : notDone(sentences[outcome.kind], form);
+  return answered(organisation, outcome, "No longer a member.", form);
 }
 
 export async function renameOrganisation(organisation: string, _before: Reply, form: FormData): Promise<Reply> {
@@ -124,8 +128,7 @@ export async function renameOrganisation(organisation: string, _before: Reply, f
   const name = organisationName.safeParse(textIn(form, "name"));
   if (!name.success) return notDone(problemsOf(name.error), form);
   const outcome = await (await people()).organisations.rename(id.parse(organisation), name.data, by.id);
-  revalidatePath(`/organisation/${organisation}`);
-  return outcome.kind === "done" ? done("Renamed.") : notDone(sentences[outcome.kind], form);
+  return answered(organisation, outcome, "Renamed.", form);
 }
 
 /** Adds another owner to this server; whoever administers the first organisation may. */

@@ -76,17 +76,14 @@ export default async function OrganisationPage({ params }: PageProps<"/organisat
               { name: "name", label: "Name", hint: "As it shall stand in the record.", longest: 80 },
               { name: "email", label: "Address of mail", type: "email", longest: 254 },
             ]}
-          >
-            <fieldset className={styles.role}>
-              <legend>The person is</legend>
-              <label>
-                <input type="radio" name="role" value="member" defaultChecked /> a member
-              </label>
-              <label>
-                <input type="radio" name="role" value="administrator" /> an administrator
-              </label>
-            </fieldset>
-          </ReplyForm>
+            choice={{
+              ...{ name: "role", legend: "The person is", choose: "one", chosen: "member" },
+              choices: [
+                { value: "member", label: "a member" },
+                { value: "administrator", label: "an administrator" },
+              ],
+            }}
+          />
         </section>
       ) : null}
       {administers ? (

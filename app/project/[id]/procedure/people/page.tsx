@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { localEditor } from "#lib/access";
-import { type ActId, actLabels, type PeopleText, roles } from "#lib/people";
+import type { PeopleText } from "#lib/people";
 import { PageHead } from "../../../../_components/page-head";
-import { Scroller } from "../../../../_components/scroller";
+import { RolesTable } from "../../../../_components/roles-table";
 import { currentAsker, people } from "../../../../_data/asker";
 import { draftOf } from "../../../../_data/draft-of";
 import { currentEditor } from "../../../../_data/editor";
@@ -76,40 +76,12 @@ export default async function PeoplePage({ params }: PageProps<"/project/[id]/pr
       <section aria-labelledby="roles">
         <h2 id="roles">What each role may do</h2>
         <RolesTable />
+        <p className="screen-only">
+          <Link href="/access" prefetch={false}>
+            Who reads and does what, page by page
+          </Link>
+        </p>
       </section>
     </>
-  );
-}
-
-/** The table that the rules go by, printed. */
-function RolesTable() {
-  const all = Object.values(roles);
-  const acts = Object.entries(actLabels) as [ActId, string][];
-  return (
-    <Scroller label="Roles and what they may do">
-      <table>
-        <caption className="visually-hidden">Roles and what they may do</caption>
-        <thead>
-          <tr>
-            <th scope="col">May</th>
-            {all.map(({ label }) => (
-              <th key={label} scope="col">
-                {label}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {acts.map(([act, label]) => (
-            <tr key={act}>
-              <th scope="row">{label}</th>
-              {all.map((role) => (
-                <td key={role.label}>{role.acts.includes(act) ? "yes" : "–"}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </Scroller>
   );
 }

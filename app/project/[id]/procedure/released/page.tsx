@@ -9,7 +9,6 @@ import { currentActor } from "../../../../_data/actor";
 import { installation } from "../../../../_data/installation";
 import { loadProject } from "../../../../_data/load-project";
 import { releaseToPublic, takeBackRelease } from "./actions";
-import styles from "./page.module.css";
 
 export const metadata = { title: "Released to the public" };
 
@@ -96,16 +95,11 @@ export default async function ReleasedPage({ params }: PageProps<"/project/[id]/
                   { name: "label", label: "For whom or what", hint: "Such as “board meeting of May”.", longest: 120 },
                   { name: "lastDay", label: "Last day", type: "date" },
                 ]}
-              >
-                <fieldset className={styles.parts}>
-                  <legend>Parts</legend>
-                  {Object.entries(releaseParts).map(([part, label]) => (
-                    <label key={part}>
-                      <input type="checkbox" name="part" value={part} /> {label}
-                    </label>
-                  ))}
-                </fieldset>
-              </ReplyForm>
+                choice={{
+                  ...{ name: "part", legend: "Parts", choose: "several" },
+                  choices: Object.entries(releaseParts).map(([value, label]) => ({ value, label })),
+                }}
+              />
             ) : (
               <p>{refused}</p>
             )}
