@@ -11,11 +11,16 @@ function onPath(name) {
   return folders.map((folder) => join(folder, name)).find((path) => existsSync(path));
 }
 
+/** Chromium without a window: the same engine, which does the journeys in about three quarters of the time. */
+const windowless = "chromium-headless-shell";
+
 /** @returns {string | undefined} */
 function systemChromium() {
   const named = process.env.EVENFIELD_CHROMIUM;
   if (named) return named;
-  return ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome"].map(onPath).find(Boolean);
+  return [windowless, "chromium", "chromium-browser", "google-chrome-stable", "google-chrome"]
+    .map(onPath)
+    .find(Boolean);
 }
 
 /**
@@ -79,15 +84,19 @@ function tried(program, args) {
  */
 export async function provideTools(wanted) {
   const packages = [];
-  if (wanted.browser && (await findChromium()).kind === "missing") packages.push("chromium");
+  if (wanted.browser && !process.env.EVENFIELD_CHROMIUM && !onPath(windowless)) packages.push(windowless);
   if (wanted.postgres && !findPostgres()) packages.push("postgresql");
   if (wanted.libreOffice && !findLibreOffice("calc")) packages.push("libreoffice-calc-nogui");
   if (wanted.libreOffice && !findLibreOffice("writer")) packages.push("libreoffice-writer-nogui");
   if (packages.length === 0) return;
   if (mayInstall()) {
     console.log(`Installing ${packages.join(" and ")} from the system's packages.`);
+    const install = (/** @type {readonly string[]} */ these) =>
+      tried("apt-get", ["install", "-y", "-q", "--no-install-recommends", ...these]);
     if (tried("apt-get", ["update", "-q"]))
-      tried("apt-get", ["install", "-y", "-q", "--no-install-recommends", ...packages]);
+      // one after the other, as a system may lack one of them
+      for (const name of packages)
+        if (!install([name]) && name === windowless && systemChromium() === undefined) install(["chromium"]);
   }
   if (wanted.browser && (await findChromium()).kind === "missing") {
     console.log("Fetching the browser that Playwright brings.");

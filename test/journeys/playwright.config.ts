@@ -21,7 +21,9 @@ export default defineConfig({
   use: {
     baseURL: address,
     locale: "en-US",
-    trace: "retain-on-failure",
+    // following each step takes as long again as the steps; `TRACE=on` does it for a journey that fails
+    trace: process.env.TRACE === "on" ? "retain-on-failure" : "off",
+    screenshot: "only-on-failure",
     launchOptions: {
       ...(chromium ? { executablePath: chromium } : {}),
       args: [
