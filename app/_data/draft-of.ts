@@ -16,7 +16,20 @@ export async function draftOf<Values>(where: DocumentAddress): Promise<Draft<Val
 /** This editor's unsaved text of a bid; while prices are sealed without any, so that none typed before come back. */
 export async function bidDraft(project: string, bid: string): Promise<Draft<BidText> | null> {
   const draft = await draftOf<BidText>({ project, kind: "bid", id: bid });
+  if (draft === null || !(await areSealed(project))) return draft;
+  return { ...draft, values: { ...draft.values, ...noPrices } };
+}
+
+const noPrices = { prices: [], statedTotal: "", statedTotalInWords: "" };
+
+async function areSealed(project: string): Promise<boolean> {
   const loaded = await loadProject(project);
-  if (draft === null || loaded === null || !arePricesSealed(loaded.procedure)) return draft;
-  return { ...draft, values: { ...draft.values, prices: [], statedTotal: "", statedTotalInWords: "" } };
+  return loaded !== null && arePricesSealed(loaded.procedure);
+}
+
+/** A document as it stood in an earlier version, null if it never did; a bid while prices are sealed without any. */
+export async function bodyOfVersion(address: DocumentAddress & Readonly<{ version: number }>): Promise<unknown> {
+  const body = await (await projectStore()).documents.readVersion(address);
+  if (body === null || address.kind !== "bid" || !(await areSealed(address.project))) return body;
+  return { ...(body as BidText), ...noPrices };
 }

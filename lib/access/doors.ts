@@ -19,8 +19,8 @@ export type Asks =
 export type Door = Readonly<{
   address: string;
   asks: Asks;
-  /** True for an address that takes a file and shows nothing. */
-  takes?: true;
+  /** What an address takes that shows nothing. */
+  takes?: "file" | "json";
   /** The part of a project with which whoever has a public link may read it; absent where no link opens it. */
   part?: ReleasePart;
 }>;
@@ -51,7 +51,7 @@ export const doors: readonly Door[] = [
   read("attachments/[]"),
   read("attachments/[]/file"),
   read("attachments/[]/view"),
-  { address: "/project/[]/attachments/upload", asks: "keep-papers", takes: true },
+  { address: "/project/[]/attachments/upload", asks: "keep-papers", takes: "file" },
   read("audit-workbook"),
   read("bid-form"),
   read("bid-form/import"),
@@ -65,6 +65,7 @@ export const doors: readonly Door[] = [
   read("committee"),
   read("committee/consensus"),
   read("committee/scoresheet"),
+  read("conflict/[]/[]"),
   read("cost", "cost"),
   read("cost/conventions"),
   read("cost/owners-figures"),
@@ -108,6 +109,7 @@ export const doors: readonly Door[] = [
   read("submittals/lines/[]"),
   read("submittals/substitutions"),
   read("submittals/substitutions/[]"),
+  { address: "/project/[]/together", asks: "read", takes: "json" },
 ];
 
 const shapes = doors.map((door) => ({
@@ -124,6 +126,30 @@ export function doorAt(path: string): Door | null {
   const names = (parts: readonly string[]) => parts.filter((part) => part !== "[]").length;
   return fitting.sort((one, other) => names(other.parts) - names(one.parts))[0]?.door ?? null;
 }
+
+/** What writing a document asks, by its kind. */
+const written = {
+  brief: "set-criteria",
+  requirements: "set-criteria",
+  specification: "set-criteria",
+  bid: "enter-bids",
+  costing: "level-costs",
+  campaign: "keep-papers",
+  attachment: "keep-papers",
+  contract: "keep-papers",
+  submittal: "keep-papers",
+  delivery: "keep-papers",
+  substitution: "keep-papers",
+  recommendation: "keep-papers",
+  committee: "agree",
+  people: "list-people",
+  release: "list-people",
+} as const satisfies Readonly<Record<string, ActId>>;
+
+const forEachKind = (action: string, kinds: Readonly<Record<string, ActId>>): Readonly<Record<string, ActId>> =>
+  Object.fromEntries(Object.entries(kinds).map(([kind, asks]) => [`${action} (${kind})`, asks]));
+
+const { release: _, ...inTwoVersions } = written; // a link is given out whole
 
 /**
  * What a server action asks, by its name; with the variant in brackets where what it asks depends on what it is asked for.
@@ -158,21 +184,8 @@ export const actions: Readonly<Record<string, Asks>> = {
   handIn: "score",
   openAllSheets: "agree",
   readForm: "read",
-  "saveDocument (brief)": "set-criteria",
-  "saveDocument (requirements)": "set-criteria",
-  "saveDocument (specification)": "set-criteria",
-  "saveDocument (bid)": "enter-bids",
-  "saveDocument (costing)": "level-costs",
-  "saveDocument (campaign)": "keep-papers",
-  "saveDocument (attachment)": "keep-papers",
-  "saveDocument (contract)": "keep-papers",
-  "saveDocument (submittal)": "keep-papers",
-  "saveDocument (delivery)": "keep-papers",
-  "saveDocument (substitution)": "keep-papers",
-  "saveDocument (recommendation)": "keep-papers",
-  "saveDocument (committee)": "agree",
-  "saveDocument (people)": "list-people",
-  "saveDocument (release)": "list-people",
+  ...forEachKind("saveDocument", written),
+  ...forEachKind("saveChosen", inTwoVersions),
   addFilledBid: "enter-bids",
   addCampaign: "keep-papers",
   removeCampaign: "keep-papers",

@@ -16,7 +16,8 @@ import type { Tables } from "./tables";
  *   {"person":{…,"email_verified":0,"created_at":"…"}}                          yes and no as 1 and 0, times in ISO 8601
  *   {"rows":1234,"sha256":"…"}                                                  over all lines before, line ends with them
  *
- * What lives briefly is left out: whoever was signed in signs in again, links that were not followed are made anew.
+ * What lives briefly is left out: whoever was signed in signs in again, links that were not followed are made anew, and who
+ * has a page open shows within seconds.
  */
 
 const format = "evenfield-backup";
@@ -30,7 +31,7 @@ const footer = z.strictObject({ rows: z.number().int().nonnegative(), sha256: z.
 const row = z.record(z.string(), z.union([z.string(), z.number(), z.null()]));
 
 /** Tables of what lives briefly. */
-type Brief = "sign_in" | "one_time_value" | "way_in" | "attempt";
+type Brief = "sign_in" | "one_time_value" | "way_in" | "attempt" | "presence";
 
 type TableName = Exclude<keyof Tables, Brief>;
 

@@ -24,6 +24,34 @@ export async function standingRow(transaction: Transaction<Tables>, place: Place
   return row?.removed_at === null ? row : null;
 }
 
+/** How a document stood in a version, from the record; null if it never stood in that one. */
+export async function recordedState(
+  transaction: Transaction<Tables>,
+  { project, kind, id }: Place,
+  version: number,
+): Promise<DocumentState | null> {
+  const page = 20; // bodies are large, and what is asked for is nearly always among the last
+  for (let before = 2 ** 31 - 1; ; ) {
+    const rows = await transaction
+      .selectFrom("record")
+      .select(["seq", "after"])
+      .where("project_id", "=", project)
+      .where("kind", "=", kind)
+      .where("id", "=", id)
+      .where("seq", "<", before)
+      .orderBy("seq", "desc")
+      .limit(page)
+      .execute();
+    for (const { after } of rows) {
+      const state: DocumentState | null = after === null ? null : JSON.parse(after);
+      if (state?.version === version) return state;
+    }
+    const last = rows.at(-1);
+    if (last === undefined || rows.length < page) return null;
+    before = last.seq;
+  }
+}
+
 /** The row of a document that is to be added after the others of its kind, in version 1. `ahead` more of them come before it. */
 export async function addedRow(
   transaction: Transaction<Tables>,

@@ -3,7 +3,7 @@ import type { z } from "zod";
 import type { Editor } from "#lib/access";
 import type { Bodies, WrittenBody } from "./bodies";
 import type { Database } from "./database";
-import { addedRow, documentId, documentRow, standingRow } from "./document-row";
+import { addedRow, documentId, documentRow, recordedState, standingRow } from "./document-row";
 import { clearDraft, keepDraft } from "./drafts";
 import type { Act, RuleRefusal } from "./guard";
 import { lockedProject } from "./head";
@@ -36,6 +36,13 @@ import type { DocumentRow, Tables } from "./tables";
  */
 export type Documents<S extends Schemas> = Readonly<{
   read: <K extends DocumentKind>(place: Place<K>) => Promise<StoredDocument<S, K> | null>;
+  /** The body that stood in a version, in today's format, from the record; null if there was none. */
+  readVersion: <K extends DocumentKind>(address: Address<K>) => Promise<z.input<S[K]> | null>;
+  /** How far a project has come, and who last changed which of some documents; unread, so cheap to ask often. */
+  lastChanges: (
+    project: string,
+    documents: readonly Readonly<{ kind: DocumentKind; id: string }>[],
+  ) => Promise<LastChanges | null>;
   /** Adds a document after the others of its kind, in version 1; a conflict if one stands there already. */
   create: <K extends DocumentKind>(
     place: NewPlace<K>,
@@ -63,6 +70,12 @@ export type Documents<S extends Schemas> = Readonly<{
     documents: RefusalState["documents"],
     editor: Editor,
   ) => Promise<Refused | Gone>;
+}>;
+
+/** `entries` counts the record of the project. A document that was never there is left out; a removed one does not stand. */
+export type LastChanges = Readonly<{
+  entries: number;
+  documents: readonly Readonly<{ kind: DocumentKind; id: string; version: number; by: string; stands: boolean }>[];
 }>;
 
 /** Without an id a new one is drawn; brief and requirements have their kind as id. */
@@ -117,6 +130,38 @@ export function documentsOf<S extends Schemas>({
         return project?.removed_at === null ? standingRow(transaction, place) : null;
       });
       return row ? bodies.read(place.kind, row) : null;
+    },
+
+    async readVersion({ version, ...place }) {
+      if (!isId(place.project) || !isId(place.id)) return null;
+      return database.read(async (transaction) => {
+        const row = await documentRow(transaction, place);
+        const state = row && (await recordedState(transaction, place, version));
+        if (!row || !state) return null;
+        const stood = { ...row, version, format: state.format, body: JSON.stringify(state.body) };
+        return bodies.read(place.kind, stood).body;
+      });
+    },
+
+    async lastChanges(project, asked) {
+      if (!isId(project)) return null;
+      return database.read(async (transaction) => {
+        const row = await projectRow(transaction, project);
+        if (row === null || row.removed_at !== null) return null;
+        const found = [];
+        for (const { kind, id } of asked) {
+          const held = await transaction
+            .selectFrom("document")
+            .select(["version", "updated_by", "removed_at"])
+            .where("project_id", "=", project)
+            .where("kind", "=", kind)
+            .where("id", "=", id)
+            .executeTakeFirst();
+          if (held === undefined) continue;
+          found.push({ kind, id, version: held.version, by: held.updated_by, stands: held.removed_at === null });
+        }
+        return { entries: row.head_seq, documents: found };
+      });
     },
 
     async create({ project, kind, id: given }, body, editor) {

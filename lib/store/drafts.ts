@@ -18,7 +18,8 @@ export type Drafts = Readonly<{
   read: (place: Place, editor: Editor) => Promise<Draft | null>;
   /** All drafts of an editor in a project, the last first. */
   list: (project: string, editor: Editor) => Promise<readonly Draft[]>;
-  clear: (place: Place, editor: Editor) => Promise<void>;
+  /** With a version only the draft that was typed over it. */
+  clear: (place: Place & Readonly<{ version?: number }>, editor: Editor) => Promise<void>;
 }>;
 
 export const draftsOf = (database: Database, now: () => string): Drafts => ({

@@ -21,7 +21,7 @@ export {
   type Supplied,
 } from "./contents";
 export type { Location } from "./database";
-export type { Documents, NewPlace } from "./documents";
+export type { Documents, LastChanges, NewPlace } from "./documents";
 export type { Drafts } from "./drafts";
 export { environmentLocation } from "./environment";
 export type {
@@ -67,6 +67,7 @@ export type {
 } from "./model";
 export { documentKinds, isGivenOut } from "./model";
 export type { InviteOutcome, Member, MemberOutcome, Organisations } from "./organisations";
+export type { PresenceOfOthers, Present } from "./presence";
 export type { Projects } from "./projects";
 export type { ProjectRecord, RecordEntry, RecordPage, RecordWish } from "./record";
 export { canonicalJson, sha256Of } from "./record-entry";

@@ -10,6 +10,7 @@ export const migrations: Readonly<Record<string, Migration>> = {
   "0003-drafts-by-id-persons-in-record-seals": { up: personsAndSeals },
   "0004-organisations-and-sign-in": { up: organisationsAndSignIn },
   "0005-projects-by-last-change-and-words": { up: projectsFound },
+  "0006-presence": { up: presenceTable },
 };
 
 async function firstTables(db: Kysely<unknown>): Promise<void> {
@@ -269,4 +270,19 @@ async function organisationsAndSignIn(db: Kysely<unknown>): Promise<void> {
     for (const person_id of new Set(people.map(({ id }) => id)))
       await rows.insertInto("project_person").values({ project_id, person_id }).execute();
   }
+}
+
+/** Who has which page of a project open. Rows live for minutes. */
+async function presenceTable(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable("presence")
+    .addColumn("project_id", "text", (column) => column.notNull().references("project.id"))
+    .addColumn("page", "text", (column) => column.notNull())
+    .addColumn("place", "text", (column) => column.notNull())
+    .addColumn("editor", "text", (column) => column.notNull())
+    .addColumn("name", "text", (column) => column.notNull())
+    .addColumn("since", "text", (column) => column.notNull())
+    .addColumn("seen_at", "text", (column) => column.notNull())
+    .addPrimaryKeyConstraint("presence_key", ["project_id", "page"])
+    .execute();
 }

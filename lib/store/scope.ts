@@ -43,6 +43,7 @@ const projectColumns: Readonly<Partial<Record<keyof Tables, string>>> = {
   content_part: "project_id",
   seal: "project_id",
   project_person: "project_id",
+  presence: "project_id",
 };
 
 /** Whether the project that `column` names lies in the scope, as a condition of SQL. */

@@ -11,6 +11,7 @@ import type { Schemas, Upgrades } from "./model";
 import { movesOf } from "./moves";
 import { openDatabase, sharedDatabase } from "./open-database";
 import { type Organisations, organisationsOf } from "./organisations";
+import { type PresenceOfOthers, presenceOf } from "./presence";
 import { type Projects, projectsOf } from "./projects";
 import { type ProjectRecord, recordOf } from "./record";
 import type { Scope } from "./scope";
@@ -23,6 +24,7 @@ export type Store<S extends Schemas> = Readonly<{
   contents: Contents<S>;
   drafts: Drafts;
   record: ProjectRecord;
+  presence: PresenceOfOthers;
   close: () => Promise<void>;
 }>;
 
@@ -71,6 +73,7 @@ function storeOver<S extends Schemas>(
     contents: contentsOf(written),
     drafts: draftsOf(database, now),
     record: recordOf(database),
+    presence: presenceOf(database, now),
     close: whole.close,
   };
 }

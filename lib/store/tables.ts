@@ -16,6 +16,7 @@ export type Tables = {
   project_person: ProjectPersonRow;
   way_in: WayInRow;
   attempt: AttemptRow;
+  presence: PresenceRow;
 } & SignInTables;
 
 /** An owner of projects. */
@@ -90,6 +91,19 @@ export type AttemptRow = {
   key: string;
   failures: number;
   last_at: string;
+};
+
+/** An open page of somebody, by a random id that the page drew; it lives briefly. */
+export type PresenceRow = {
+  project_id: string;
+  page: string;
+  /** Where in the project, as the path of the page below it: "brief". */
+  place: string;
+  editor: string;
+  name: string;
+  /** Since when that page stands at that place. */
+  since: string;
+  seen_at: string;
 };
 
 export type ProjectRow = {

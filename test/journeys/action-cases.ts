@@ -204,6 +204,24 @@ export const actionCases = (editorOf: (came: Came) => Editor): Readonly<Record<s
       } satisfies ActionCase,
     ]),
   ),
+  "saveChosen (brief)": {
+    ...{ stage: "draft", effect: "record", from: "conflict/brief/brief" },
+    args: async ({ project, store, administrator }, asker) => {
+      const place = { project, kind: "brief", id: "brief" } as const;
+      const held = await store.documents.read(place);
+      if (held === null) throw new RangeError("a project without a brief");
+      const { version: basedOn, body } = held;
+      const theirs = { ...body, purpose: `Theirs, over version ${basedOn}.` };
+      await store.documents.replace({ ...place, version: basedOn }, theirs, editorOf(administrator));
+      const mine = { ...body, purpose: `Mine, over version ${basedOn}.` };
+      if (asker !== null) await store.drafts.keep({ ...place, version: basedOn }, mine, editorOf(asker));
+      return [
+        { ...place, basedOn, version: basedOn + 1 },
+        { problem: "", done: "", link: "", typed: {} },
+        form({ "choice-0": "mine" }),
+      ];
+    },
+  },
   addFilledBid: {
     ...{ stage: "draft", effect: "record", from: "bid-form/import" },
     args: async ({ project }) => [project, { ...ratedFile.bids[0], id: undefined, bidder: "Bidder by form" }],

@@ -25,7 +25,7 @@ const escaped = (value: unknown): unknown =>
 export async function askAction(
   name: string,
   args: readonly unknown[],
-  { cookie, from }: Readonly<{ cookie: string; from: string }>,
+  { cookie, from, address = sharedAddress }: Readonly<{ cookie: string; from: string; address?: string }>,
 ): Promise<Readonly<{ status: number; text: string; ledTo: string }>> {
   const id = ids.get(name);
   if (id === undefined) throw new RangeError(`no action ${name}`);
@@ -37,12 +37,12 @@ export async function askAction(
     return `$K${form}`;
   });
   body.append("0", JSON.stringify(root));
-  const answer = await fetch(`${sharedAddress}${from}`, {
+  const answer = await fetch(`${address}${from}`, {
     method: "POST",
     body,
     redirect: "manual",
     headers: {
-      ...{ "next-action": id, accept: "text/x-component", origin: sharedAddress, "sec-fetch-site": "same-origin" },
+      ...{ "next-action": id, accept: "text/x-component", origin: address, "sec-fetch-site": "same-origin" },
       ...(cookie === "" ? {} : { cookie }),
     },
   });

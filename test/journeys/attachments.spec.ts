@@ -31,10 +31,7 @@ const send = (page: Page, bytes: Uint8Array, name: string, headers: Readonly<Rec
     },
   });
 
-test("a report that claims name is added once and opens at the page that each of them names", async ({
-  page,
-  context,
-}) => {
+test("a report that claims name is added once and opens at the page that each of them names", async ({ page }) => {
   await page.goto(`${project}/attachments`);
   await page
     .getByLabel("Bid A: Laboratory report, named 7 times", { exact: true })
@@ -51,10 +48,13 @@ test("a report that claims name is added once and opens at the page that each of
   await page.goto(`${project}/bids/bid-a`);
   const opens = page.getByRole("link", { name: "Open the document" }).first();
   expect(await opens.getAttribute("href")).toMatch(/\/view#page=\d+$/);
-  const [viewer] = await Promise.all([context.waitForEvent("page"), opens.click()]);
-  await viewer.waitForLoadState();
-  expect(viewer.url()).toMatch(/\/view#page=\d+$/);
-  await viewer.close();
+  expect(await opens.getAttribute("target")).toBe("_blank");
+  const shown = await page.request.get((await opens.getAttribute("href")) ?? "");
+  expect(
+    createHash("sha256")
+      .update(await shown.body())
+      .digest("hex"),
+  ).toBe(hash);
 
   const [download] = await Promise.all([
     page.waitForEvent("download"),
@@ -106,11 +106,11 @@ test("a file is handed out so that a browser runs nothing of it", async ({ page,
       });
       expect(Buffer.compare(await answer.body(), Buffer.from(bytes))).toBe(0);
     }
+    if (type !== "image/jpeg") continue; // a Chromium without a window shows no PDF
     // the sandbox takes the origin away, so nothing in the file could reach the app
     const viewer = await context.newPage();
     await viewer.goto(`${project}/attachments/${id}/view`);
-    if (type === "image/jpeg")
-      expect(await viewer.evaluate(() => origin).catch(() => "no script")).not.toContain("127");
+    expect(await viewer.evaluate(() => origin).catch(() => "no script")).not.toContain("127");
     await viewer.close();
   }
   expect((await page.request.get(`${project}/attachments/nowhere/file`)).status()).toBe(404);

@@ -1,6 +1,7 @@
 import type { Page } from "@playwright/test";
 import { axeFindings, standards } from "./axe-findings";
 import { demonstration, expect, test } from "./fixtures";
+import { isWholeWalk } from "./whole-walk";
 
 /** Every page of the app; those of a project under its address. A new page is a line here. */
 const pages = [
@@ -38,6 +39,7 @@ const pages = [
   "project/committee",
   "project/committee/scoresheet",
   "project/committee/consensus",
+  "project/conflict/brief/brief",
   "project/evaluation",
   "project/evaluation/robustness",
   "project/recommendation",
@@ -78,11 +80,8 @@ async function open(page: Page, name: (typeof pages)[number], complaints: string
     complaints.splice(0, complaints.length, ...complaints.filter((text) => !/404/.test(text)));
 }
 
-/** Everything is walked and looked at where WALK=whole says so; else what a day's run has the time for. */
-const isWhole = process.env.WALK === "whole";
-
 /** How many stops are walked at either end of a long page. */
-const stopsAtEnds = isWhole ? Number.POSITIVE_INFINITY : 30;
+const stopsAtEnds = isWholeWalk ? Number.POSITIVE_INFINITY : 30;
 
 /** Pages that show every kind of part there is: the colours of the dark scheme are looked at on these every day. */
 const darkEveryDay: ReadonlySet<string> = new Set([
@@ -98,7 +97,7 @@ for (const name of pages) {
       await test.step("a way past the contents, a visible focus, no trap", () => walk(page));
       await test.step("axe", async () => {
         expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual([]);
-        if (!isWhole && !darkEveryDay.has(name)) return;
+        if (!isWholeWalk && !darkEveryDay.has(name)) return;
         await page.emulateMedia({ colorScheme: "dark" });
         // the colours are all that the scheme changes
         expect(await axeFindings(page, (axe) => axe.withRules(["color-contrast", "link-in-text-block"]))).toEqual([]);

@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { type Location, openPeople } from "#lib/store";
+import { secret, untilAnswered } from "./two-instances";
 
 const firstPort = Number(process.env.EVENFIELD_BENCH_PORT ?? "3990");
 
@@ -15,8 +16,6 @@ type Times = Readonly<Record<string, number>>;
 
 const median = (values: readonly number[]): number =>
   values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)] ?? Number.NaN;
-
-const secret = "an invented secret of the bench, 0123456789";
 
 const settings = (location: Location, address: string): Record<string, string> =>
   location.kind === "sqlite"
@@ -70,13 +69,4 @@ export async function homePages(one: Location, other: Location, rounds: number):
       await ended;
     }
   }
-}
-
-async function untilAnswered(address: string): Promise<void> {
-  for (let attempt = 0; attempt < 1200; attempt += 1) {
-    const answer = await fetch(address).catch(() => null);
-    if (answer?.ok) return;
-    await new Promise((resolve) => setTimeout(resolve, 500));
-  }
-  throw new Error("the server did not come up within ten minutes");
 }

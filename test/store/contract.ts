@@ -66,6 +66,33 @@ export function storeContract(trial: () => Promise<Trial>): void {
       await expectIntact(store, project, 6);
     });
 
+    test("can be read in each version in which they stood", async () => {
+      const { store, bidA } = await start();
+      for (let version = 1; version <= 45; version += 1)
+        await store.documents.replace({ ...bidA, version }, bid(`state ${version + 1}`), ada);
+      for (const version of [2, 3, 26, 46])
+        expect(await store.documents.readVersion({ ...bidA, version })).toStrictEqual(bid(`state ${version}`));
+      expect(await store.documents.readVersion({ ...bidA, version: 1 })).toStrictEqual(bid("Bidder A"));
+      for (const version of [0, 47]) expect(await store.documents.readVersion({ ...bidA, version })).toBeNull();
+      expect(await store.documents.readVersion({ ...bidA, id: "no-such-bid", version: 1 })).toBeNull();
+    });
+
+    test("can be asked who last changed them, without being read", async () => {
+      const { store, bidA, project } = await start();
+      await store.documents.replace({ ...bidA, version: 1 }, bid("second"), ben);
+      await store.documents.remove({ ...bidA, id: "bid-b", version: 1 }, ben);
+      const asked = ["bid-a", "bid-b", "bid-c"].map((id) => ({ kind: "bid", id }) as const);
+      expect(await store.documents.lastChanges(project, [...asked, { kind: "brief", id: "brief" }])).toStrictEqual({
+        entries: 7,
+        documents: [
+          { kind: "bid", id: "bid-a", version: 2, by: "Ben", stands: true },
+          { kind: "bid", id: "bid-b", version: 2, by: "Ben", stands: false },
+          { kind: "brief", id: "brief", version: 1, by: "Ada", stands: true },
+        ],
+      });
+      expect(await store.documents.lastChanges("no-such-project", asked)).toBeNull();
+    });
+
     test("take exactly one of many writes that start from one version", async () => {
       const { store, bidA, project, location } = await start();
       const other = await another(location);
@@ -270,6 +297,85 @@ export function storeContract(trial: () => Promise<Trial>): void {
       const verdict = await store.record.verify(project);
       expect(verdict).toMatchObject({ kind: "intact", entries: 35 });
       expect(verdict?.kind === "intact" && verdict.setBack.length).toBeGreaterThan(5);
+    });
+  });
+
+  describe("presence", () => {
+    const clock = (at: string) => {
+      let now = Date.parse(at);
+      return { now: () => new Date(now).toISOString(), pass: (seconds: number) => (now += seconds * 1000) };
+    };
+
+    test("shows who else has a page open, over two instances, and nobody elsewhere", async () => {
+      const time = clock("2026-11-25T10:00:00.000Z");
+      const { store, project, location } = await start({ now: time.now });
+      const other = await open(location, { now: time.now });
+      opened.push(other);
+      expect(await store.presence.seen(project, "brief", ada, "page-1")).toStrictEqual([]);
+      time.pass(5);
+      expect(await other.presence.seen(project, "brief", ben, "page-2")).toStrictEqual([
+        { page: "page-1", editor: ada.id, name: "Ada", since: "2026-11-25T10:00:00.000Z" },
+      ]);
+      expect(await other.presence.seen(project, "bids/bid-a", ben, "page-3")).toStrictEqual([]);
+      time.pass(5);
+      expect(await store.presence.seen(project, "brief", ada, "page-1")).toStrictEqual([
+        { page: "page-2", editor: ben.id, name: "Ben", since: "2026-11-25T10:00:05.000Z" },
+      ]);
+      // whoever goes on to another page is no longer at the first, and there anew
+      await other.presence.seen(project, "bids/bid-a", ben, "page-2");
+      expect(await store.presence.seen(project, "brief", ada, "page-1")).toStrictEqual([]);
+      time.pass(5);
+      await store.presence.seen(project, "brief", ada, "page-1");
+      expect(await other.presence.seen(project, "brief", ben, "page-2")).toMatchObject([
+        { name: "Ada", since: "2026-11-25T10:00:00.000Z" },
+      ]);
+    });
+
+    test("ends when somebody leaves, and by itself within half a minute; what is left over is swept", async () => {
+      const time = clock("2026-11-25T10:00:00.000Z");
+      const { store, project, raw } = await start({ now: time.now });
+      await store.presence.seen(project, "brief", ada, "page-1");
+      await store.presence.left(project, ben, "page-1"); // not Ben’s
+      expect(await store.presence.seen(project, "brief", ben, "page-2")).toMatchObject([{ name: "Ada" }]);
+      await store.presence.left(project, ada, "page-1");
+      expect(await store.presence.seen(project, "brief", ben, "page-2")).toStrictEqual([]);
+      await store.presence.seen(project, "brief", ada, "page-1");
+      time.pass(30);
+      expect(await store.presence.seen(project, "brief", ben, "page-2")).toMatchObject([{ name: "Ada" }]);
+      time.pass(1);
+      expect(await store.presence.seen(project, "brief", ben, "page-2")).toStrictEqual([]);
+      time.pass(300);
+      await store.presence.seen(project, "brief", ben, "page-2");
+      // a second row of that page would break the key, so the first was swept
+      await raw(
+        `insert into presence values ('${project}', 'page-1', 'brief', 'ada', 'Ada', '2026-11-25', '2026-11-25')`,
+      );
+    });
+
+    test("leaves the project and its record alone, and is nowhere in a project that is not within reach", async () => {
+      const { store, project, location } = await start();
+      const before = (await store.projects.load(project))?.summary;
+      await store.presence.seen(project, "brief", ada, "page-1");
+      await store.presence.left(project, ada, "page-1");
+      expect((await store.projects.load(project))?.summary).toStrictEqual(before);
+      await expectIntact(store, project, 5);
+      const elsewhere = await open(location, { scope: { kind: "organisation", organisation: "another" } });
+      opened.push(elsewhere);
+      expect(await elsewhere.presence.seen(project, "brief", ben, "page-2")).toBeNull();
+      expect(await store.presence.seen("no-such-project", "brief", ada, "page-1")).toBeNull();
+      expect(await store.presence.seen("No id", "brief", ada, "page-1")).toBeNull();
+      expect(await store.presence.seen(project, "brief", ada, "page-1")).toStrictEqual([]);
+    });
+
+    test("takes many pages at once", async () => {
+      const { store, project, location } = await start();
+      const other = await another(location);
+      await Promise.all(
+        Array.from({ length: 20 }, (_, index) =>
+          (index % 2 ? store : other).presence.seen(project, "brief", editor(`Editor ${index}`), `page-${index}`),
+        ),
+      );
+      expect(await store.presence.seen(project, "brief", ada, "page-of-ada")).toHaveLength(20);
     });
   });
 

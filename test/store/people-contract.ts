@@ -323,6 +323,8 @@ export function peopleContract(trial: () => Promise<Trial>, elsewhere: () => Pro
         },
         documents: {
           read: () => seen.documents.read(place),
+          readVersion: () => seen.documents.readVersion({ ...place, version: 1 }),
+          lastChanges: () => seen.documents.lastChanges(there, [place]),
           create: () => seen.documents.create({ project: there, kind: "bid" }, bid("X"), editor),
           replace: () => seen.documents.replace({ ...place, version: 1 }, bid("X"), editor),
           remove: () => seen.documents.remove({ ...place, version: 1 }, editor),
@@ -347,6 +349,10 @@ export function peopleContract(trial: () => Promise<Trial>, elsewhere: () => Pro
           page: async () => (await seen.record.page(there, { limit: 10 })).entries,
           people: () => seen.record.people(there),
           verify: () => seen.record.verify(there),
+        },
+        presence: {
+          seen: () => seen.presence.seen(there, "brief", editor, "page-1"),
+          left: async () => (await seen.presence.left(there, editor, "page-1")) ?? null,
         },
       };
       for (const [part, called] of Object.entries(methods)) {

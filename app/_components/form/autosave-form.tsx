@@ -1,27 +1,32 @@
 "use client";
 import { zodResolver } from "@hookform/resolvers/zod";
 import { useRouter } from "next/navigation";
-import { useCallback, useEffect, useId, useRef, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { type DefaultValues, type FieldValues, FormProvider, type Path, type Resolver, useForm } from "react-hook-form";
 import type { z } from "zod";
 import styles from "./autosave-form.module.css";
+import { ChangedStatus, MarkedFields } from "./changed-marks";
 import { ClosedFields, useClosedWhole } from "./closed";
 import { ConflictNotice } from "./conflict-notice";
+import { conflictPage } from "./conflict-page";
 import { differences } from "./differences";
 import { DraftNotice } from "./draft-notice";
 import { goToFirstProblem } from "./first-problem";
+import { GoneNotice } from "./gone-notice";
 import { openTarget } from "./open-target";
 import type { DocumentAddress, FieldProblem, SaveAction } from "./save-outcome";
 import { SaveStatus } from "./save-status";
-import { isOwnUntouched, othersParts, ownParts, type SharedDocument } from "./shared-document";
+import { othersParts, ownParts, type SharedDocument } from "./shared-document";
 import { type Draft, startOf } from "./start-of";
-import type { UnsentText } from "./unsent-text";
 import { useAutosave } from "./use-autosave";
+import { useOthersChanges } from "./use-others-changes";
+
+const waitsForPage = 8000; // ms until somebody is asked with what the save answered, as the page did not come
 
 /**
  * A form that saves itself. The schema is the one the server and the file import use, so a field says the same sentence
  * everywhere. Text that can't be read yet is kept as a draft beside the document and never thrown away. After each save
- * the server's part of the page is fetched anew.
+ * the server's part of the page is fetched anew, and what others saved meanwhile is taken in.
  */
 export function AutosaveForm<Values extends FieldValues>({
   schema,
@@ -54,38 +59,31 @@ export function AutosaveForm<Values extends FieldValues>({
     resolver: zodResolver(schema as z.ZodType<FieldValues, Values>) as unknown as Resolver<Values>,
     mode: "onBlur",
   });
-  const router = useRouter();
-  const known = useRef({ version, values }); // the document as it was last heard of
-  const onSaved = useCallback(
-    (saved: UnsentText) => {
-      known.current = { version: saved.version, values: saved.values as Values };
-      router.refresh();
-    },
-    [router],
-  );
-  const putTheirs = useCallback(
-    (theirs: unknown) => {
-      if (shared === null) return;
-      for (const [part, value] of othersParts(theirs, shared)) form.setValue(part as Path<Values>, value);
-    },
-    [form, shared],
-  );
-  const takeTheirs = useCallback(
-    ({ version: over, theirs }: Readonly<{ version: number; theirs: unknown }>) => {
-      if (shared === null || known.current.version !== over) return false;
-      if (!isOwnUntouched({ known: known.current.values, theirs }, shared)) return false;
-      putTheirs(theirs);
-      return true;
-    },
-    [putTheirs, shared],
-  );
+  const element = useRef<HTMLFormElement>(null);
+  const others = useOthersChanges({ form, element, where, version, values });
   const autosave = useAutosave({
-    ...{ form, where, version, save, start: begun.start, onSaved, takeTheirs },
+    ...{ form, where, version, save, start: begun.start, onSaved: others.onSaved, onStale: others.onStale },
     isClosed: closed !== null,
   });
-  const { state, saveNow, replaceAll, keepMine, openTheirs } = autosave;
+  const { state, saveNow, replaceAll, keepMine, openTheirs, handOver } = autosave;
+  const { follow, giveUpWaiting } = others;
+  useEffect(() => follow(autosave, { version, values }));
+  useEffect(() => {
+    if (state.kind !== "joining") return undefined;
+    const timer = setTimeout(giveUpWaiting, waitsForPage);
+    return () => clearTimeout(timer);
+  }, [giveUpWaiting, state.kind]);
+  const router = useRouter();
+  const choosing = conflictPage(where);
+  const chooseEach = async () => {
+    await handOver();
+    if (choosing !== null) router.push(choosing);
+  };
+  const putTheirs = (theirs: unknown) => {
+    if (shared === null) return;
+    for (const [part, value] of othersParts(theirs, shared)) form.setValue(part as Path<Values>, value);
+  };
   const ofPage = (all: Values): Partial<Values> => (shared === null ? all : ownParts(all, shared));
-  const element = useRef<HTMLFormElement>(null);
   const statusId = useId();
   useEffect(() => {
     openTarget();
@@ -101,6 +99,7 @@ export function AutosaveForm<Values extends FieldValues>({
         noValidate
         className={styles.form}
         onMouseDown={letClickLand}
+        onBlur={others.leftField}
         onSubmit={async (event) => {
           event.preventDefault();
           if (closed !== null) return;
@@ -117,8 +116,10 @@ export function AutosaveForm<Values extends FieldValues>({
               keepMine();
             }}
             openTheirs={openTheirs}
+            chooseEach={choosing === null ? undefined : () => void chooseEach()}
           />
         ) : null}
+        {others.removedBy === null ? null : <GoneNotice by={others.removedBy} />}
         {begun.olderDraft === null || differences(ofPage(begun.olderDraft), ofPage(values)).length === 0 ? null : (
           <DraftNotice
             where={where}
@@ -127,7 +128,10 @@ export function AutosaveForm<Values extends FieldValues>({
             bringBack={(draft) => replaceAll({ ...form.getValues(), ...draft })}
           />
         )}
-        <ClosedFields sentence={closed}>{children}</ClosedFields>
+        <MarkedFields marks={others.marks}>
+          <ClosedFields sentence={closed}>{children}</ClosedFields>
+        </MarkedFields>
+        <ChangedStatus marks={others.marks} />
         {shared !== null && state.kind === "kept-as-draft" && elsewhere(state.problems, shared.parts) ? (
           <p role="status">
             <strong>Not here, but on another page:</strong> an entry of the same document can’t be read yet. Until it is

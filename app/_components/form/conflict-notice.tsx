@@ -8,11 +8,14 @@ export function ConflictNotice({
   mine,
   keepMine,
   openTheirs,
+  chooseEach,
 }: {
   conflict: { savedBy: string; savedAt: string; theirs: unknown };
   mine: unknown;
   keepMine: () => void;
   openTheirs: () => void;
+  /** Leads to the page on which each entry is chosen; absent where there is none. */
+  chooseEach?: (() => void) | undefined;
 }) {
   return (
     <section className={styles.notice} role="alert" aria-label="Two versions of this page">
@@ -29,6 +32,11 @@ export function ConflictNotice({
         <button type="button" onClick={openTheirs}>
           Open theirs, keep mine as a draft
         </button>
+        {chooseEach === undefined ? null : (
+          <button type="button" onClick={chooseEach}>
+            Choose entry by entry
+          </button>
+        )}
       </p>
     </section>
   );

@@ -15,6 +15,9 @@ const own = (branch: Branch, key: string) =>
 const keyInWords = (key: string) =>
   /^\d+$/.test(key) ? String(Number(key) + 1) : key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
+/** A path as people read it. */
+export const pathInWords = (path: string): string => path.split(".").map(keyInWords).join(" · ");
+
 /** What stands below an entry; nothing below one that the other version has and this one lacks. Null for a leaf. */
 function leavesOf(value: unknown, opposite: unknown): Branch | null {
   if (isBranch(value)) return value;

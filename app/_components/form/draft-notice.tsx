@@ -1,5 +1,7 @@
 "use client";
+import Link from "next/link";
 import { useState } from "react";
+import { conflictPage } from "./conflict-page";
 import { discardDraft } from "./discard-draft";
 import styles from "./notice.module.css";
 import type { DocumentAddress } from "./save-outcome";
@@ -19,6 +21,7 @@ export function DraftNotice<Values>({
 }) {
   const [open, setOpen] = useState(true);
   if (!open) return null;
+  const choosing = conflictPage(where);
   const discard = async () => {
     setOpen(false);
     await discardDraft(where);
@@ -44,6 +47,11 @@ export function DraftNotice<Values>({
         <button type="button" className="plain" onClick={() => setOpen(false)}>
           Leave it for now
         </button>
+        {choosing === null ? null : (
+          <Link href={choosing} prefetch={false}>
+            Choose entry by entry
+          </Link>
+        )}
         <button type="button" className="plain" onClick={() => void discard()}>
           Discard my draft
         </button>

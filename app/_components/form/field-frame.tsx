@@ -1,3 +1,5 @@
+"use client";
+import { useChangedBy } from "./changed-marks";
 import styles from "./field.module.css";
 
 /** What every field has besides its control. `labelHidden` is for cells of a table whose head already shows the label. */
@@ -29,6 +31,7 @@ export function FieldFrame({
   problem: string | null;
   children: React.ReactNode;
 }) {
+  const changedBy = useChangedBy(name);
   return (
     <div id={name} className={`${styles.field} ${className ?? ""}`} data-problem={problem === null ? undefined : ""}>
       <label htmlFor={id} className={labelHidden ? "visually-hidden" : undefined}>
@@ -40,6 +43,9 @@ export function FieldFrame({
         </span>
       )}
       {children}
+      {changedBy === null ? null : (
+        <span className={`${styles.changed} screen-only`}>Changed by {changedBy} just now</span>
+      )}
       {problem === null ? null : (
         <span id={`${id}-problem`} className={styles.problem}>
           {problem}

@@ -8,7 +8,8 @@ export type SaveOutcome = Readonly<
   | { kind: "saved"; version: number; at: string }
   /** Kept as this editor's draft, which is all that was wanted so far. */
   | { kind: "kept"; at: string }
-  | { kind: "conflict"; version: number; savedBy: string; savedAt: string; theirs: unknown }
+  /** `base` is the text over which the stale one was typed, null where it never was in the record. */
+  | { kind: "conflict"; version: number; savedBy: string; savedAt: string; theirs: unknown; base: unknown }
   | { kind: "rejected"; problems: readonly FieldProblem[] }
   | { kind: "gone" }
   | { kind: "refused"; reason: string }

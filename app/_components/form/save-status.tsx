@@ -21,6 +21,8 @@ function sentence(state: SaveState): string {
       return state.problems.length === 1
         ? "Kept as a draft: one entry can’t be read yet, so it doesn’t count so far."
         : `Kept as a draft: ${state.problems.length} entries can’t be read yet, so this doesn’t count so far.`;
+    case "joining":
+      return `Not saved yet: ${state.savedBy} saved meanwhile. Your text is kept and brought together with theirs.`;
     case "conflict":
       return `Not saved: ${state.savedBy} saved another version. Your text is kept; choose at the top of the form.`;
     case "gone":

@@ -1,5 +1,3 @@
-import { differences } from "./differences";
-
 /** A document of which a page edits some parts only; other pages edit the others. */
 export type SharedDocument<Values> = Readonly<{
   parts: readonly (keyof Values & string)[];
@@ -14,12 +12,3 @@ export const ownParts = <Values extends object>(values: Values, { parts }: Share
 /** The other parts, as they stand in a stored document. */
 export const othersParts = <Values extends object>(body: unknown, { parts, filled }: SharedDocument<Values>) =>
   Object.entries(filled(body)).filter(([part]) => !parts.some((own) => own === part));
-
-/**
- * Whether somebody else changed what this page edits, since it was last known here. Where nobody did, both texts can
- * stand: each page's own parts beside the other's.
- */
-export const isOwnUntouched = <Values extends object>(
-  { known, theirs }: Readonly<{ known: Values; theirs: unknown }>,
-  shared: SharedDocument<Values>,
-): boolean => differences(ownParts(known, shared), ownParts(shared.filled(theirs), shared)).length === 0;

@@ -2,7 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { FieldPath, FieldValues, UseFormReturn } from "react-hook-form";
 import { differences } from "./differences";
-import type { DocumentAddress, FieldProblem, SaveAction } from "./save-outcome";
+import type { DocumentAddress, FieldProblem, SaveAction, SaveOutcome } from "./save-outcome";
 import { forgetUnsent, keepUnsent, type UnsentText, unsentLeftBehind } from "./unsent-text";
 
 /** What the reader is told about the text on the page. */
@@ -13,11 +13,15 @@ export type SaveState = Readonly<
   | { kind: "saved"; at: string }
   | { kind: "kept"; at: string }
   | { kind: "kept-as-draft"; problems: readonly FieldProblem[] }
-  | { kind: "conflict"; version: number; savedBy: string; savedAt: string; theirs: unknown }
+  | { kind: "joining"; savedBy: string }
+  | Stale
   | { kind: "gone" }
   | { kind: "refused"; reason: string }
   | { kind: "unreachable" }
 >;
+
+/** Somebody else saved meanwhile. `base` is the text that both started from, null where it is not known. */
+export type Stale = Extract<SaveOutcome, { kind: "conflict" }>;
 
 const pauseBeforeSaving = 700; // ms after the last keystroke: long enough not to save half a word
 const pauseBeforeRetry = 4000; // ms, when the server could not be reached
@@ -31,6 +35,14 @@ export type Autosave<Values> = Readonly<{
   keepMine: () => void;
   /** After a conflict: show the other version; the server keeps this one as a draft. */
   openTheirs: () => void;
+  /** After a conflict: hands the text as it stands here to the server as a draft, and lets go of the browser's copy. */
+  handOver: () => Promise<void>;
+  /** The version that the text here was typed over; null while a save is under way or somebody has to choose. */
+  standsOver: () => number | null;
+  /** Puts what others changed into the form and lets it stand over their version, which held `theirs`. */
+  standOn: (version: number, put: () => void, theirs: unknown) => void;
+  /** Asks whoever sits here, as both texts do not go together. */
+  ask: (stale: Stale) => void;
 }>;
 
 const sameText = (one: unknown, other: unknown) => differences(one, other).length === 0;
@@ -50,15 +62,12 @@ export function useAutosave<Values extends FieldValues>(options: {
   isClosed?: boolean;
   /** Called after each save, for what else the page shows of the document. */
   onSaved: (saved: UnsentText) => void;
-  /**
-   * Called where somebody else saved meanwhile: puts what they changed beside the text here and answers true, or false
-   * where both changed the same.
-   */
-  takeTheirs?: (here: Readonly<{ version: number; theirs: unknown }>) => boolean;
+  /** Called where somebody else saved meanwhile: answers true where the form will bring both texts together by `standOn`, or `ask`. */
+  onStale?: (stale: Stale, over: number) => boolean;
   /** Called after each text that the server holds as a draft because it does not read yet. */
   onKeptAsDraft?: (draft: UnsentText) => void;
 }): Autosave<Values> {
-  const { form, save, onSaved, takeTheirs, onKeptAsDraft, isClosed = false } = options;
+  const { form, save, onSaved, onStale, onKeptAsDraft, isClosed = false } = options;
   const [where] = useState(options.where);
   const [start] = useState(options.start);
   const [state, setState] = useState<SaveState>(
@@ -70,7 +79,9 @@ export function useAutosave<Values extends FieldValues>(options: {
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const inFlight = useRef(false);
   const changed = useRef(false); // since the last text that was sent
-  const waitsForPerson = useRef(false); // a conflict is no matter for a timer
+  const waits = useRef(false); // a conflict is no matter for a timer
+  const putting = useRef(false);
+  const stored = useRef<unknown>(null); // what others saved, while the form holds just that
 
   const showProblems = useCallback(
     (problems: readonly FieldProblem[]) => {
@@ -82,7 +93,7 @@ export function useAutosave<Values extends FieldValues>(options: {
 
   const send = useCallback(async () => {
     clearTimeout(timer.current);
-    if (waitsForPerson.current || inFlight.current) return;
+    if (waits.current || inFlight.current) return;
     inFlight.current = true;
     changed.current = false;
     setState({ kind: "saving" });
@@ -119,14 +130,9 @@ export function useAutosave<Values extends FieldValues>(options: {
             acknowledge({ kind: "saved", version: outcome.version, at: outcome.savedAt });
             break;
           }
-          if (takeTheirs?.({ version: version.current, theirs: outcome.theirs })) {
-            version.current = outcome.version;
-            changed.current = true; // both texts together are on no server yet
-            setState({ kind: "typing" });
-            break;
-          }
-          waitsForPerson.current = true;
-          setState(outcome);
+          waits.current = true;
+          changed.current = true; // the server holds it as a draft only
+          setState(onStale?.(outcome, version.current) ? { kind: "joining", savedBy: outcome.savedBy } : outcome);
           break;
         case "gone":
         case "refused":
@@ -141,19 +147,22 @@ export function useAutosave<Values extends FieldValues>(options: {
     } finally {
       inFlight.current = false;
     }
-    if (!changed.current) return;
+    if (!changed.current || waits.current) return;
     clearTimeout(timer.current); // one may run already, from a change while this was under way
     timer.current = setTimeout(() => void send(), pauseBeforeSaving);
-  }, [form, save, where, onSaved, takeTheirs, onKeptAsDraft, showProblems]);
+  }, [form, save, where, onSaved, onStale, onKeptAsDraft, showProblems]);
 
   const noteChange = useCallback(() => {
+    if (putting.current || isClosed) return;
+    if (stored.current !== null && sameText(form.getValues(), stored.current)) return;
+    stored.current = null;
     keepUnsent(where, { version: version.current, values: form.getValues() });
     changed.current = true;
-    if (waitsForPerson.current) return;
+    if (waits.current) return;
     setState((now) => (now.kind === "saving" ? now : { kind: "typing" }));
     clearTimeout(timer.current);
     timer.current = setTimeout(() => void send(), pauseBeforeSaving);
-  }, [form, send, where]);
+  }, [form, isClosed, send, where]);
 
   const replaceAll = useCallback(
     (values: Values) => {
@@ -195,7 +204,7 @@ export function useAutosave<Values extends FieldValues>(options: {
   const keepMine = useCallback(() => {
     if (state.kind !== "conflict") return;
     version.current = state.version;
-    waitsForPerson.current = false;
+    waits.current = false;
     void send();
   }, [send, state]);
 
@@ -205,5 +214,43 @@ export function useAutosave<Values extends FieldValues>(options: {
     location.reload();
   }, [where]);
 
-  return { state, saveNow: () => void send(), replaceAll, keepMine, openTheirs };
+  const handOver = useCallback(async () => {
+    // the version is stale, so the server keeps the text as a draft and changes nothing
+    await save({ ...where, version: version.current }, structuredClone(form.getValues()));
+    forgetUnsent(where);
+    changed.current = false;
+  }, [form, save, where]);
+
+  const standsOver = useCallback(() => (inFlight.current || waits.current ? null : version.current), []);
+
+  const standOn = useCallback(
+    (next: number, put: () => void, theirs: unknown) => {
+      version.current = next;
+      waits.current = false;
+      putting.current = true;
+      try {
+        put();
+      } finally {
+        putting.current = false;
+      }
+      if (!sameText(form.getValues(), theirs)) {
+        stored.current = null;
+        noteChange();
+        return;
+      }
+      stored.current = structuredClone(theirs);
+      changed.current = false;
+      clearTimeout(timer.current);
+      forgetUnsent(where);
+      setState({ kind: "untouched" });
+    },
+    [form, noteChange, where],
+  );
+
+  const ask = useCallback((stale: Stale) => {
+    waits.current = true;
+    setState(stale);
+  }, []);
+
+  return { state, handOver, standsOver, standOn, ask, saveNow: () => void send(), replaceAll, keepMine, openTheirs };
 }

@@ -13,6 +13,7 @@ import { ContentsList } from "./_components/contents-list";
 import { ProcedureLine } from "./_components/procedure-line";
 import { ReadsReleased } from "./_components/reads-released";
 import { WhoIsHere } from "./_components/who-is-here";
+import { Together } from "./_together/together";
 import styles from "./layout.module.css";
 
 export async function generateMetadata({ params }: LayoutProps<"/project/[id]">) {
@@ -45,7 +46,10 @@ export default async function ProjectLayout({ params, children }: LayoutProps<"/
           {asker.kind === "link" ? (
             <ReadsReleased label={asker.label} endsAt={asker.endsAt} />
           ) : (
-            <WhoIsHere project={id} asker={asker} />
+            <>
+              <Together project={id} entries={loaded.summary.record.entries} />
+              <WhoIsHere project={id} asker={asker} />
+            </>
           )}
           <UnitsSwitch units={units} />
           {loaded.project.bids.length === 0 ? null : <NamesSwitch names={await readersNames()} />}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isOwnUntouched, othersParts, ownParts } from "../../../app/_components/form/shared-document";
+import { othersParts, ownParts } from "../../../app/_components/form/shared-document";
 
 type Values = { mine: readonly string[]; theirs: string };
 
@@ -10,15 +10,6 @@ const shared = {
 
 describe("a document of which a page edits a part", () => {
   const known: Values = { mine: ["a"], theirs: "before" };
-
-  test("is untouched for the page where only other parts have changed", () =>
-    expect(isOwnUntouched({ known, theirs: { mine: ["a"], theirs: "after" } }, shared)).toBe(true));
-
-  test("is touched where its own part has changed", () =>
-    expect(isOwnUntouched({ known, theirs: { mine: ["b"], theirs: "before" } }, shared)).toBe(false));
-
-  test("is untouched where its own part is empty and was never stored", () =>
-    expect(isOwnUntouched({ known: { mine: [], theirs: "" }, theirs: { theirs: "after" } }, shared)).toBe(true));
 
   test("parts into what the page edits and what it does not", () => {
     expect(ownParts(known, shared)).toEqual({ mine: ["a"] });

@@ -1,14 +1,12 @@
 "use server";
 import { z } from "zod";
-import { localEditor } from "#lib/access";
 import { documentSchemas } from "#lib/evaluation";
 import { documentKinds, explainRefusal, isGivenOut } from "#lib/store";
 import type { SaveOutcome } from "../../../_components/form/save-outcome";
+import { bodyOfVersion } from "../../../_data/draft-of";
 import { currentEditor } from "../../../_data/editor";
 import { projectStore } from "../../../_data/store";
-
-/** A person without a name may well be the same one in another tab. */
-const whoSaved = (name: string) => (name === localEditor.name ? "Another page on this computer" : name);
+import { whoSaved } from "../../../_data/who-saved";
 
 const address = z.strictObject({
   project: z.string(),
@@ -41,7 +39,8 @@ export async function saveDocument(where: unknown, draft: unknown): Promise<Save
       return { kind: "saved", version: outcome.version, at: outcome.at };
     case "conflict": {
       const { version, savedBy, savedAt, current } = outcome;
-      return { kind: "conflict", version, savedBy: whoSaved(savedBy), savedAt, theirs: current.body };
+      const base = await bodyOfVersion(place);
+      return { kind: "conflict", version, savedBy: whoSaved(savedBy), savedAt, theirs: current.body, base };
     }
     case "refused":
       return { kind: "refused", reason: explainRefusal(outcome.because) };

@@ -25,6 +25,8 @@ function whereItIs(state: SaveState): string {
       return state.problems.length === 1
         ? "Sent as a draft: one entry can’t be read yet, so this doesn’t count so far."
         : `Sent as a draft: ${state.problems.length} entries can’t be read yet, so this doesn’t count so far.`;
+    case "joining":
+      return `Kept on this device, not sent yet: ${state.savedBy} saved meanwhile.`;
     case "conflict":
       return `Kept on this device, not sent: ${state.savedBy} saved another version. Choose at the top of the form.`;
     case "gone":
