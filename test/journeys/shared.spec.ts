@@ -78,6 +78,7 @@ test("the first owner comes in by the link of the log; an invited evaluator scor
   await invitation.getByLabel("Name").fill("Eve Okoro");
   await invitation.getByLabel("Address of mail").fill("eve@larkmoor");
   await invitation.getByRole("button", { name: "Invite" }).click();
+  await expect(invitation.getByRole("alert")).toBeVisible();
   await expect(invitation.getByLabel("Address of mail")).toHaveValue("eve@larkmoor");
   await invitation.getByLabel("Address of mail").fill("eve@larkmoor.example");
   await invitation.getByRole("button", { name: "Invite" }).click();

@@ -61,7 +61,7 @@ async function whoHas(people: People, cookie: string): Promise<Came> {
 /** A member of an organisation who has come in by an invitation. */
 export async function member(people: People, organisation: string, name: string, by: string): Promise<Came> {
   members += 1;
-  const email = `${name.toLowerCase().replace(/[^a-z]+/g, ".")}.${process.pid}.${members}@larkmoor.example`;
+  const email = `${name.toLowerCase().replace(/[^a-z0-9]+/g, ".")}.${process.pid}.${members}@larkmoor.example`;
   const invited = await people.organisations.invite(organisation, { name, email, role: "member" }, by);
   if (invited.kind !== "invited") throw new Error(invited.kind);
   return cameIn(people, invited.token);
