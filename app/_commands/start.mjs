@@ -147,8 +147,9 @@ async function start() {
   pages = next({ dev, dir: projectFolder, hostname: host, port, httpServer: server });
   await pages.prepare();
   handle = pages.getRequestHandler();
-  console.log(
-    `Evenfield is ready at ${address ?? `http://${host === "::1" ? "[::1]" : host}:${port}`}  (stop it with Ctrl+C)`,
+  // where people sign in, what the console is asked to print goes through the log by now
+  process.stdout.write(
+    `Evenfield is ready at ${address ?? `http://${host === "::1" ? "[::1]" : host}:${port}`}  (stop it with Ctrl+C)\n`,
   );
 }
 

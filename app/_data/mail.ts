@@ -1,5 +1,7 @@
 import { createTransport } from "nodemailer";
+import { errorFacts } from "#lib/log";
 import { installation } from "./installation";
+import { log } from "./log";
 
 const patience = 10_000;
 
@@ -17,7 +19,7 @@ export async function sendMail(letter: Readonly<{ to: string; subject: string; t
     return true;
   } catch (problem) {
     // neither the address nor the letter, which holds a link that lets somebody in
-    console.error(`A letter could not be handed over: ${problem instanceof Error ? problem.name : "unknown"}`);
+    log("letter-not-sent", errorFacts(problem));
     return false;
   }
 }

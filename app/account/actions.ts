@@ -6,6 +6,7 @@ import { explainPassword } from "#lib/password";
 import type { Reply } from "../_components/reply-form";
 import { currentPerson, people } from "../_data/asker";
 import { forgetSignIn, placeOfRequest } from "../_data/browser";
+import { log } from "../_data/log";
 import { done, notDone, textIn, waitWords } from "../_data/reply";
 
 /** Ends one of one’s own sign-ins, on another device or here. */
@@ -30,12 +31,15 @@ export async function changePassword(_before: Reply, form: FormData): Promise<Re
   const outcome = await (await people()).accounts.changePassword(who, { current, next, from });
   switch (outcome.kind) {
     case "wait":
+      log("sign-in-throttled");
       return notDone(waitWords(outcome.seconds), form);
     case "wrong":
+      log("sign-in-refused");
       return notDone("The password that you have now is another one. Type it again.", form);
     case "password":
       return notDone(explainPassword(outcome.problem), form);
     case "changed":
+      log("password-set");
       revalidatePath("/account");
       return done("The password is changed. Everywhere else you are signed out.");
   }

@@ -6,6 +6,7 @@ import type { Reply } from "../_components/reply-form";
 import { people } from "../_data/asker";
 import { browserOfRequest, forgetSignIn, keepSignIn, placeOfRequest } from "../_data/browser";
 import { installation } from "../_data/installation";
+import { log } from "../_data/log";
 import { sendMail } from "../_data/mail";
 import { done, notDone, problemsOf, textIn, waitWords } from "../_data/reply";
 
@@ -28,10 +29,13 @@ export async function signIn(to: string, _before: Reply, form: FormData): Promis
   });
   switch (outcome.kind) {
     case "wait":
+      log("sign-in-throttled");
       return notDone(waitWords(outcome.seconds), form);
     case "unknown":
+      log("sign-in-refused");
       return notDone("Nobody signs in with this address and this password. Read both once more.", form);
     case "signed-in":
+      log("signed-in");
       await keepSignIn(outcome.cookie);
       redirect(withinHere(z.string().parse(to)));
   }

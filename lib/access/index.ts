@@ -12,4 +12,4 @@ export { cookieFromEditor, editorCookie, editorFromCookie } from "./editor-cooki
 export { idOfName } from "./id-of-name";
 export { isLoopbackHost } from "./loopback";
 export { isSameOrigin, type OriginHeaders } from "./same-origin";
-export { type Failures, failedOnceMore, waitAfter } from "./throttle";
+export { attemptsForgottenAfter, type Failures, failedOnceMore, waitAfter } from "./throttle";

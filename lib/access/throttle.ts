@@ -3,7 +3,8 @@ const attemptsAllowed = 5;
 
 const firstWait = 30;
 const longestWait = 15 * 60;
-const forgottenAfter = 24 * 3600;
+/** Seconds after which failed attempts count no more. */
+export const attemptsForgottenAfter = 24 * 3600;
 
 /** What is known of attempts that failed: how many, and when the last was, ISO 8601. */
 export type Failures = Readonly<{ failures: number; lastAt: string }>;
@@ -16,7 +17,7 @@ export type Failures = Readonly<{ failures: number; lastAt: string }>;
  */
 export function waitAfter({ failures, lastAt }: Failures, now: string): number {
   const passed = (Date.parse(now) - Date.parse(lastAt)) / 1000;
-  if (failures < attemptsAllowed || passed >= forgottenAfter) return 0;
+  if (failures < attemptsAllowed || passed >= attemptsForgottenAfter) return 0;
   const wait = Math.min(longestWait, firstWait * 2 ** (failures - attemptsAllowed));
   // a clock that was set back must lock nobody out until it has caught up
   return passed < 0 ? 0 : Math.max(0, Math.ceil(wait - passed));
@@ -24,6 +25,6 @@ export function waitAfter({ failures, lastAt }: Failures, now: string): number {
 
 /** The count after one more failure; it begins anew where the last is long ago. */
 export function failedOnceMore(before: Failures | null, now: string): Failures {
-  const isOld = before === null || Date.parse(now) - Date.parse(before.lastAt) >= forgottenAfter * 1000;
+  const isOld = before === null || Date.parse(now) - Date.parse(before.lastAt) >= attemptsForgottenAfter * 1000;
   return { failures: isOld ? 1 : before.failures + 1, lastAt: now };
 }

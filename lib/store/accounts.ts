@@ -5,7 +5,7 @@ import { type Failures, failedOnceMore, waitAfter } from "#lib/access";
 import { type PasswordProblem, passwordProblem } from "#lib/password";
 import type { Database, Location } from "./database";
 import { randomId } from "./id";
-import { type SignInSettings, signInLibrary, signInLimit } from "./sign-in-library";
+import { libraryTime, type SignInSettings, signInLibrary, signInLimit } from "./sign-in-library";
 import type { Tables, WayInRow } from "./tables";
 
 /** Somebody who signs in. */
@@ -120,7 +120,6 @@ export async function forgetLinks(transaction: Transaction<Tables>, person: stri
 export const foldedEmail = (email: string): string => email.trim().toLowerCase();
 
 /** A time as the library writes it into the database at hand. */
-const libraryTime = (kind: Location["kind"], at: string): string | Date => (kind === "postgres" ? new Date(at) : at);
 
 const isoTime = (time: string | Date): string => (time instanceof Date ? time.toISOString() : time);
 

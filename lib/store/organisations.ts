@@ -240,5 +240,8 @@ async function forgetIfNowhere(transaction: Transaction<Tables>, person: string)
   if (left !== undefined) return;
   for (const table of ["sign_in", "credential", "way_in", "membership"] as const)
     await transaction.deleteFrom(table).where("person_id", "=", person).execute();
+  // unsaved text of theirs, which nobody else sees; what they saved belongs to its project
+  await transaction.deleteFrom("draft").where("editor", "=", person).execute();
+  await transaction.deleteFrom("presence").where("editor", "=", person).execute();
   await transaction.deleteFrom("person").where("id", "=", person).execute();
 }

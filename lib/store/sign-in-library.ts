@@ -21,6 +21,10 @@ const idleLimit = 3 * day;
 /** A sign-in ends after so long however busy somebody is. In seconds. */
 export const signInLimit = 30 * day;
 
+/** A time as the library writes it: a text in SQLite, a date in PostgreSQL. */
+export const libraryTime = (kind: Location["kind"], at: string): string | Date =>
+  kind === "postgres" ? new Date(at) : at;
+
 /**
  * The library that keeps passwords (scrypt), sessions and their signed cookies, on tables of ours under names of ours. Its
  * own web addresses are not served: whatever it does is asked of it here, so nobody can sign up or reach what is not used.

@@ -16,6 +16,7 @@ import { type Projects, projectsOf } from "./projects";
 import { type ProjectRecord, recordOf } from "./record";
 import type { Scope } from "./scope";
 import type { SignInSettings } from "./sign-in-library";
+import { type Swept, sweep } from "./sweep";
 
 /** The only door to the database. */
 export type Store<S extends Schemas> = Readonly<{
@@ -84,7 +85,13 @@ export const firstOrganisation = "first";
 const systemTime = (): string => new Date().toISOString();
 
 /** Who somebody is and where they belong. */
-export type People = Readonly<{ accounts: Accounts; organisations: Organisations; close: () => Promise<void> }>;
+export type People = Readonly<{
+  accounts: Accounts;
+  organisations: Organisations;
+  /** Deletes what has served, such as sign-ins whose time is over. */
+  sweep: () => Promise<Swept>;
+  close: () => Promise<void>;
+}>;
 
 /** Opens sign-in and organisations, for scripts and tests; the caller closes it. */
 export async function openPeople(
@@ -110,5 +117,6 @@ const peopleOf = new WeakMap<object, People>();
 const peopleOver = (database: Database, { kind }: Location, settings: SignInSettings, now: () => string): People => ({
   accounts: accountsOf(database, kind, settings, now),
   organisations: organisationsOf(database, kind, now),
+  sweep: () => sweep(database, kind, now()),
   close: database.close,
 });

@@ -46,7 +46,6 @@ export default defineConfig({
       EVENFIELD_MODE: "shared",
       EVENFIELD_ADDRESS: sharedAddress,
       EVENFIELD_SECRET: sharedSecret,
-      EVENFIELD_LOG: "off",
     }),
   ],
 });

@@ -220,10 +220,36 @@ export function peopleContract(trial: () => Promise<Trial>, elsewhere: () => Pro
     ]);
     expect(await people.organisations.members("first", "nobody")).toBeNull();
     expect(await allText()).toContain("eve@larkmoor.example");
+    const store = await open(location);
+    const made = await store.projects.create(northField, signedInEditor({ id, name: first.name }, []));
+    if (made.kind !== "saved") throw new Error(made.kind);
+    const place = { project: made.id, kind: "bid", id: "bid-a", version: 1 } as const;
+    for (const one of [person, { id, name: first.name }])
+      await store.drafts.keep(place, { bidder: one.name }, signedInEditor(one, []));
     expect(await people.organisations.end("first", person.id, id)).toEqual({ kind: "done" });
     expect(await people.accounts.signedIn(cookie)).toBeNull();
     expect(await tries("eve@larkmoor.example", password)).toEqual({ kind: "unknown" });
     expect(await allText()).not.toContain("eve@larkmoor.example");
+    expect(await store.drafts.list(made.id, signedInEditor(person, []))).toEqual([]);
+    expect(await store.drafts.list(made.id, signedInEditor({ id, name: first.name }, []))).toHaveLength(1);
+    await store.close();
+  });
+
+  test("what has served is swept, and what serves stays", async () => {
+    const { cookie, id } = await owner();
+    const used = await invited("eve@larkmoor.example", id);
+    await enter(used.token);
+    const open_ = await invited("ada@larkmoor.example", id);
+    await tries("nobody@larkmoor.example", "wrong");
+    expect(await people.sweep()).toEqual({ signIns: 0, links: 2, attempts: 0, openPages: 0 });
+    expect(await people.accounts.signedIn(cookie)).not.toBeNull();
+    expect(await people.accounts.wayIn(open_.token)).not.toBeNull();
+    passes(25 * 3600);
+    expect(await people.sweep()).toMatchObject({ signIns: 0, attempts: 1 });
+    passes(4 * 24 * 3600);
+    expect(await people.sweep()).toEqual({ signIns: 2, links: 0, attempts: 0, openPages: 0 });
+    passes(3 * 24 * 3600);
+    expect(await people.sweep()).toEqual({ signIns: 0, links: 1, attempts: 0, openPages: 0 });
   });
 
   test("no link of one organisation opens another", async () => {

@@ -5,6 +5,7 @@ import { explainPassword } from "#lib/password";
 import type { Reply } from "../../_components/reply-form";
 import { people } from "../../_data/asker";
 import { browserOfRequest, keepSignIn } from "../../_data/browser";
+import { log } from "../../_data/log";
 import { notDone, problemsOf, textIn } from "../../_data/reply";
 
 const firstOwner = z.object({
@@ -40,6 +41,7 @@ export async function comeIn(token: string, _before: Reply, form: FormData): Pro
     case "password":
       return notDone(explainPassword(outcome.problem), form);
     case "signed-in":
+      log("password-set");
       await keepSignIn(outcome.cookie);
       redirect("/");
   }

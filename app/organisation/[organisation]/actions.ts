@@ -6,6 +6,7 @@ import type { MemberOutcome } from "#lib/store";
 import type { Reply } from "../../_components/reply-form";
 import { currentPerson, people } from "../../_data/asker";
 import { installation } from "../../_data/installation";
+import { log } from "../../_data/log";
 import { sendMail } from "../../_data/mail";
 import { done, notDone, problemsOf, textIn } from "../../_data/reply";
 
@@ -28,6 +29,7 @@ const sentences: Readonly<Record<Exclude<MemberOutcome["kind"], "done">, string>
 /** What became of a change, as whoever asked is answered; the page shows it. */
 function answered(organisation: string, outcome: MemberOutcome, sentence: string, form: FormData): Reply {
   revalidatePath(`/organisation/${organisation}`);
+  if (outcome.kind === "done") log("organisation-changed");
   return outcome.kind === "done" ? done(sentence) : notDone(sentences[outcome.kind], form);
 }
 
@@ -63,6 +65,7 @@ export async function invite(organisation: string, _before: Reply, form: FormDat
     case "joined":
       return done(`${outcome.person.name} signs in here already and now belongs to this organisation too.`);
     case "invited": {
+      log("invited");
       const link = linkTo(outcome.token);
       const isSent = await sendMail({
         to: outcome.person.email,

@@ -6,6 +6,7 @@ import { explainRefusal, newToken, tokenHash } from "#lib/store";
 import type { Reply } from "../../../../_components/reply-form";
 import { currentEditor } from "../../../../_data/editor";
 import { installation } from "../../../../_data/installation";
+import { log } from "../../../../_data/log";
 import { done, notDone, problemsOf, textIn } from "../../../../_data/reply";
 import { projectStore } from "../../../../_data/store";
 
@@ -29,6 +30,7 @@ export async function releaseToPublic(project: string, _before: Reply, form: For
   revalidatePath(`/project/${project}`, "layout");
   switch (outcome.kind) {
     case "saved":
+      log("released-to-public");
       return done(
         "The link is made. It is shown this once; whoever has it reads what was released, until its last day or until it is taken back:",
         `${installed.address}/released/${project}/${outcome.id}/${token}`,

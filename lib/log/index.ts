@@ -1,0 +1,3 @@
+export { errorFacts } from "./error-facts";
+export { logLine } from "./line";
+export type { LogEvent, LogFacts } from "./model";
