@@ -23,7 +23,7 @@ import { sharedAddress } from "./shared-server";
 import { isWholeWalk } from "./whole-walk";
 
 // Journeys on a server on which people sign in. The first of them makes its first owner, so they follow one another.
-test.describe.configure({ mode: "serial", timeout: 120_000 });
+test.describe.configure({ mode: "serial", timeout: 240_000 });
 test.use({ baseURL: sharedAddress });
 
 let store: SharedStore;
