@@ -5,7 +5,7 @@ import { join } from "node:path";
 import SqliteFile from "better-sqlite3";
 import { expect, test } from "vitest";
 import { backUp, explainBackupFault, type Location, restore } from "#lib/store";
-import { ada, ben, bid, northField, open, type Trial, withProject } from "./trial";
+import { ada, ben, bid, northField, open, type TrialMaker, withProject } from "./trial";
 
 async function backupOf(location: Location): Promise<readonly string[]> {
   const lines: string[] = [];
@@ -40,9 +40,9 @@ async function filled(location: Location): Promise<Readonly<{ project: string; s
 }
 
 /** What a backup promises, from the databases of one maker into those of another. */
-export function backupContract(source: () => Promise<Trial>, target: () => Promise<Trial>): void {
+export function backupContract(source: TrialMaker, target: TrialMaker): void {
   test("holds every row, and brings all of it back with its record intact", async () => {
-    const { location } = await source();
+    const { location } = await source("tables");
     const { project, sha256 } = await filled(location);
     const lines = await backupOf(location);
     const place = await target();
@@ -61,7 +61,7 @@ export function backupContract(source: () => Promise<Trial>, target: () => Promi
   });
 
   test("overwrites nothing", async () => {
-    const { location } = await source();
+    const { location } = await source("tables");
     await filled(location);
     const lines = await backupOf(location);
     const place = await target();
@@ -75,7 +75,7 @@ export function backupContract(source: () => Promise<Trial>, target: () => Promi
   });
 
   test("brings back nothing of a file that is cut off, altered or something else", async () => {
-    const { location } = await source();
+    const { location } = await source("tables");
     await filled(location);
     const lines = await backupOf(location);
     const place = await target();

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { afterEach, describe, expect, test } from "vitest";
 import { explainContentFault } from "#lib/store";
 import { seeded } from "../faults/seeded";
-import { ada, ben, northField, open, type Trial, type TrialStore, withProject } from "./trial";
+import { ada, ben, northField, open, type TrialMaker, type TrialStore, withProject } from "./trial";
 
 /** Bytes of every value, the same for the same seed. */
 function someBytes(length: number, seed: number): Uint8Array {
@@ -22,13 +22,13 @@ export async function readBack(store: TrialStore, project: string, sha256: strin
 }
 
 /** What every database has to do for files that are kept. `trial` gives a new, empty database. */
-export function contentsContract(trial: () => Promise<Trial>): void {
+export function contentsContract(trial: TrialMaker): void {
   const opened: { close: () => Promise<void> }[] = [];
   afterEach(async () => {
     for (const store of opened.splice(0)) await store.close();
   });
   const start = async () => {
-    const { location, raw } = await trial();
+    const { location, raw } = await trial("tables");
     const made = await withProject(location);
     opened.push(made.store);
     return { ...made, location, raw };

@@ -4,24 +4,43 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterEach, describe, expect, test } from "vitest";
 import { z } from "zod";
-import { type Guard, openStore, type ProjectPlace, type ProjectWish, recordFileVerdict, recordLines } from "#lib/store";
+import {
+  type Guard,
+  type Location,
+  openStore,
+  type ProjectPlace,
+  type ProjectWish,
+  recordFileVerdict,
+  recordLines,
+} from "#lib/store";
 import { openDatabase } from "../../lib/store/open-database";
 import { seeded } from "../faults/seeded";
-import { ada, ben, bid, editor, northField, open, schemas, type Trial, type TrialStore, withProject } from "./trial";
+import {
+  ada,
+  ben,
+  bid,
+  editor,
+  northField,
+  open,
+  schemas,
+  type TrialMaker,
+  type TrialStore,
+  withProject,
+} from "./trial";
 
 /** What every database has to do for the store. `trial` gives a new, empty database. */
-export function storeContract(trial: () => Promise<Trial>): void {
+export function storeContract(trial: TrialMaker): void {
   const opened: { close: () => Promise<void> }[] = [];
   afterEach(async () => {
     for (const store of opened.splice(0)) await store.close();
   });
   const start = async (options: Parameters<typeof withProject>[1] = {}) => {
-    const { location, raw } = await trial();
+    const { location, raw } = await trial("tables");
     const made = await withProject(location, options);
     opened.push(made.store);
     return { ...made, location, raw };
   };
-  const another = async (location: Trial["location"]): Promise<TrialStore> => {
+  const another = async (location: Location): Promise<TrialStore> => {
     const store = await open(location);
     opened.push(store);
     return store;
@@ -411,7 +430,7 @@ export function storeContract(trial: () => Promise<Trial>): void {
         return { names: projects.map(({ name }) => name), ...counts };
       };
       const named = async (facts: readonly (readonly [string, string])[]) => {
-        const { location } = await trial();
+        const { location } = await trial("tables");
         let minute = 10;
         const store = await open(location, { now: () => `2026-11-25T10:${minute++}:00.000Z` });
         opened.push(store);
@@ -436,7 +455,7 @@ export function storeContract(trial: () => Promise<Trial>): void {
       });
 
       test("also where several were changed in one moment", async () => {
-        const { location } = await trial();
+        const { location } = await trial("tables");
         const store = await open(location, { now: () => "2026-11-25T10:00:00.000Z" });
         opened.push(store);
         for (let count = 0; count < 9; count += 1)

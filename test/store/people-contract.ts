@@ -5,7 +5,7 @@ import { backUp, type Location, openPeople, type People, restore, type Scope } f
 import { openDatabase } from "../../lib/store/open-database";
 import { scopePlugin } from "../../lib/store/scope";
 import { signInLibrary } from "../../lib/store/sign-in-library";
-import { bid, northField, open, type Trial, type TrialStore } from "./trial";
+import { bid, northField, open, type TrialMaker, type TrialStore } from "./trial";
 
 const settings = { secret: "a secret of the tests, 0123456789 abc", address: "http://127.0.0.1:3000" };
 const first = { name: "Dana Ruiz", email: "Dana@Larkmoor.example", organisation: "Larkmoor district" };
@@ -13,7 +13,7 @@ const password = "clover meadow anvil tide";
 const another = "granite otter lamp fig";
 
 /** What every database has to do for sign-in, organisations and the scope of a store. */
-export function peopleContract(trial: () => Promise<Trial>, elsewhere: () => Promise<Trial>): void {
+export function peopleContract(trial: TrialMaker, elsewhere: TrialMaker): void {
   let location: Location;
   let people: People;
   let clock = "";
@@ -22,7 +22,7 @@ export function peopleContract(trial: () => Promise<Trial>, elsewhere: () => Pro
   };
   beforeEach(async () => {
     clock = new Date().toISOString();
-    ({ location } = await trial());
+    ({ location } = await trial("tables"));
     people = await openPeople(location, settings, () => clock);
   });
   afterEach(() => people.close());

@@ -7,8 +7,8 @@ import pg from "pg";
 
 /** A PostgreSQL server of the test's own, with nothing in it, on a loopback port. */
 export type Cluster = Readonly<{
-  /** Makes a new, empty database and gives its address. */
-  newDatabase: () => Promise<string>;
+  /** Makes a new database, empty or a copy of the one at an address that nobody is connected to; gives its address. */
+  newDatabase: (like?: string) => Promise<string>;
   port: number;
   /** Kills the server and all its processes at once, as a crash of it would; gives their number. */
   kill: () => number;
@@ -69,9 +69,10 @@ export async function startCluster(
   let made = 0;
   return {
     port,
-    async newDatabase() {
+    async newDatabase(like) {
       const name = `trial_${++made}`;
-      await query(address("postgres"), `create database ${name}`);
+      const copied = like === undefined ? "" : ` template ${like.slice(like.lastIndexOf("/") + 1)}`;
+      await query(address("postgres"), `create database ${name}${copied}`);
       return address(name);
     },
     kill() {

@@ -6,7 +6,7 @@ import { storeContract } from "./contract";
 import { peopleContract } from "./people-contract";
 import { type Cluster, postgresPrograms, query, startCluster } from "./postgres-cluster";
 import { sqliteTrials } from "./sqlite-trial";
-import { ada, bid, type Trial, withProject } from "./trial";
+import { ada, bid, open, type TrialMaker, withProject } from "./trial";
 
 const programs = postgresPrograms();
 if (programs === null) {
@@ -20,8 +20,15 @@ describe.skipIf(programs === null)("the store over PostgreSQL", { timeout: 120_0
   }, 60_000);
   afterAll(() => cluster?.stop(), 60_000);
 
-  const postgresTrial = async (): Promise<Trial> => {
+  let withTables: Promise<string> | undefined;
+  const makeTables = async (): Promise<string> => {
     const url = await cluster.newDatabase();
+    await (await open({ kind: "postgres", url })).close();
+    return url;
+  };
+  const postgresTrial: TrialMaker = async (holding) => {
+    withTables ??= makeTables();
+    const url = await cluster.newDatabase(holding === "tables" ? await withTables : undefined);
     return { location: { kind: "postgres", url }, raw: (sql) => query(url, sql) };
   };
   /** A store behind a proxy, with one project. */

@@ -3,10 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import SqliteFile from "better-sqlite3";
 import { afterAll } from "vitest";
-import type { Trial } from "./trial";
+import type { TrialMaker } from "./trial";
 
 /** Makes a new SQLite file for each trial, and takes all of them away after the tests of the file. */
-export function sqliteTrials(): () => Promise<Trial> {
+export function sqliteTrials(): TrialMaker {
   const folders: string[] = [];
   afterAll(() => {
     for (const folder of folders) rmSync(folder, { recursive: true, force: true });

@@ -35,6 +35,9 @@ export type TrialStore = Store<typeof schemas>;
 /** A database of its own for one test; `raw` runs SQL past the store. */
 export type Trial = Readonly<{ location: Location; raw: (sql: string) => Promise<void> }>;
 
+/** Makes a database with nothing in it; with `"tables"` it may have all tables already, which saves making them each time. */
+export type TrialMaker = (holding?: "tables") => Promise<Trial>;
+
 export const open = (location: Location, options: Partial<StoreOptions<typeof schemas>> = {}): Promise<TrialStore> =>
   openStore(location, { schemas, ...options });
 
