@@ -26,6 +26,7 @@ test("an owner's representative states a doubt, cancels a drawing, and gets the 
     await expect(page.getByText("Cancelled. Nothing was kept.")).toBeVisible();
   });
 
+  const cancelled = workers.length; // one that ends at once may never be told of
   await test.step("draws twice and gets the same", async () => {
     await page.getByLabel("How often to draw").fill("5,000");
     const draw = page.getByRole("button", { name: "Draw 5,000 times" });
@@ -44,5 +45,5 @@ test("an owner's representative states a doubt, cancels a drawing, and gets the 
     await page.getByLabel("Seed").fill("7");
     await expect(page.getByText("Out of date.")).toBeVisible();
   });
-  expect(workers).toHaveLength(3);
+  expect(workers).toHaveLength(cancelled + 2);
 });

@@ -119,9 +119,10 @@ try {
         await asked(noAskings(), `${address}/project/${project}/${page}`, {
           headers: { cookie: all.editors[0]?.cookie ?? "" },
         });
-  const atFirst = instances.memory();
+  const held = [instances.memory()];
+  const looking = setInterval(() => held.push(instances.memory()), (seconds / 5) * 1000);
   const outcome = await letWork(all, seconds, seeded(20_261_126));
-  const afterwards = instances.memory();
+  clearInterval(looking);
   const wrong = await missing(outcome.acknowledged, all);
 
   console.log(
@@ -136,7 +137,7 @@ try {
     `${outcome.acknowledged.length} saves acknowledged, ${outcome.overtaken} came too late and were made again over the newer text, ${wrong.length} lost or doubled; every record ${wrong.some((one) => one.startsWith("the record")) ? "DOES NOT VERIFY" : "verifies"}`,
   );
   console.log(
-    `resident memory, MB: ${atFirst.map((one) => one.toFixed(0)).join(" and ")} at first, ${afterwards.map((one) => one.toFixed(0)).join(" and ")} afterwards`,
+    `resident memory of the two, MB, at first and after each fifth of the time: ${held.map((both) => both.map((one) => one.toFixed(0)).join(" and ")).join(", ")}`,
   );
 
   const mixed = noAskings();
