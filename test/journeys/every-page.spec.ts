@@ -1,6 +1,7 @@
 import type { Page } from "@playwright/test";
 import { axeFindings, standards } from "./axe-findings";
-import { demonstration, expect, test } from "./fixtures";
+import { demonstration, expect } from "./fixtures";
+import { test } from "./one-profile";
 import { isWholeWalk } from "./whole-walk";
 
 /** Every page of the app; those of a project under its address. A new page is a line here. */

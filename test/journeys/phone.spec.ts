@@ -1,5 +1,6 @@
 import type { Page } from "@playwright/test";
-import { demonstration, expect, test } from "./fixtures";
+import { demonstration, expect } from "./fixtures";
+import { test } from "./one-profile";
 
 // What a reader has in hand: a common phone, and the narrowest page that WCAG 2.2 (1.4.10) has in mind.
 const widths = [360, 320] as const;
@@ -50,44 +51,51 @@ const covers = (one: Word, other: Word): boolean =>
 const onPairs = <T, R>(list: readonly T[], look: (one: T, other: T) => readonly R[]): readonly R[] =>
   list.flatMap((one, place) => list.slice(place + 1).flatMap((other) => look(one, other)));
 
-for (const width of widths) {
-  for (const name of pages) {
-    test(`${name}, ${width} pixels wide: every word of a drawing can be read`, async ({ page }) => {
+for (const name of pages) {
+  test(`${name}: on a phone every word of a drawing can be read, and captions without scrolling`, async ({ page }) => {
+    await page.setViewportSize({ width: widths[0], height: 800 });
+    await page.goto(`${project}/${name}`, { waitUntil: "networkidle" });
+    for (const width of widths) {
       await page.setViewportSize({ width, height: 800 });
-      await page.goto(`${project}/${name}`, { waitUntil: "networkidle" });
-      const shown = await drawings(page);
-      expect(shown.length).toBeGreaterThan(0);
-      expect(new Set(shown.map(({ label }) => label)).size, "each drawing is shown once").toBe(shown.length);
-      for (const { label, left, right, words } of shown) {
-        expect(words.length, label).toBeGreaterThan(0);
-        const cut = words.filter((word) => word.left < left - 1 || word.right > right + 1);
-        expect(
-          cut.map((word) => word.words),
-          `${label}: runs over the edge`,
-        ).toEqual([]);
-        const small = words.filter(({ size }) => size < leastSize - 0.05);
-        expect(
-          small.map((word) => `${word.words}: ${word.size}`),
-          `${label}: too small`,
-        ).toEqual([]);
-        const covered = onPairs(words, (one, other) => (covers(one, other) ? [`${one.words} | ${other.words}`] : []));
-        expect(covered, `${label}: cover each other`).toEqual([]);
-      }
-    });
+      await test.step(`drawings, ${width} pixels wide`, () => readsDrawings(page));
+    }
+    for (const summary of await page.getByText("The figures behind this drawing").all()) await summary.click();
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 800 });
+      await test.step(`captions, ${width} pixels wide`, () => readsCaptions(page, width));
+    }
+  });
+}
 
-    test(`${name}, ${width} pixels wide: captions are read without scrolling`, async ({ page }) => {
-      await page.setViewportSize({ width, height: 800 });
-      await page.goto(`${project}/${name}`, { waitUntil: "networkidle" });
-      for (const summary of await page.getByText("The figures behind this drawing").all()) await summary.click();
-      const captions = await page
-        .locator("main caption:not(.visually-hidden):visible")
-        .evaluateAll((all) =>
-          all.map((caption) => ({ words: caption.textContent, right: caption.getBoundingClientRect().right })),
-        );
-      expect(captions.length).toBeGreaterThan(0);
-      expect(captions.filter(({ right }) => right > width).map(({ words }) => words)).toEqual([]);
-    });
+async function readsDrawings(page: Page): Promise<void> {
+  const shown = await drawings(page);
+  expect(shown.length).toBeGreaterThan(0);
+  expect(new Set(shown.map(({ label }) => label)).size, "each drawing is shown once").toBe(shown.length);
+  for (const { label, left, right, words } of shown) {
+    expect(words.length, label).toBeGreaterThan(0);
+    const cut = words.filter((word) => word.left < left - 1 || word.right > right + 1);
+    expect(
+      cut.map((word) => word.words),
+      `${label}: runs over the edge`,
+    ).toEqual([]);
+    const small = words.filter(({ size }) => size < leastSize - 0.05);
+    expect(
+      small.map((word) => `${word.words}: ${word.size}`),
+      `${label}: too small`,
+    ).toEqual([]);
+    const covered = onPairs(words, (one, other) => (covers(one, other) ? [`${one.words} | ${other.words}`] : []));
+    expect(covered, `${label}: cover each other`).toEqual([]);
   }
+}
+
+async function readsCaptions(page: Page, width: number): Promise<void> {
+  const captions = await page
+    .locator("main caption:not(.visually-hidden):visible")
+    .evaluateAll((all) =>
+      all.map((caption) => ({ words: caption.textContent, right: caption.getBoundingClientRect().right })),
+    );
+  expect(captions.length).toBeGreaterThan(0);
+  expect(captions.filter(({ right }) => right > width).map(({ words }) => words)).toEqual([]);
 }
 
 test("a price line on a phone is laid out in blocks and is still a row of a table", async ({ page }) => {
