@@ -1,13 +1,24 @@
-import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page } from "@playwright/test";
+import axe, { type RunOptions } from "axe-core";
 
 /** The tags of axe for WCAG 2.2, level AA. */
-export const standards = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+export const standards = { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] } as const;
 
-/** No page has a frame, so axe need not gather from frames in a page of its own; only what it finds fault with is told. */
-export async function axeFindings(page: Page, choose: (axe: AxeBuilder) => AxeBuilder): Promise<readonly string[]> {
-  expect(await page.locator("iframe, frame").count()).toBe(0);
-  const axe = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ["violations"] });
-  const { violations } = await choose(axe).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`);
+/** Only the colours: all that a dark scheme changes. */
+export const colours = { runOnly: { type: "rule", values: ["color-contrast", "link-in-text-block"] } } as const;
+
+/** What axe finds fault with on a page, by rule. Its script is put into the page once, not for each question. */
+export async function axeFindings(
+  page: Page,
+  asked: Readonly<{ runOnly?: unknown }> = standards,
+): Promise<readonly string[]> {
+  expect(await page.locator("iframe, frame").count(), "axe is asked in the page alone").toBe(0);
+  if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(axe.source);
+  return page.evaluate(
+    async (options) => {
+      const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, options);
+      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).join(", ")}`);
+    },
+    { resultTypes: ["violations"], ...asked } as RunOptions,
+  );
 }

@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { axeFindings, standards } from "./axe-findings";
+import { axeFindings, colours } from "./axe-findings";
 import { demonstration, expect } from "./fixtures";
 import { test } from "./one-profile";
 import { isWholeWalk } from "./whole-walk";
@@ -97,11 +97,11 @@ for (const name of pages) {
       await open(page, name, complaints);
       await test.step("a way past the contents, a visible focus, no trap", () => walk(page));
       await test.step("axe", async () => {
-        expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual([]);
+        expect(await axeFindings(page)).toEqual([]);
         if (!isWholeWalk && !darkEveryDay.has(name)) return;
         await page.emulateMedia({ colorScheme: "dark" });
         // the colours are all that the scheme changes
-        expect(await axeFindings(page, (axe) => axe.withRules(["color-contrast", "link-in-text-block"]))).toEqual([]);
+        expect(await axeFindings(page, colours)).toEqual([]);
       });
       await test.step("320 CSS pixels", async () => {
         await page.setViewportSize({ width: 320, height: 640 });
@@ -114,7 +114,7 @@ for (const name of pages) {
 test("axe finds what is wrong where something is", async ({ page, complaints }) => {
   await open(page, "/no-such-page", complaints);
   await page.evaluate(() => document.querySelector("main")?.append(document.createElement("img")));
-  expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual(["image-alt: img"]);
+  expect(await axeFindings(page)).toEqual(["image-alt: img"]);
 });
 
 /** Walks the page by the Tab key from its first stop to its last, or at both ends of a long page. */

@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "@playwright/test";
 import { pdf } from "../attachment/small-files";
-import { axeFindings, standards } from "./axe-findings";
+import { axeFindings } from "./axe-findings";
 import { demonstration, expect, test } from "./fixtures";
 
 const saved = (page: Page) => expect(page.locator('[role="status"][data-saving]').first()).toHaveText(/^Saved at /);
@@ -15,7 +15,7 @@ async function contents(page: Page, name: string): Promise<void> {
   await expect(page.getByRole("heading", { level: 1, name })).toBeVisible();
 }
 
-const accessible = async (page: Page) => expect(await axeFindings(page, (axe) => axe.withTags(standards))).toEqual([]);
+const accessible = async (page: Page) => expect(await axeFindings(page)).toEqual([]);
 
 for (const [device, width] of [
   ["a desk", 1280],
