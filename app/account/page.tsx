@@ -7,6 +7,7 @@ import { SignedInLine } from "../_components/signed-in-line";
 import { currentPerson, people } from "../_data/asker";
 import { browserName } from "./_browser-name";
 import { changePassword, endSignIn } from "./actions";
+import styles from "./page.module.css";
 
 export const metadata: Metadata = { title: "Your account" };
 
@@ -21,7 +22,7 @@ export default async function AccountPage() {
     <main id="main" className="plain-page">
       <SignedInLine who={who} />
       <h1>Your account</h1>
-      <dl>
+      <dl className={styles.facts}>
         <dt>Name</dt>
         <dd>{who.person.name}</dd>
         <dt>Address of your mail</dt>
@@ -39,7 +40,7 @@ export default async function AccountPage() {
       <section aria-labelledby="open">
         <h2 id="open">Where you are signed in</h2>
         <Scroller label="Where you are signed in">
-          <table>
+          <table className={styles.signIns}>
             <caption className="visually-hidden">Where you are signed in</caption>
             <thead>
               <tr>

@@ -1,9 +1,9 @@
 "use client";
 import { createContext, use } from "react";
-import { pathInWords } from "./differences";
+import styles from "./autosave-form.module.css";
 
-/** What somebody else changed on the page a moment ago; paths as the form names its fields. */
-export type ChangedMarks = Readonly<{ by: string; paths: readonly string[] }>;
+/** What somebody else changed on the page a moment ago: paths as the form names its fields, and what people call them. */
+export type ChangedMarks = Readonly<{ by: string; paths: readonly string[]; names: readonly string[] }>;
 
 const Marks = createContext<ChangedMarks | null>(null);
 
@@ -22,14 +22,14 @@ const mostNamed = 3;
 /** Says once, without moving anything, what others changed here. */
 export function ChangedStatus({ marks }: { marks: ChangedMarks | null }) {
   return (
-    <p role="status" className="screen-only" data-changed={marks?.paths.length ?? 0}>
+    <p role="status" className={`${styles.changes} screen-only`} data-changed={marks?.paths.length ?? 0}>
       {marks === null ? null : sentence(marks)}
     </p>
   );
 }
 
-function sentence({ by, paths }: ChangedMarks): string {
-  const count = paths.length === 1 ? "an entry" : `${paths.length} entries`;
-  const named = paths.length <= mostNamed ? `: ${paths.map(pathInWords).join("; ")}` : "";
+function sentence({ by, names }: ChangedMarks): string {
+  const count = names.length === 1 ? "an entry" : `${names.length} entries`;
+  const named = names.length <= mostNamed ? `: ${names.join("; ")}` : "";
   return `${by} changed ${count} on this page just now${named}. What you typed stands as it is.`;
 }

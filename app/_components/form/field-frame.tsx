@@ -42,10 +42,10 @@ export function FieldFrame({
           {hint}
         </span>
       )}
-      {children}
       {changedBy === null ? null : (
         <span className={`${styles.changed} screen-only`}>Changed by {changedBy} just now</span>
       )}
+      {children}
       {problem === null ? null : (
         <span id={`${id}-problem`} className={styles.problem}>
           {problem}

@@ -5,6 +5,7 @@ import type { FieldValues, Path, UseFormReturn } from "react-hook-form";
 import { isQuietKind, pathIn } from "#lib/together";
 import { caretIn, putCaret } from "./caret";
 import type { ChangedMarks } from "./changed-marks";
+import { pathInWords } from "./differences";
 import { discardDraft } from "./discard-draft";
 import { type News, showOpen } from "./open-documents";
 import type { DocumentAddress } from "./save-outcome";
@@ -13,6 +14,13 @@ import type { UnsentText } from "./unsent-text";
 import type { Autosave, Stale } from "./use-autosave";
 
 const marksStay = 60_000; // ms
+
+/** What a form calls a field; its path in words where it has no control of its own, as a list has none. */
+function labelIn(form: HTMLFormElement | null, path: string): string {
+  const control = form?.elements.namedItem(path);
+  const label = control instanceof HTMLElement && "labels" in control ? (control.labels as NodeList)[0] : undefined;
+  return label?.textContent || pathInWords(path);
+}
 
 /**
  * Takes what other people saved into an open form: fields that were not touched here get their text and are marked, those
@@ -116,7 +124,8 @@ export function useOthersChanges<Values extends FieldValues>(options: {
     if (taken.puts.length > 0) {
       const last = heard.current;
       const by = late?.is.savedBy ?? (last !== null && last.version >= next ? last.by : "Somebody else");
-      setMarks({ by, paths: taken.puts.map(({ path }) => path) });
+      const paths = taken.puts.map(({ path }) => path);
+      setMarks({ by, paths, names: paths.map((path) => labelIn(element.current, path)) });
     }
   }, [element, form]);
 

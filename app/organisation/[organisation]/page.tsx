@@ -2,8 +2,10 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { firstOrganisation, type Member } from "#lib/store";
 import { ReplyForm } from "../../_components/reply-form";
+import blocks from "../../_components/rows-as-blocks.module.css";
 import { Scroller } from "../../_components/scroller";
 import { SignedInLine } from "../../_components/signed-in-line";
+import { tableRoles } from "../../_components/table-roles";
 import { currentPerson, people } from "../../_data/asker";
 import { addOrganisation, endMembership, invite, newPasswordLink, renameOrganisation, setMemberRole } from "./actions";
 import styles from "./page.module.css";
@@ -28,31 +30,34 @@ export default async function OrganisationPage({ params }: PageProps<"/organisat
       <section aria-labelledby="members">
         <h2 id="members">Members</h2>
         <Scroller label="Members">
-          <table>
+          <table {...tableRoles.table} className={blocks.table}>
             <caption className="visually-hidden">Members</caption>
-            <thead>
-              <tr>
-                <th scope="col">Name</th>
-                <th scope="col">Address of mail</th>
-                <th scope="col">Is</th>
-                {administers ? <th scope="col">Change</th> : null}
+            <thead {...tableRoles.rows}>
+              <tr {...tableRoles.row}>
+                {["Name", "Address of mail", "Is", ...(administers ? ["Change"] : [])].map((head) => (
+                  <th key={head} {...tableRoles.columnHead} scope="col">
+                    {head}
+                  </th>
+                ))}
               </tr>
             </thead>
-            <tbody>
+            <tbody {...tableRoles.rows}>
               {members.map((member) => (
-                <tr key={member.id}>
-                  <th scope="row">
+                <tr key={member.id} {...tableRoles.row}>
+                  <th {...tableRoles.rowHead} scope="row">
                     {member.name}
                     {member.isYou ? ", you" : ""}
                   </th>
-                  <td>{member.email}</td>
-                  <td>
+                  <td {...tableRoles.cell}>{member.email}</td>
+                  <td {...tableRoles.cell}>
                     {member.role === "administrator" ? "administrator" : "member"}
                     {member.hasPassword ? "" : ", invited, not here yet"}
                   </td>
                   {administers ? (
-                    <td className={styles.changes}>
-                      <MemberChanges organisation={id} member={member} />
+                    <td {...tableRoles.cell}>
+                      <div className={styles.changes}>
+                        <MemberChanges organisation={id} member={member} />
+                      </div>
                     </td>
                   ) : null}
                 </tr>

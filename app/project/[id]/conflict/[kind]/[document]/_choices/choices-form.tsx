@@ -2,7 +2,9 @@
 import { useActionState } from "react";
 import type { Side } from "#lib/together";
 import type { Reply } from "../../../../../../_components/reply-form";
+import blocks from "../../../../../../_components/rows-as-blocks.module.css";
 import { Scroller } from "../../../../../../_components/scroller";
+import { tableRoles } from "../../../../../../_components/table-roles";
 import styles from "./choices-form.module.css";
 
 /** One place at which two versions differ, in words. */
@@ -32,18 +34,18 @@ export function ChoicesForm({
   return (
     <form action={send} aria-label="Choose place by place">
       <Scroller label="Places at which the versions differ">
-        <table className={styles.table}>
+        <table {...tableRoles.table} className={`${blocks.table} ${styles.table}`}>
           <caption className="visually-hidden">Places at which the versions differ</caption>
-          <thead>
-            <tr>
-              <th scope="col">Place</th>
-              <th scope="col">Changed by</th>
-              <th scope="col">Before</th>
-              <th scope="col">Yours</th>
-              <th scope="col">{savedBy}</th>
+          <thead {...tableRoles.rows}>
+            <tr {...tableRoles.row}>
+              {["Place", "Changed by", "Before", "Yours", savedBy].map((head) => (
+                <th key={head} {...tableRoles.columnHead} scope="col">
+                  {head}
+                </th>
+              ))}
             </tr>
           </thead>
-          <tbody>
+          <tbody {...tableRoles.rows}>
             {choices.map((choice) => (
               <Row key={choice.name} choice={choice} savedBy={savedBy} typed={reply.typed[choice.name]} />
             ))}
@@ -68,14 +70,18 @@ function Row({ choice, savedBy, typed }: { choice: Choice; savedBy: string; type
   const { name, place, changedBy, base } = choice;
   const chosen = typed ?? choice.chosen;
   return (
-    <tr>
-      <th scope="row">{place}</th>
-      <td>{changedBy}</td>
-      <td>
+    <tr {...tableRoles.row}>
+      <th {...tableRoles.rowHead} scope="row">
+        {place}
+      </th>
+      <td {...tableRoles.cell} data-label="Changed by">
+        {changedBy}
+      </td>
+      <td {...tableRoles.cell} data-label="Before">
         <Lines lines={base} />
       </td>
       {(["mine", "theirs"] as const).map((side) => (
-        <td key={side}>
+        <td key={side} {...tableRoles.cell} data-label={side === "mine" ? "Yours" : savedBy}>
           <label className={styles.choice}>
             <input
               type="radio"
