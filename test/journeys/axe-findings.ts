@@ -22,3 +22,13 @@ export async function axeFindings(
     { resultTypes: ["violations"], ...asked } as RunOptions,
   );
 }
+
+/** Nothing for axe to find, and nothing wider than 320 CSS pixels (WCAG 2.2, 1.4.10). */
+export async function looksWell(page: Page): Promise<void> {
+  await expect(page).toHaveTitle(/\S/); // it may come a moment after the page
+  expect(await axeFindings(page), page.url()).toEqual([]);
+  const size = page.viewportSize() ?? { width: 1280, height: 720 };
+  await page.setViewportSize({ width: 320, height: 640 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth), page.url()).toBeLessThanOrEqual(320);
+  await page.setViewportSize(size);
+}

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from "@playwright/test";
 import { projectFileSchema } from "#lib/evaluation";
 import { committeePeople, ratedCriteria, ratedFile } from "../evaluation/procedure/rated-project";
-import { axeFindings } from "./axe-findings";
+import { looksWell } from "./axe-findings";
 import { expect, test } from "./fixtures";
 
 const labels = ratedCriteria.map(({ label }) => label);
@@ -78,16 +78,6 @@ async function rate(page: Page, chosen: readonly number[]): Promise<void> {
 
 async function comment(page: Page, letter: string, words: string): Promise<void> {
   for (const label of labels) await page.getByLabel(`Comment, “${label}”, bid ${letter}`).fill(words);
-}
-
-/** Pages that look otherwise in the middle of a procedure than in a draft: axe, and 320 CSS pixels. */
-async function looksWell(page: Page): Promise<void> {
-  await expect(page).toHaveTitle(/\S/); // it may come a moment after the page
-  expect(await axeFindings(page), page.url()).toEqual([]);
-  const size = page.viewportSize() ?? { width: 1280, height: 720 };
-  await page.setViewportSize({ width: 320, height: 640 });
-  expect(await page.evaluate(() => document.documentElement.scrollWidth), page.url()).toBeLessThanOrEqual(320);
-  await page.setViewportSize(size);
 }
 
 const handIn = (page: Page) => page.getByRole("button", { name: "Hand in the scoresheet" }).click();

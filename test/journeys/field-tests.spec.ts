@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { axeFindings } from "./axe-findings";
+import { looksWell } from "./axe-findings";
 import { demonstration, expect, startProject, test } from "./fixtures";
 
 /** The line that says what became of the last change. */
@@ -252,9 +252,7 @@ test("a trace of a drop is read in the browser: level and criterion of a half si
   expect(Math.abs(Number(shown.replaceAll(",", "")) / closed - 1)).toBeLessThan(0.005);
   await expect(page.getByRole("img", { name: /^Level against time/ })).toBeVisible();
   await expect(page.getByRole("listitem").filter({ hasText: "as it stands, without a filter" })).toBeVisible();
-  expect(await axeFindings(page)).toEqual([]);
-  await page.setViewportSize({ width: 320, height: 640 });
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  await looksWell(page);
   await page.getByLabel("Column of the acceleration").selectOption("1");
   await expect(page.getByText("Column 1 is named for the time and for the acceleration.")).toBeVisible();
   expect(sent, "nothing of the file is sent").toEqual([]);

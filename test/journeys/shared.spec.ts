@@ -8,7 +8,7 @@ import { pdf } from "../attachment/small-files";
 import { ratedToStore, sheetOf } from "../evaluation/procedure/rated-project";
 import { type ActionCase, actionCases, type Trial } from "./action-cases";
 import { askAction, builtActions } from "./asked-actions";
-import { axeFindings } from "./axe-findings";
+import { looksWell } from "./axe-findings";
 import {
   administrator,
   aPassword,
@@ -35,16 +35,6 @@ test.afterAll(async () => {
   await store.close();
   await people.close();
 });
-
-/** axe finds nothing, and nothing is wider than 320 CSS pixels. */
-async function looksWell(page: Page): Promise<void> {
-  await expect(page).toHaveTitle(/\S/); // it comes a moment after the page where a form led here
-  expect(await axeFindings(page), page.url()).toEqual([]);
-  const size = page.viewportSize() ?? { width: 1280, height: 720 };
-  await page.setViewportSize({ width: 320, height: 640 });
-  expect(await page.evaluate(() => document.documentElement.scrollWidth), page.url()).toBeLessThanOrEqual(320);
-  await page.setViewportSize(size);
-}
 
 async function setPassword(page: Page, password: string, button: string | RegExp): Promise<void> {
   await page.getByLabel("Password", { exact: true }).fill(password);
