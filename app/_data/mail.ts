@@ -3,23 +3,32 @@ import { errorFacts } from "#lib/log";
 import { installation } from "./installation";
 import { log } from "./log";
 
-const patience = 10_000;
+export type Letter = Readonly<{ to: string; subject: string; text: string }>;
+export type MailServer = Readonly<{ url: string; from: string }>;
+
+const patience = 10_000; // ms, for each step of handing over
 
 /**
  * Sends a letter where the installation has somewhere to send it; false where it has not or where it could not be handed
  * over. Whoever asked is shown the link in any case where that is safe, so nothing rests on mail.
  */
-export async function sendMail(letter: Readonly<{ to: string; subject: string; text: string }>): Promise<boolean> {
+export async function sendMail(letter: Letter): Promise<boolean> {
   const installed = installation();
-  if (installed.mode === "local" || installed.mail === null) return false;
-  const { url, from } = installed.mail;
+  return installed.mode === "shared" && installed.mail !== null && handOver(installed.mail, letter);
+}
+
+/** Hands a letter to a mail server; false where the server does not take it. */
+export async function handOver({ url, from }: MailServer, letter: Letter, tell: typeof log = log): Promise<boolean> {
   try {
-    const post = createTransport({ url, connectionTimeout: patience, socketTimeout: patience });
+    const post = createTransport({
+      ...{ url, connectionTimeout: patience, greetingTimeout: patience, socketTimeout: patience },
+      ...{ disableFileAccess: true, disableUrlAccess: true },
+    });
     await post.sendMail({ from, ...letter });
     return true;
   } catch (problem) {
     // neither the address nor the letter, which holds a link that lets somebody in
-    log("letter-not-sent", errorFacts(problem));
+    tell("letter-not-sent", errorFacts(problem));
     return false;
   }
 }
