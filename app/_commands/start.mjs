@@ -109,7 +109,7 @@ function stopOnSignal(server, closePages) {
     if (stopping) process.exit(1);
     stopping = true;
     setTimeout(() => server.closeAllConnections(), 20_000).unref();
-    setTimeout(() => process.exit(0), 25_000).unref();
+    setTimeout(() => process.exit(1), 25_000).unref(); // something under way did not end
     const closed = new Promise((resolve) => server.close(resolve));
     server.closeIdleConnections();
     await closed;
@@ -143,14 +143,27 @@ async function start() {
   if (!dev) await build();
   await run("Preparing the store", ["--import", "tsx", "app/_commands/migrate.ts"]);
 
+  // Where an action leads on, Next asks itself for the next page. Without this it would take the address from what a
+  // request says of the proxy before it, ask by TLS where there is none, and leave the browser to load the page anew.
+  process.env.__NEXT_PRIVATE_ORIGIN = `http://${loopbackOf(host)}:${port}`;
   const { default: next } = await import("next");
   pages = next({ dev, dir: projectFolder, hostname: host, port, httpServer: server });
   await pages.prepare();
   handle = pages.getRequestHandler();
   // where people sign in, what the console is asked to print goes through the log by now
   process.stdout.write(
-    `Evenfield is ready at ${address ?? `http://${host === "::1" ? "[::1]" : host}:${port}`}  (stop it with Ctrl+C)\n`,
+    `Evenfield is ready at ${address ?? `http://${loopbackOf(host)}:${port}`}  (stop it with Ctrl+C)\n`,
   );
+}
+
+/**
+ * An address under which this server reaches itself.
+ * @param {string} host where it listens
+ */
+function loopbackOf(host) {
+  if (host === "0.0.0.0") return "127.0.0.1";
+  if (host === "::") return "[::1]";
+  return host.includes(":") ? `[${host}]` : host;
 }
 
 (task === "build" ? build() : start()).catch((problem) => {
