@@ -136,6 +136,18 @@ test("the first owner comes in by the link of the log; an invited evaluator scor
   await expect(evaluator).toHaveURL(`/project/${made.id}/committee`);
 });
 
+test("behind a proxy that takes TLS, signing in leads on within the page", async ({ browser }) => {
+  await administrator(people);
+  const page = await (await browser.newContext({ extraHTTPHeaders: { "x-forwarded-proto": "https" } })).newPage();
+  await page.goto("/sign-in", { waitUntil: "networkidle" });
+  await page.evaluate(() => Object.assign(window, { isSameLoading: true }));
+  await page.getByLabel("Address of your mail").fill(owner.email);
+  await page.getByLabel("Password").fill(aPassword);
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "Evenfield" })).toBeVisible();
+  expect(await page.evaluate(() => "isSameLoading" in window), "the page was not loaded anew").toBe(true);
+});
+
 test("whoever has a public link reads what was released and nothing else, until it is taken back", async ({
   browser,
 }) => {
