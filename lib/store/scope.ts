@@ -46,24 +46,35 @@ const projectColumns: Readonly<Partial<Record<keyof Tables, string>>> = {
   presence: "project_id",
 };
 
-/** Whether the project that `column` names lies in the scope, as a condition of SQL. */
-function within(scope: Exclude<Scope, { kind: "everything" }>, column: string) {
-  const named = sql`scoped.id = ${sql.ref(column)}`;
+type Bounded = Exclude<Scope, { kind: "everything" }>;
+
+/**
+ * Whether a row of the table of projects, by the name that a query calls it, lies in the scope. Nothing here depends on
+ * the row but its two ids, so that a database asks once for a list of many projects and not once for each of them.
+ */
+function reaches(scope: Bounded, called: string) {
+  const [id, organisation] = [sql.ref(`${called}.id`), sql.ref(`${called}.organisation_id`)];
   switch (scope.kind) {
     case "project":
-      return sql`${sql.ref(column)} = ${scope.project}`;
+      return sql`${id} = ${scope.project}`;
     case "organisation":
-      return sql`exists (select 1 from project as scoped where ${named} and scoped.organisation_id = ${scope.organisation})`;
-    case "person":
-      return sql`exists (select 1 from project as scoped join membership on membership.organisation_id = scoped.organisation_id
-        where ${named} and membership.person_id = ${scope.person} and membership.ended_at is null
-        and (membership.role = 'administrator' or exists (select 1 from project_person as listed
-          where listed.project_id = scoped.id and listed.person_id = ${scope.person})))`;
+      return sql`${organisation} = ${scope.organisation}`;
+    case "person": {
+      const belongs = sql`select organisation_id from membership where person_id = ${scope.person} and ended_at is null`;
+      const lists = sql`select project_id from project_person where person_id = ${scope.person}`;
+      return sql`(${organisation} in (${belongs} and role = 'administrator') or (${organisation} in (${belongs}) and ${id} in (${lists})))`;
+    }
   }
 }
 
+/** Whether the project that a column of another table names lies in the scope, as a condition of SQL. */
+const within = (scope: Bounded, column: string) =>
+  scope.kind === "project"
+    ? sql`${sql.ref(column)} = ${scope.project}`
+    : sql`exists (select 1 from project as scoped where scoped.id = ${sql.ref(column)} and ${reaches(scope, "scoped")})`;
+
 /** Puts the condition of a scope on every query, those within others too. */
-export function scopePlugin(scope: Exclude<Scope, { kind: "everything" }>): KyselyPlugin {
+export function scopePlugin(scope: Bounded): KyselyPlugin {
   const transformer = new Scoped(scope);
   return {
     transformQuery: ({ node, queryId }: PluginTransformQueryArgs) => transformer.transformNode(node, queryId),
@@ -72,7 +83,7 @@ export function scopePlugin(scope: Exclude<Scope, { kind: "everything" }>): Kyse
 }
 
 class Scoped extends OperationNodeTransformer {
-  constructor(private readonly scope: Exclude<Scope, { kind: "everything" }>) {
+  constructor(private readonly scope: Bounded) {
     super();
   }
 
@@ -115,7 +126,10 @@ class Scoped extends OperationNodeTransformer {
   ): Q {
     let { where } = query;
     for (const table of tables) {
-      const condition = within(this.scope, columnOf(table)).toOperationNode();
+      const { called, column, isProject } = columnOf(table);
+      const condition = (
+        isProject ? reaches(this.scope, called) : within(this.scope, `${called}.${column}`)
+      ).toOperationNode();
       where = WhereNode.create(
         where === undefined ? condition : AndNode.create(ParensNode.create(where.where), condition),
       );
@@ -125,10 +139,10 @@ class Scoped extends OperationNodeTransformer {
 }
 
 /**
- * The column that names the project of a row, with the name by which the query calls the table.
+ * The column that names the project of a row, and the name by which the query calls the table.
  * @throws RangeError for a table that belongs to no project, and for what is no table
  */
-function columnOf(node: OperationNode): string {
+function columnOf(node: OperationNode): Readonly<{ called: string; column: string; isProject: boolean }> {
   const aliased = AliasNode.is(node);
   const table = aliased ? node.node : node;
   if (!TableNode.is(table)) throw new RangeError(`a query on ${table.kind} can’t be kept within a scope`);
@@ -136,5 +150,5 @@ function columnOf(node: OperationNode): string {
   const column = projectColumns[name as keyof Tables];
   if (column === undefined) throw new RangeError(`${name} belongs to no project and can’t be reached within a scope`);
   const called = aliased && "name" in node.alias ? String(node.alias.name) : name;
-  return `${called}.${column}`;
+  return { called, column, isProject: name === "project" };
 }
