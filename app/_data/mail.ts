@@ -3,8 +3,8 @@ import { errorFacts } from "#lib/log";
 import { installation } from "./installation";
 import { log } from "./log";
 
-export type Letter = Readonly<{ to: string; subject: string; text: string }>;
-export type MailServer = Readonly<{ url: string; from: string }>;
+type Letter = Readonly<{ to: string; subject: string; text: string }>;
+type MailServer = Readonly<{ url: string; from: string }>;
 
 const patience = 10_000; // ms, for each step of handing over
 

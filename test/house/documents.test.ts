@@ -33,7 +33,7 @@ describe("the examples for a server", () => {
     for (const file of commands) expect(existsSync(file), file).toBe(true);
     const { scripts } = JSON.parse(readFileSync("package.json", "utf8"));
     for (const [, script = ""] of examples.matchAll(/npm run ([\w:]+)/g)) expect(scripts).toHaveProperty(script);
-    const bounded = scripts.start.replace(" app/", " --max-old-space-size=1024 app/"); // on a server of one's own there is more
+    const bounded = scripts.start.replace(" app/", " --max-old-space-size=1024 app/"); // a service among others gets a bound; npm start leaves it to the machine
     expect(examples).toContain(`ExecStart=/usr/bin/${bounded}\n`);
     expect(JSON.parse(/^CMD (.*)$/m.exec(examples)?.[1] ?? "[]").join(" ")).toBe(bounded);
   });
