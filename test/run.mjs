@@ -7,12 +7,13 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { stripVTControlCharacters } from "node:util";
 import { findChromium, findLibreOffice, findPostgres, provideTools } from "./tools.mjs";
 
 process.chdir(resolve(dirname(fileURLToPath(import.meta.url)), ".."));
 
 /** @typedef {Readonly<{ passed: number, failed: number, skipped: number }>} Tally */
-/** @typedef {Readonly<{ ok: boolean, tally: Tally, note?: string }>} Outcome */
+/** @typedef {Readonly<{ ok: boolean, tally: Tally, note?: string, failures?: readonly string[] }>} Outcome */
 /** @typedef {(print: ((text: string) => void) | null) => Promise<Outcome>} Run */
 /** @typedef {Readonly<{ name: string, does: string, run: Run }>} Part */
 
@@ -72,16 +73,56 @@ function holds(...commands) {
  * @param {boolean} ok
  * @param {string} file report in JSON
  * @param {(report: any) => Tally} read
+ * @param {(report: any) => string[]} failedIn
  * @returns {Outcome}
  */
-function tallied(ok, file, read) {
+function tallied(ok, file, read, failedIn) {
   if (!existsSync(file)) return { ok: false, tally: { ...none, failed: 1 }, note: "broke off before it could report" };
-  const tally = read(JSON.parse(readFileSync(file, "utf8")));
+  const report = JSON.parse(readFileSync(file, "utf8"));
+  const [tally, failures] = [read(report), failedIn(report)];
   if (!ok && tally.failed === 0)
-    return { ok, tally: { ...tally, failed: 1 }, note: "broke off, though no single test failed" };
+    return { ok, tally: { ...tally, failed: 1 }, note: "broke off, though no single test failed", failures };
   if (ok && tally.passed === 0) return { ok: false, tally: { ...tally, failed: 1 }, note: "ran no test at all" };
-  return { ok: ok && tally.failed === 0, tally };
+  return { ok: ok && tally.failed === 0, tally, failures };
 }
+
+/**
+ * The beginning of what a test said when it failed, without colours.
+ * @param {unknown} message
+ */
+const beginning = (message) => stripVTControlCharacters(String(message ?? "")).slice(0, 1500);
+
+/**
+ * What failed in a run of unit tests, each with where it stands and what it said.
+ * @param {any} report
+ * @returns {string[]}
+ */
+const failedUnits = (report) =>
+  report.testResults.flatMap((/** @type {any} */ file) => {
+    const failed = file.assertionResults.filter((/** @type {any} */ { status }) => status === "failed");
+    const said = failed.map(
+      (/** @type {any} */ { fullName, failureMessages }) => `${fullName}\n${beginning(failureMessages?.[0])}`,
+    );
+    if (said.length === 0 && file.status === "failed") said.push(beginning(file.message));
+    return said.map((/** @type {string} */ text) => `${file.name}: ${text}`);
+  });
+
+/**
+ * What failed in a run of journeys, each with where it stands and what it said.
+ * @param {any} suite
+ * @returns {string[]}
+ */
+const failedJourneys = (suite) => [
+  ...(suite.suites ?? []).flatMap(failedJourneys),
+  ...(suite.specs ?? []).flatMap((/** @type {any} */ { file, line, title, tests }) =>
+    tests
+      .filter((/** @type {any} */ { status }) => status === "unexpected" || status === "flaky")
+      .map((/** @type {any} */ { results }) => {
+        const said = results.find((/** @type {any} */ { error }) => error)?.error?.message;
+        return `${file}:${line}: ${title}\n${beginning(said)}`;
+      }),
+  ),
+];
 
 /** @returns {Promise<Outcome>} */
 async function unit() {
@@ -90,11 +131,12 @@ async function unit() {
     ...[bin("vitest"), "run", "--config", "test/vitest.config.ts"],
     ...["--reporter=default", "--reporter=json", `--outputFile.json=${report}`],
   ]);
-  const outcome = tallied(ok, report, (read) => ({
+  const tally = (/** @type {any} */ read) => ({
     passed: read.numPassedTests,
     failed: read.numFailedTests,
     skipped: read.numPendingTests + read.numTodoTests,
-  }));
+  });
+  const outcome = tallied(ok, report, tally, failedUnits);
   const lacking = [
     ...(findPostgres()
       ? []
@@ -136,11 +178,12 @@ async function journeys() {
     EVENFIELD_JOURNEYS_DATA: join(workFolder, "journeys-data"),
     ...(browser.path ? { EVENFIELD_CHROMIUM: browser.path } : {}),
   });
-  return tallied(ok, report, ({ stats }) => ({
+  const tally = (/** @type {any} */ { stats }) => ({
     passed: stats.expected,
     failed: stats.unexpected + stats.flaky,
     skipped: stats.skipped,
-  }));
+  });
+  return tallied(ok, report, tally, failedJourneys);
 }
 
 /**
@@ -240,6 +283,10 @@ for (const part of last) {
 }
 rows.sort((one, other) => place(one.name) - place(other.name));
 rmSync(workFolder, { recursive: true, force: true });
+
+// Once more at the end, where whoever reads only the end of a long output finds it
+for (const { name, failures = [] } of rows)
+  for (const failure of failures) console.log(`\nFAILED in ${name}: ${failure}`);
 
 console.log("\npart         result   seconds   passed  failed  skipped");
 for (const { name, ok, seconds, tally, note } of rows) {

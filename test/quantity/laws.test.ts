@@ -173,16 +173,16 @@ describe("text from anywhere", () => {
     ["combining marks", "e\u0301"],
     ["pictures", "👩‍🔬"],
     ["half of a pair", "\ud83d"],
-  ])("refuses 100,000 characters of %s without delay", (_, part) => {
-    const before = performance.now();
+  ])("refuses 100,000 characters of %s by their number, before any is read", (_, part) => {
     const parsed = parseQuantity("arealDensity", part.repeat(100_000 / part.length));
-    expect(parsed.ok).toBe(false);
-    expect(performance.now() - before).toBeLessThan(250);
+    expect(parsed).toMatchObject({ ok: false, problem: { kind: "too-long" } });
   });
-  test("reads the longest text it takes without delay", () => {
-    const before = performance.now();
-    for (const part of ["9 ", "1,", "lb ", "-1/2", "((", "½", "min "])
-      parseQuantity("arealDensity", `9 ${part.repeat(200)}`.slice(0, 200));
-    expect(performance.now() - before).toBeLessThan(250);
-  });
+  // A pattern that tries every way to divide 200 characters would not end within the time that any test has.
+  test.each(["9 ", "1,", "lb ", "-1/2", "((", "½", "min "])(
+    "comes to an end on the longest text it takes, of %s",
+    (part) => {
+      const parsed = parseQuantity("arealDensity", `9 ${part.repeat(200)}`.slice(0, 200));
+      expect(parsed.ok || explainQuantity(parsed.problem)).toBeTruthy();
+    },
+  );
 });
