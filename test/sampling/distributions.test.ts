@@ -54,6 +54,12 @@ describe("every distribution", () => {
         for (const [at, value] of values.entries())
           expect(value).toBeGreaterThanOrEqual((values[at - 1] ?? Number.NEGATIVE_INFINITY) - 1e-9 * Math.abs(value));
       }),
+      // a chance that is met exactly, and its neighbour
+      {
+        examples: [
+          [{ kind: "pert", low: 0, likely: 0.001, high: 0.00854564002811232 }, [1e-12, 1.0000000000000004e-12]],
+        ],
+      },
     );
   });
 
