@@ -1,5 +1,5 @@
 import { type Figure, inSentence, type OwnersAlternative } from "#lib/figure";
-import { onFirstReading } from "#lib/once";
+import { onFirstReading, workedOutOnReading } from "#lib/once";
 import type { In } from "#lib/quantity";
 import type { BaseAlternative, Costing } from "./costing-model";
 import { countedLines, type LeftOutLine } from "./counted-lines";
@@ -109,38 +109,35 @@ function bidCost(bid: LevelledBid, project: ProjectCosting, base: Base | null): 
     return { presentValue, priceAtBaseDate, equivalentAnnualCost };
   });
   const isHeld = base !== null && base.bid !== bid.id && levelled.presentValue.kind !== "unknown";
-  const against = onFirstReading(() =>
+  const against = () =>
     isHeld
       ? againstBase({ lines, hoursPerYear }, base, {
           ...{ area, conventions, base: base.name },
           open: openCosts(lacking.length > 0, base.isOpen),
         })
-      : null,
-  );
-  return {
+      : null;
+  const cost = {
     presentValue: levelled.presentValue,
     priceAtBaseDate: levelled.priceAtBaseDate,
-    get priceAsBid() {
-      return asBid().priceAtBaseDate;
-    },
     equivalentAnnualCost: levelled.equivalentAnnualCost,
     perHour: levelled.perHour,
     perAreaYear: levelled.perAreaYear,
-    get atRates() {
-      return levelled.atRates;
-    },
     entries: levelled.entries,
     categories: levelled.categories,
     yearly: levelled.yearly,
     yearlyByCategory: levelled.yearlyByCategory,
-    get asBid() {
-      return asBid();
-    },
-    ...{ lines: bid.lines, leftOut: bid.leftOut, scope: bid.scope, links: bid.links, notes: bid.notes },
-    get against() {
-      return against();
-    },
+    lines: bid.lines,
+    leftOut: bid.leftOut,
+    scope: bid.scope,
+    links: bid.links,
+    notes: bid.notes,
   };
+  return workedOutOnReading(cost, {
+    priceAsBid: () => asBid().priceAtBaseDate,
+    atRates: () => levelled.atRates,
+    asBid,
+    against,
+  });
 }
 
 /** The line without what the owner adds to it; none where the owner gives all of it. */

@@ -8,7 +8,7 @@ import {
   type Working,
   type WorkingInput,
 } from "#lib/figure";
-import { onFirstReading } from "#lib/once";
+import { onFirstReading, workedOutOnReading } from "#lib/once";
 import { type CurrencyCode, currencies, type DimensionName, formatValue, type In, measured } from "#lib/quantity";
 import { type CashFlows, cashFlows } from "./cash-flows";
 import type { CostCategory } from "./categories";
@@ -114,16 +114,15 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
     return flows.flows.reduce((sum, { flow }) => sum + flowPresentValue(flow, discounting), 0);
   };
 
-  const atRates = onFirstReading(() =>
+  const atRates = () =>
     comparisonRates.map((other) => ({
       rate: other,
       presentValue: figure("money", totalAt(other), () =>
         presentValueWorking(parts(), setting, formatValue("fraction", measured("fraction", other), "us")),
       ),
-    })),
-  );
+    }));
 
-  return {
+  const cost = {
     presentValue: figure("money", total, () => presentValueWorking(parts(), setting, conventions.realRate.asEntered)),
     priceAtBaseDate: figure("money", inAll.cents, inAll.working),
     priceAsBid: certain("money", asBid.cents, asBid.working),
@@ -139,14 +138,12 @@ export function lifeCycleCost(lines: readonly PriceLine[], setting: LifeCycleSet
     perAreaYear: figure("moneyPerArea", costPerAreaYear(annual, area), () =>
       shareWorking("area and year", annual, areaInput(area), conventions),
     ),
-    get atRates() {
-      return atRates();
-    },
     entries,
     categories: categoryEntries(entries),
     yearly: flows.total,
     yearlyByCategory: flows.byCategory,
   };
+  return workedOutOnReading(cost, { atRates });
 }
 
 const otherCurrency = (foreign: readonly ForeignPrice[], currency: CurrencyCode): Shortfall => ({

@@ -130,7 +130,8 @@ function generationsLeft(line: Chain, renewals: readonly number[], years: StudyY
     bought > 0 ? line.life.years : share === 1 ? firstLife : Math.max(firstLife, line.life.years);
   const inUseFrom = (bought: number) => (bought > 0 ? bought : years.serviceStart);
   return lying.map(({ size, bought }) => ({
-    ...{ size, bought },
+    size,
+    bought,
     used: Math.min(1, (years.studyYears - inUseFrom(bought)) / lifeOf(bought)),
   }));
 }

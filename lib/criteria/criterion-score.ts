@@ -47,7 +47,8 @@ function admitted({ measure, evidence }: Criterion, shown: ShownFigure | undefin
   if (figure.kind === "unknown") return { kind: "short", because: figure.because };
   const spread = spreadOfFigure(figure, shown.spread ?? null);
   const counting = {
-    ...{ spread, likely: likelyFigure(figure) },
+    spread,
+    likely: likelyFigure(figure),
     span: intervalOfFigure(figure) ?? anything,
     scored: scoredSpan(figure, spread) ?? anything,
   };
@@ -65,10 +66,11 @@ function wordByValue(value: ScoreInterval | null): StatusWord {
   return value.high > 0 ? "not decided" : "falls short";
 }
 
-const figureValue = ({ valueFunction }: Criterion, { scored, likely }: Counting): ScoreInterval | null =>
-  valueFunction.kind === "none"
-    ? null
-    : { ...valueBounds(valueFunction, scored), likely: valueAt(valueFunction, likely) };
+function figureValue({ valueFunction }: Criterion, { scored, likely }: Counting): ScoreInterval | null {
+  if (valueFunction.kind === "none") return null;
+  const { low, high } = valueBounds(valueFunction, scored);
+  return { low, likely: valueAt(valueFunction, likely), high };
+}
 
 /** The least and the most that any figure may be worth; null where nothing is scored. */
 const openValue = ({ valueFunction }: Criterion): ScoreInterval | null =>
@@ -173,7 +175,7 @@ export function criterionScore(criterion: Criterion, share: number, shown: Shown
       : asked.kind === "asked"
         ? judged(criterion, shown)
         : perhapsAsked(criterion, judged(criterion, shown), asked.because);
-  return withShare({ criterion, ...judgement }, share);
+  return withShare({ ...judgement, criterion }, share);
 }
 
 /** What a criterion adds to a total with this part of all weights. */

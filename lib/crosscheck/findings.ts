@@ -1,4 +1,4 @@
-import { onFirstReading } from "#lib/once";
+import { onFirstReading, workedOutOnReading } from "#lib/once";
 import type { CheckedBid, Finding, Found, Rule, Severity } from "./model";
 import { rules } from "./rules";
 
@@ -9,18 +9,10 @@ const named = ({ id, title }: Rule, found: Found): Finding => {
   const { claims, priceLines = [], figures = [], overClaims = [], severity } = found;
   const key = [id, ...(found.keyedBy ?? [...claims, ...priceLines]).toSorted()].join(":");
   const told = onFirstReading(found.told);
-  return {
-    ...{ key, rule: id, title, severity, claims, priceLines, figures, overClaims },
-    get sentence() {
-      return told().sentence;
-    },
-    get question() {
-      return told().question;
-    },
-    get working() {
-      return told().working;
-    },
-  };
+  return workedOutOnReading(
+    { key, rule: id, title, severity, claims, priceLines, figures, overClaims },
+    { sentence: () => told().sentence, question: () => told().question, working: () => told().working },
+  );
 };
 
 const byKey = (one: Finding, other: Finding): number => {
@@ -30,17 +22,17 @@ const byKey = (one: Finding, other: Finding): number => {
 
 /**
  * What does not go together in a bid, by itself and beside the others, the most serious first.
- * @param bids all that were handed in; best the same list for each of them, because some rules keep what they read in it
+ * @param bids all that were handed in, the asked one among them or not; what rules read in them is read once for all
  */
-export const findings = (bid: CheckedBid, bids: readonly CheckedBid[]): readonly Finding[] =>
-  rules
-    .flatMap((rule) => foundBy(rule, bid, bids))
-    .sort((one, other) => severities.indexOf(one.severity) - severities.indexOf(other.severity));
-
-const none: readonly Finding[] = [];
-
-/** Most rules find nothing in most bids, and leave nothing to name or order. */
-function foundBy(rule: Rule, bid: CheckedBid, bids: readonly CheckedBid[]): readonly Finding[] {
-  const found = rule.check(bid, bids);
-  return found.length === 0 ? none : found.map((one) => named(rule, one)).sort(byKey);
+export function findingsAmong(bids: readonly CheckedBid[]): (bid: CheckedBid) => readonly Finding[] {
+  const checks = rules.map((rule) => ({ rule, check: "among" in rule ? rule.among(bids) : rule.check }));
+  return (bid) => {
+    const all: Finding[] = [];
+    for (const { rule, check } of checks) {
+      const found = check(bid);
+      // most rules find nothing in most bids, and leave nothing to name or order
+      if (found.length > 0) all.push(...found.map((one) => named(rule, one)).sort(byKey));
+    }
+    return all.sort((one, other) => severities.indexOf(one.severity) - severities.indexOf(other.severity));
+  };
 }

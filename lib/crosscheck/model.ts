@@ -76,6 +76,9 @@ type Told = Readonly<{
   working: Working;
 }>;
 
+/** What a rule says of one bid. */
+type Check = (bid: CheckedBid) => readonly Found[];
+
 /**
  * One rule that holds a bid against itself, or against the other bids of the project. It says nothing where an input is
  * missing: what is missing is asked for elsewhere.
@@ -88,9 +91,12 @@ export type Rule = Readonly<{
   holds: string;
   /** How far figures may differ before it fires, and who says so. */
   tolerance: string;
-  /** @param bids all that were handed in, the checked one among them or not */
-  check: (bid: CheckedBid, bids: readonly CheckedBid[]) => readonly Found[];
-}>;
+}> &
+  (
+    | Readonly<{ check: Check }>
+    /** For a rule that holds bids against each other: `bids` are all that were handed in, the checked one among them or not. */
+    | Readonly<{ among: (bids: readonly CheckedBid[]) => Check }>
+  );
 
 /** What a rule found in a bid, as plain data. */
 export type Finding = Readonly<{

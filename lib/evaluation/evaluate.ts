@@ -9,12 +9,12 @@ import {
   scoreBid,
   weightStability,
 } from "#lib/criteria";
-import { type CheckedBid, findings } from "#lib/crosscheck";
+import { type CheckedBid, type Finding, findingsAmong } from "#lib/crosscheck";
 import { fieldArea } from "#lib/field";
 import { type Figure, unknown } from "#lib/figure";
 import { type ImpactRequirement, impactCaution } from "#lib/impact";
 import type { InfillSystem } from "#lib/infill";
-import { onFirstReading } from "#lib/once";
+import { workedOutOnReading } from "#lib/once";
 import { startingProcedure } from "#lib/procedure";
 import { claimedFigure, type EvidencedFigure } from "./claimed-figure";
 import { criteriaOf, foreignAnchor } from "./criteria-of";
@@ -37,11 +37,11 @@ export function evaluate(project: Project): Evaluation {
   const setting = { brief, requirements, area, campaigns, committee };
   const read = bids.map((bid) => factsOf(bid, setting));
   const money = projectMoney(read, project, area);
-  const checked = read.map(({ checked }) => checked);
+  const findingsOf = findingsAmong(read.map(({ checked }) => checked));
   const asked = { criteria: criteriaOf(project), wanted: wantedProperties(requirements.criteria) };
   const evaluated = read.flatMap((facts, index) => {
     const cost = money.costs[index];
-    return cost === undefined ? [] : [evaluateBid({ ...facts, cost }, checked, asked, money)];
+    return cost === undefined ? [] : [evaluateBid({ ...facts, cost }, findingsOf, asked, money)];
   });
   const scores = evaluated.map(({ score }) => score);
   return {
@@ -74,7 +74,8 @@ function factsOf(bid: Bid, { brief, requirements, area, campaigns, committee }: 
   const infill = infillFigures(bid, known, area);
   const impact = withMethod(requirements.impact);
   const hardness = hardnessFigures(bid, known.unknownMaterials.length === 0 ? known.system : null, impact, {
-    ...{ mineralShare: infill.mineralShare, depth: infill.depth },
+    mineralShare: infill.mineralShare,
+    depth: infill.depth,
     hoursPerYear: brief.use.hoursPerYear.value,
     depthGrid: latestDepthGrid(campaigns.filter(({ installed }) => installed === bid.id)),
   });
@@ -82,9 +83,20 @@ function factsOf(bid: Bid, { brief, requirements, area, campaigns, committee }: 
   const { id, letter, system, claims } = bid;
   const prices = pricesAsBid(bid, brief, squareMetresOf(area));
   const checked: CheckedBid = {
-    ...{ id, letter, system, claims, prices, area, impact },
-    ...{ infill: known.system, described: describedComponents(bid, known.system) },
-    ...{ totalArealDensity, stabilisingMass, infillDepth, mineralShare, floatProneShare },
+    id,
+    letter,
+    system,
+    claims,
+    prices,
+    area,
+    impact,
+    infill: known.system,
+    described: describedComponents(bid, known.system),
+    totalArealDensity,
+    stabilisingMass,
+    infillDepth,
+    mineralShare,
+    floatProneShare,
     hoursPerYear: brief.use.hoursPerYear.value,
     studyYears: brief.money.studyPeriod.years,
     asOf: brief.money.baseDate,
@@ -105,24 +117,31 @@ type Asked = Readonly<{ criteria: readonly Criterion[]; wanted: readonly Propert
 
 function evaluateBid(
   { checked, ...facts }: ReadBid & Pick<BidFacts, "cost">,
-  all: readonly CheckedBid[],
+  findingsOf: (bid: CheckedBid) => readonly Finding[],
   { criteria, wanted }: Asked,
   money: ProjectMoney,
 ): BidEvaluation {
   const { bid, infill, hardness, cost, ratings } = facts;
   const { id, letter, bidder, system, claims, answers } = bid;
-  const reading = onFirstReading(() => readClaims(claims, wanted, checked.asOf));
-  return {
-    ...{ id, letter, bidder, system, infill, hardness, cost, ratings, answers },
-    get reading() {
-      return reading();
+  return workedOutOnReading(
+    {
+      id,
+      letter,
+      bidder,
+      system,
+      infill,
+      hardness,
+      cost,
+      ratings,
+      answers,
+      findings: findingsOf(checked),
+      score: scoreBid(criteria, shownFigures(facts, criteria)),
     },
-    findings: findings(checked, all),
-    get priceFindings() {
-      return money.findings().get(id) ?? [];
+    {
+      reading: () => readClaims(claims, wanted, checked.asOf),
+      priceFindings: () => money.findings().get(id) ?? [],
     },
-    score: scoreBid(criteria, shownFigures(facts, criteria)),
-  };
+  );
 }
 
 const describedComponents = (bid: Bid, { components }: InfillSystem): CheckedBid["described"] =>

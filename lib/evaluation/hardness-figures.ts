@@ -16,7 +16,7 @@ import {
   spotSensitivity,
 } from "#lib/impact";
 import { type InfillSystem, polymerShare } from "#lib/infill";
-import { onFirstReading } from "#lib/once";
+import { onFirstReading, workedOutOnReading } from "#lib/once";
 import { type In, intervalOf } from "#lib/quantity";
 import { claimedFigure } from "./claimed-figure";
 import { ownDepthLevels } from "./levels-at-loss";
@@ -99,7 +99,9 @@ export function hardnessFigures(
   };
   const own = ownDepthLevels(bid, method, depth);
   const sensitivity = spotSensitivity({
-    ...{ facts, choice: requirement.depthSensitivity, levelsAtLoss: own.levels },
+    facts,
+    choice: requirement.depthSensitivity,
+    levelsAtLoss: own.levels,
     shockLayer: outlookChoices(requirement).shockLayer,
   });
   // they take as long as the rest of the outlook, and few readers ask for them
@@ -113,27 +115,23 @@ export function hardnessFigures(
     }),
   );
   const margin = { stated: statedAsNew, sensitivity };
-  return {
+  const figures = {
     asNew: asNew.figure,
     asNewEvidence: asNew.evidence,
     asNewSpread: asNew.spread ?? null,
     worstPoint: worstPoint(bid, method, asNew),
     stated,
     outlook,
-    get sentences() {
-      return explainOutlook(outlook);
-    },
     atHorizon: atHorizonOf(outlook),
     atHorizonEvidence: weakest(points.map(({ claim }) => claim.evidence)),
     sensitivity,
     ownSensitivity: own.sensitivity,
     depthMargin: depthMargin({ ...margin, limit: requirement.limit.value }),
     softMargin: depthMargin({ ...margin, limit: requirement.targetWindow.low.value, side: "too-soft" }),
-    get chances() {
-      return chances();
-    },
-    get chanceSentences() {
-      return explainChances(chances(), bid.letter);
-    },
   };
+  return workedOutOnReading(figures, {
+    sentences: () => explainOutlook(outlook),
+    chances,
+    chanceSentences: () => explainChances(chances(), bid.letter),
+  });
 }

@@ -12,7 +12,7 @@ import {
   resolvedLines,
 } from "#lib/cost";
 import { type Figure, intervalOfFigure, type Origin } from "#lib/figure";
-import { onFirstReading } from "#lib/once";
+import { onFirstReading, workedOutOnReading } from "#lib/once";
 import { type In, intervalOf } from "#lib/quantity";
 import { claimedFigure } from "./claimed-figure";
 import type { Bid, Brief, InfillFigures, Project } from "./model";
@@ -65,17 +65,17 @@ type FactsSetting = Readonly<{ area: In<"m²">; hoursPerYear: In<"h/year">; test
 
 /** The technical figures that links compute with, each read off the bid when a link asks. */
 function linkFacts(bid: Bid, infill: InfillFigures, { area, hoursPerYear, testLocations }: FactsSetting): LinkFacts {
-  return {
-    ...{ area, hoursPerYear, testLocations },
+  const known = {
+    area,
+    hoursPerYear,
+    testLocations,
     infillMass: infill.stabilisingMass,
     weightClass: infill.weightClass,
-    get carpetMass() {
-      return claimedFigure(bid.id, bid.claims, { property: "carpet-total-mass" }, null).figure;
-    },
-    get shockLayerLives() {
-      return claimedLives(bid.id, bid.claims);
-    },
   };
+  return workedOutOnReading(known, {
+    carpetMass: () => claimedFigure(bid.id, bid.claims, { property: "carpet-total-mass" }, null).figure,
+    shockLayerLives: () => claimedLives(bid.id, bid.claims),
+  });
 }
 
 function claimedLives(bid: string, claims: readonly Claim[]): Readonly<{ lives: number; from: Origin }> | null {

@@ -1,4 +1,4 @@
-import { onFirstReading } from "#lib/once";
+import { workedOutOnReading } from "#lib/once";
 import type { DimensionName, In, Interval, SiUnit } from "#lib/quantity";
 import type { Figure } from "./figure";
 import type { Shortfall } from "./shortfall";
@@ -17,51 +17,21 @@ export function figureFromInterval<D extends DimensionName>(
   const highKnown = Number.isFinite(high);
   if (!(low <= high) || (!lowKnown && !highKnown)) throw new RangeError(`no figure in the interval ${low} to ${high}`);
   if (low === high) return known(dimension, low, working);
-  const told = telling(working);
-  if (lowKnown && highKnown)
-    return {
-      kind: "range",
-      dimension,
-      low,
-      high,
-      get working() {
-        return told();
-      },
-    };
+  if (lowKnown && highKnown) return withWorking({ kind: "range", dimension, low, high }, working);
   return lowKnown
-    ? {
-        kind: "at-least",
-        dimension,
-        low,
-        get working() {
-          return told();
-        },
-      }
-    : {
-        kind: "at-most",
-        dimension,
-        high,
-        get working() {
-          return told();
-        },
-      };
+    ? withWorking({ kind: "at-least", dimension, low }, working)
+    : withWorking({ kind: "at-most", dimension, high }, working);
 }
 
 /** A figure that is one number. */
-export function known<D extends DimensionName>(dimension: D, value: In<SiUnit<D>>, working: WorkingSource): Figure<D> {
-  const told = telling(working);
-  return {
-    kind: "known",
-    dimension,
-    value,
-    get working() {
-      return told();
-    },
-  };
-}
+export const known = <D extends DimensionName>(dimension: D, value: In<SiUnit<D>>, working: WorkingSource): Figure<D> =>
+  withWorking({ kind: "known", dimension, value }, working);
 
-const telling = (working: WorkingSource): (() => Working) =>
-  typeof working === "function" ? onFirstReading(working) : () => working;
+const withWorking = <Value extends object>(
+  value: Value,
+  working: WorkingSource,
+): Value & Readonly<{ working: Working }> =>
+  typeof working === "function" ? workedOutOnReading(value, { working }) : { ...value, working };
 
 /** A figure that can't be given, with the reason. */
 export const unknown = <D extends DimensionName>(dimension: D, because: Shortfall): Figure<D> => ({

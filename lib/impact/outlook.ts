@@ -26,7 +26,8 @@ export function hardnessOutlook({ newLevel, agedPoints, requirement, years }: Ou
     change: { low: ownersDrift.low.value, likely: ownersDrift.likely.value, high: ownersDrift.high.value },
     limits: { low: targetWindow.low.value, high: limit.value },
     chance: chanceLevel.value,
-    ...{ resets, years },
+    resets,
+    years,
   });
   if (found.kind === "unknown") return found;
   const { basis, ages, leftOut, firstYears } = found;

@@ -1,6 +1,6 @@
 import { type ClaimInput, claimSchema } from "#lib/claim";
 import { priceLinesSchema } from "#lib/cost";
-import { type CheckedBid, type Finding, findings } from "#lib/crosscheck";
+import { type CheckedBid, type Finding, findingsAmong } from "#lib/crosscheck";
 import { type Figure, figureFromInterval } from "#lib/figure";
 import { impactRequirementSchema } from "#lib/impact";
 import {
@@ -92,4 +92,4 @@ export function checkedBid(differing: Partial<CheckedBid> = {}): CheckedBid {
 
 /** What one rule finds, so that a test of it is not disturbed by the others. */
 export const foundBy = (rule: string, bid: CheckedBid, others: readonly CheckedBid[] = []): readonly Finding[] =>
-  findings(bid, others).filter((finding) => finding.rule === rule);
+  findingsAmong(others)(bid).filter((finding) => finding.rule === rule);

@@ -1,6 +1,6 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { findings, rules } from "#lib/crosscheck";
+import { findingsAmong, rules } from "#lib/crosscheck";
 import { checkedBid, claims, written } from "./checked-bid";
 
 describe("every rule", () => {
@@ -27,7 +27,8 @@ describe("every rule", () => {
     },
   );
 
-  test("says nothing of an empty bid", () => expect(findings(checkedBid(), [checkedBid({ id: "bid-b" })])).toEqual([]));
+  test("says nothing of an empty bid", () =>
+    expect(findingsAmong([checkedBid({ id: "bid-b" })])(checkedBid())).toEqual([]));
 });
 
 test("the most serious finding stands first, whatever the order of the claims", () => {
@@ -38,7 +39,7 @@ test("the most serious finding stands first, whatever the order of the claims", 
     { property: "infill-total-areal-density", figure: "9.6 psf" },
   );
   const severities = (list: typeof all) =>
-    findings(checkedBid({ claims: list, totalArealDensity: written9 }), []).map(({ severity }) => severity);
+    findingsAmong([])(checkedBid({ claims: list, totalArealDensity: written9 })).map(({ severity }) => severity);
   expect(severities(all)[0]).toBe("can't be true");
   expect(severities(all.toReversed())).toEqual(severities(all));
 });

@@ -55,7 +55,8 @@ export function levelledBids(
       area,
     );
     return {
-      ...{ id: bid.id, letter: bid.letter },
+      id: bid.id,
+      letter: bid.letter,
       asBid: resolvedLines(bid.counted, area),
       lines: linked.lines.map(({ origin }, position) => ({ line: resolved[position] as PriceLine, origin })),
       leftOut: [...bid.leftOut, ...linked.leftOut],

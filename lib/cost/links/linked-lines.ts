@@ -1,5 +1,5 @@
 import { inSentence, listed, type Working } from "#lib/figure";
-import { onFirstReading } from "#lib/once";
+import { workedOutOnReading } from "#lib/once";
 import type { Costing, LinkParameters, LinkSetting } from "../costing-model";
 import type { LeftOutLine } from "../counted-lines";
 import type { LevelledLine } from "../levelling/levelled-line";
@@ -66,13 +66,8 @@ function atWork(
   const stays = (row: LinkRow): AtWork => ({ lines: bid.lines, leftOut: [], row });
   if (setting === undefined || setting.choice.kind === "off") {
     // words of labels are looked through when somebody reads the note: most links of most bids stay off
-    const note = onFirstReading(() => heldAlready(link, bid) ?? "");
-    return stays({
-      ...{ link: link.id, label: link.label, kind: "off" },
-      get note() {
-        return note();
-      },
-    });
+    const off = { link: link.id, label: link.label, kind: "off" } as const;
+    return stays(workedOutOnReading(off, { note: () => heldAlready(link, bid) ?? "" }));
   }
   const held = heldAlready(link, bid);
   if (held !== null) return stays({ ...named, kind: "not-counted", because: held });

@@ -18,15 +18,18 @@ export const copiedBetweenBids: Rule = {
   title: "Figures that agree to the last digit with another bid’s",
   holds: "figures of three and more digits against the same properties of the other bids, as they were written",
   tolerance: "two figures may agree by chance; round ones do not count (common practice, no source)",
-  check: (bid, bids) => {
-    const sharing = [...agreeing(bid, bids)]
-      .map(([other, claims]) => ({ other, claims }))
-      .filter(({ claims }) => new Set(claims.map(({ property }) => property)).size >= fewest)
-      .toSorted((one, next) => (one.other.letter < next.other.letter ? -1 : 1));
-    if (sharing.length === 0) return [];
-    const shared = new Set(sharing.flatMap(({ claims }) => claims));
-    const claims = [...shared].toSorted((one, next) => (one.id < next.id ? -1 : 1));
-    return [found(bid, claims, listed(sharing.map(({ other }) => other.letter)), sharing.length)];
+  among: (bids) => {
+    const writers = writersAmong(bids);
+    return (bid) => {
+      const sharing = [...agreeing(bid, writers)]
+        .map(([other, claims]) => ({ other, claims }))
+        .filter(({ claims }) => new Set(claims.map(({ property }) => property)).size >= fewest)
+        .toSorted((one, next) => (one.other.letter < next.other.letter ? -1 : 1));
+      if (sharing.length === 0) return [];
+      const shared = new Set(sharing.flatMap(({ claims }) => claims));
+      const claims = [...shared].toSorted((one, next) => (one.id < next.id ? -1 : 1));
+      return [found(bid, claims, listed(sharing.map(({ other }) => other.letter)), sharing.length)];
+    };
   },
 };
 
@@ -50,10 +53,12 @@ function found(bid: CheckedBid, claims: readonly Claim[], letters: string, other
   };
 }
 
+/** Which bids write an unusual figure. */
+type Writers = ReadonlyMap<string, ReadonlySet<CheckedBid>>;
+
 /** The claims of a bid that others give in the same words, with condition and method, by those others. */
-function agreeing(bid: CheckedBid, bids: readonly CheckedBid[]): ReadonlyMap<CheckedBid, readonly Claim[]> {
+function agreeing(bid: CheckedBid, writers: Writers): ReadonlyMap<CheckedBid, readonly Claim[]> {
   const byOther = new Map<CheckedBid, Claim[]>();
-  const writers = writersOf(bids);
   for (const { claim, text } of unusualFigures(bid.claims))
     for (const other of writers.get(text) ?? []) {
       if (other.id === bid.id) continue;
@@ -72,8 +77,7 @@ const unusualFigures = oncePer((claims: readonly Claim[]) =>
   }),
 );
 
-/** Which bids write an unusual figure. Kept, because each of them is held against all the others. */
-const writersOf = oncePer((bids: readonly CheckedBid[]): ReadonlyMap<string, ReadonlySet<CheckedBid>> => {
+function writersAmong(bids: readonly CheckedBid[]): Writers {
   const writers = new Map<string, Set<CheckedBid>>();
   for (const bid of bids)
     for (const { text } of unusualFigures(bid.claims)) {
@@ -82,7 +86,7 @@ const writersOf = oncePer((bids: readonly CheckedBid[]): ReadonlyMap<string, Rea
       else known.add(bid);
     }
   return writers;
-});
+}
 
 /** A claim with an unusual figure as text to compare; null for round figures, choices and words. */
 function writtenFigure(claim: Claim): string | null {

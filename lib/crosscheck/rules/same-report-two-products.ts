@@ -12,12 +12,15 @@ export const sameReportTwoProducts: Rule = {
   title: "One report for two products",
   holds: "each report with its laboratory and date against the other claims of the bid and the other bids",
   tolerance: "none: document, laboratory and date have to be the same",
-  check: (bid, bids) => {
-    const reports = namedReports(bid.claims);
-    return [
-      ...reports.flatMap((report) => withinTheBid(bid, report)),
-      ...reports.flatMap((report) => amongTheBids(bid, report, bids)),
-    ];
+  among: (bids) => {
+    const users = usersAmong(bids);
+    return (bid) => {
+      const reports = namedReports(bid.claims);
+      return [
+        ...reports.flatMap((report) => withinTheBid(bid, report)),
+        ...reports.flatMap((report) => amongTheBids(bid, report, users)),
+      ];
+    };
   },
 };
 
@@ -29,12 +32,14 @@ const isNamed = ({ document, laboratory, date }: Claim): boolean =>
 const namedReports = oncePer((claims: readonly Claim[]): readonly NamedReport[] => byReport(claims.filter(isNamed)));
 
 /** Which bids use a report, by its key. */
-const usersOf = oncePer((bids: readonly CheckedBid[]): ReadonlyMap<string, readonly CheckedBid[]> => {
+type Users = ReadonlyMap<string, readonly CheckedBid[]>;
+
+function usersAmong(bids: readonly CheckedBid[]): Users {
   const users = new Map<string, CheckedBid[]>();
   for (const bid of bids)
     for (const { key } of namedReports(bid.claims)) users.set(key, [...(users.get(key) ?? []), bid]);
   return users;
-});
+}
 
 const ids = (claims: readonly Claim[]): readonly string[] => claims.map(({ id }) => id);
 const source = "derived: a report describes what was tested, once";
@@ -64,8 +69,8 @@ function withinTheBid(bid: CheckedBid, { name, key, claims }: NamedReport): read
   ];
 }
 
-function amongTheBids(bid: CheckedBid, report: NamedReport, bids: readonly CheckedBid[]): readonly Found[] {
-  const sharing = (usersOf(bids).get(report.key) ?? [])
+function amongTheBids(bid: CheckedBid, report: NamedReport, users: Users): readonly Found[] {
+  const sharing = (users.get(report.key) ?? [])
     .filter(({ id }) => id !== bid.id)
     .toSorted((one, other) => (one.letter < other.letter ? -1 : 1));
   if (sharing.length === 0) return [];

@@ -55,12 +55,19 @@ function pooledLine(closed: readonly AgedValue[], places: readonly FieldPoint[],
     leastSquaresLine(places);
   const share = 1 / closed.length;
   return {
-    ...{ slope, intercept, slopeError, interceptError, residualDeviation, degreesOfFreedom },
+    slope,
+    intercept,
+    slopeError,
+    interceptError,
+    residualDeviation,
+    degreesOfFreedom,
     meanAge: meanX,
     errorAtMeanAge: residualDeviation * Math.sqrt(1 + share),
     points: closed.map((value) => ({
-      ...{ years: value.years, halfWidth: halfWidthOf(value) },
-      ...{ atMeanAge: share, perYear: (value.years - meanX) / spreadOfX },
+      years: value.years,
+      halfWidth: halfWidthOf(value),
+      atMeanAge: share,
+      perYear: (value.years - meanX) / spreadOfX,
     })),
     fieldsApart: { kind: "pooled", reason },
   };
@@ -70,7 +77,10 @@ function lineOfFields(closed: readonly AgedValue[], line: SeveralFieldsLine, nam
   const { intercept, slope, covariance, betweenFields, withinField, degreesOfFreedom, meanX } = line;
   const ofLine = covariance.intercept + 2 * meanX * covariance.both + meanX ** 2 * covariance.slope;
   return {
-    ...{ intercept, slope, degreesOfFreedom, meanAge: meanX },
+    intercept,
+    slope,
+    degreesOfFreedom,
+    meanAge: meanX,
     slopeError: Math.sqrt(covariance.slope),
     interceptError: Math.sqrt(covariance.intercept),
     residualDeviation: withinField,
@@ -78,8 +88,10 @@ function lineOfFields(closed: readonly AgedValue[], line: SeveralFieldsLine, nam
     points: closed.map((value, at) => {
       const weight = line.weights[at] ?? { intercept: 0, slope: 0 };
       return {
-        ...{ years: value.years, halfWidth: halfWidthOf(value) },
-        ...{ atMeanAge: weight.intercept + meanX * weight.slope, perYear: weight.slope },
+        years: value.years,
+        halfWidth: halfWidthOf(value),
+        atMeanAge: weight.intercept + meanX * weight.slope,
+        perYear: weight.slope,
       };
     }),
     fieldsApart: { kind: "several-fields", betweenFields, fields: line.fields, named },

@@ -36,16 +36,22 @@ export function propertyOutlook<D extends DimensionName>(question: PropertyOutlo
   const ages = agesOf(used);
   const years = Array.from({ length: last + 1 }, (_, year): PropertyYear<D> => {
     const after = spans.afterReset(year);
+    const { low, likely, high } = tagged(spans.at(year));
     return {
       year,
-      ...tagged(spans.at(year)),
+      low,
+      likely,
+      high,
       afterReset: after === null ? null : tagged(after),
       extrapolated: year < ages.youngest || year > ages.oldest,
     };
   });
   return {
     kind: "outlook",
-    ...{ dimension, basis, ages, years },
+    dimension,
+    basis,
+    ages,
+    years,
     premise: basis.kind === "line" ? "fitted-to-aged-data" : "owner-scenario",
     noLine: fit.kind === "fitted" ? null : fit.reason,
     leftOut: stated.length - used.length,
