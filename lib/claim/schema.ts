@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { idField, keptText } from "#lib/entry";
 import { listed } from "#lib/figure";
+import { oncePer } from "#lib/once";
 import { type Condition, explainCondition, parseCondition } from "./condition";
 import { type Edition, readEdition } from "./edition";
 import { type EvidenceLevel, evidenceLevels, matchEvidence } from "./evidence";
@@ -169,27 +170,33 @@ const claimShape = z.strictObject(
 );
 
 /** The figure is checked as soon as the property is known, so that all problems of a claim show at once. */
-const figureCheckable = ({ value }: Readonly<{ value: unknown }>): boolean =>
-  z.object({ property: propertyField, figure: z.string(), words: z.string() }).safeParse(value).success;
+const checkable = z.object({ property: propertyField, figure: z.string(), words: z.string() });
+const figureCheckable = ({ value }: Readonly<{ value: unknown }>): boolean => checkable.safeParse(value).success;
+
+type Written = Readonly<{ property: PropertyId; figure: string; words: string; spread?: string }>;
+
+/** The figure and its scatter, read once for the check and for what comes of it. While the figure does not read, its own sentence is enough. */
+const readFigures = oncePer(({ property, figure, words, spread = "" }: Written) => {
+  const value = parseValue(propertyOf(property), figure, words);
+  return { value, spread: value.ok ? parseSpread(propertyOf(property), figure, spread) : null };
+});
 
 /** A claim as forms and files hold it → the claim with its figure read in the dimension of its property. */
 export const claimSchema = claimShape
   .superRefine(
-    ({ property, figure, words, spread }, context) => {
-      const parsed = parseValue(propertyOf(property), figure, words);
-      if (!parsed.ok) context.addIssue({ code: "custom", path: ["figure"], message: explainValue(parsed.problem) });
-      // while the figure itself does not read, its own sentence is enough
-      const scatter = parsed.ok ? parseSpread(propertyOf(property), figure, spread ?? "") : null;
-      if (scatter?.ok === false) context.addIssue({ code: "custom", path: ["spread"], message: scatter.problem });
+    (written, context) => {
+      const { value, spread } = readFigures(written);
+      if (!value.ok) context.addIssue({ code: "custom", path: ["figure"], message: explainValue(value.problem) });
+      if (spread?.ok === false) context.addIssue({ code: "custom", path: ["spread"], message: spread.problem });
     },
     { when: figureCheckable },
   )
-  .transform(({ figure, spread: written, ...rest }): Claim => {
-    const property = propertyOf(rest.property);
-    const [parsed, spread] = [parseValue(property, figure, rest.words), parseSpread(property, figure, written)];
-    if (!parsed.ok) throw new RangeError(explainValue(parsed.problem));
-    if (!spread.ok) throw new RangeError(spread.problem);
-    return { ...rest, value: parsed.value, spread: spread.value };
+  .transform((written): Claim => {
+    const { value, spread } = readFigures(written);
+    if (!value.ok) throw new RangeError(explainValue(value.problem));
+    if (!spread?.ok) throw new RangeError(spread?.problem);
+    const { figure: _, ...rest } = written;
+    return { ...rest, value: value.value, spread: spread.value };
   });
 
 /** What the form and the file hold. */

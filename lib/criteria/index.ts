@@ -43,7 +43,7 @@ export type {
 export { dominates, type Lead, placingTotal, placingValue, type Ranking, ranking } from "./ranking";
 export { type RatingAnchors, type RatingLevel, startingLevels } from "./rating";
 export { ratingMeasure } from "./rating-measure";
-export { type CriterionText, criteriaSchema } from "./schema";
+export { type CriterionText, criteriaSchema, gateIn } from "./schema";
 export { type ShortfallRule, shortfallRules } from "./shortfall-rules";
 export type { CurvePoint, EndAnchors, ScoredFigure, ValueBounds, ValueFunction } from "./value-function";
 export {

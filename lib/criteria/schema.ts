@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { oncePerName } from "#lib/once";
 import { type DimensionName, explainQuantity, parseExact } from "#lib/quantity";
 import type { FigureField, OrderProblem } from "./gate";
 import { gateOrderProblem, gateSchema, limitSchema } from "./gates";
@@ -18,6 +19,13 @@ const figureIn = (dimension: DimensionName) => (label: string) =>
     context.addIssue({ code: "custom", message });
     return z.NEVER;
   });
+
+/** Schemas in one dimension are made once: to make one takes longer than to read with it. */
+const limitIn = oncePerName((dimension: DimensionName) => limitSchema(figureIn(dimension)));
+const valueFunctionIn = oncePerName((dimension: DimensionName) => valueFunctionSchema(figureIn(dimension), valueField));
+
+/** A gate as typed, its figures read in the dimension of what is judged. */
+export const gateIn = oncePerName((dimension: DimensionName) => gateSchema(figureIn(dimension)));
 
 const textField = (message: string) => z.string().trim().min(1, message);
 
@@ -133,8 +141,8 @@ function readAskedOf(context: Report, askedOf: Typed["askedOf"], measures: reado
   if (askedOf.kind === "every-bid") return askedOf;
   const measure = readMeasure(context, ["askedOf", "measure"], askedOf.measure, measures);
   if (measure === undefined) return undefined;
-  const figure = limitSchema(figureIn(measure.dimension));
-  const is = readRule(context, ["askedOf", "is"], figure.safeParse(askedOf.is), gateOrderProblem);
+  const read = limitIn(measure.dimension).safeParse(askedOf.is);
+  const is = readRule(context, ["askedOf", "is"], read, gateOrderProblem);
   return is && { kind: "bids-where", measure, is };
 }
 
@@ -198,14 +206,13 @@ function criterionSchema(measures: readonly Measure[], levels: readonly Evidence
     const askedOf = readAskedOf(context, text.askedOf, measures);
     const measure = readMeasure(context, ["measure"], text.measure, measures);
     if (measure === undefined) return z.NEVER;
-    const figure = figureIn(measure.dimension);
-    const gate = readRule(context, ["gate"], gateSchema(figure).safeParse(text.gate), (rule) =>
+    const gate = readRule(context, ["gate"], gateIn(measure.dimension).safeParse(text.gate), (rule) =>
       rule.kind === "none" ? null : gateOrderProblem(rule),
     );
     const valueFunction = readRule(
       context,
       ["valueFunction"],
-      valueFunctionSchema(figure, valueField).safeParse(text.valueFunction),
+      valueFunctionIn(measure.dimension).safeParse(text.valueFunction),
       (rule) => (rule.kind === "none" ? null : valueOrderProblem(rule)),
     );
     if (gate === undefined || valueFunction === undefined || evidence === undefined || askedOf === undefined)

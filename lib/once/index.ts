@@ -1,2 +1,2 @@
-export { oncePer, onFirstReading } from "./once";
+export { oncePer, oncePerName, onFirstReading } from "./once";
 export { workedOutOnReading } from "./worked-out-on-reading";

@@ -9,7 +9,7 @@ import {
   parseCondition,
   readEdition,
 } from "#lib/claim";
-import { type Criterion, type GateRule, gateOrderProblem, gateSchema } from "#lib/criteria";
+import { type Criterion, type GateRule, gateIn, gateOrderProblem, gateSchema } from "#lib/criteria";
 import { keptText } from "#lib/entry";
 import { listed } from "#lib/figure";
 import { explainQuantity, inUnit, parseExact } from "#lib/quantity";
@@ -123,14 +123,7 @@ function readLimit(context: Report, text: ClauseText, subject: RequirementSubjec
     report(context, "limit", "A limit needs a measure. Name the measure, or ask in words.");
     return undefined;
   }
-  const read = gateSchema((label) =>
-    z.string().transform((written, inner) => {
-      const parsed = parseExact(subject.dimension, written);
-      if (parsed.ok) return parsed.value;
-      inner.addIssue({ code: "custom", message: `For ${label}: ${explainQuantity(parsed.problem)}` });
-      return z.NEVER;
-    }),
-  ).safeParse(text.limit);
+  const read = gateIn(subject.dimension).safeParse(text.limit);
   if (read.success) {
     if (read.data.kind === "none") return null;
     const problem = gateOrderProblem(read.data);

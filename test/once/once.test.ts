@@ -1,11 +1,18 @@
 import { describe, expect, test, vi } from "vitest";
-import { oncePer, onFirstReading, workedOutOnReading } from "#lib/once";
+import { oncePer, oncePerName, onFirstReading, workedOutOnReading } from "#lib/once";
 
 test("each object is asked about once, and two that look alike are two", () => {
   const answer = vi.fn(({ side }: { side: number }) => side * side);
   const areaOf = oncePer(answer);
   const [one, twin] = [{ side: 3 }, { side: 3 }];
   expect([areaOf(one), areaOf(one), areaOf(twin)]).toEqual([9, 9, 9]);
+  expect(answer).toHaveBeenCalledTimes(2);
+});
+
+test("each name is asked about once", () => {
+  const answer = vi.fn((name: string) => name.length);
+  const lengthOf = oncePerName(answer);
+  expect([lengthOf("toString"), lengthOf("area"), lengthOf("area")]).toEqual([8, 4, 4]);
   expect(answer).toHaveBeenCalledTimes(2);
 });
 
