@@ -175,7 +175,10 @@ const figureCheckable = ({ value }: Readonly<{ value: unknown }>): boolean => ch
 
 type Written = Readonly<{ property: PropertyId; figure: string; words: string; spread?: string }>;
 
-/** The figure and its scatter, read once for the check and for what comes of it. While the figure does not read, its own sentence is enough. */
+/**
+ * The figure and its scatter, read once for the check and for what comes of it. While the figure does not read, its own
+ * sentence is enough.
+ */
 const readFigures = oncePer(({ property, figure, words, spread = "" }: Written) => {
   const value = parseValue(propertyOf(property), figure, words);
   return { value, spread: value.ok ? parseSpread(propertyOf(property), figure, spread) : null };

@@ -7,29 +7,27 @@ export function onFirstReading<Answer>(answer: () => Answer): () => Answer {
   };
 }
 
-/** The same function, asked once for each name of a closed list. For pure functions. */
-export function oncePerName<Name extends string, Answer>(answer: (name: Name) => Answer): (name: Name) => Answer {
-  const kept = new Map<Name, Readonly<{ answer: Answer }>>();
-  return (name) => {
-    const known = kept.get(name);
-    if (known !== undefined) return known.answer;
-    const made = { answer: answer(name) };
-    kept.set(name, made);
-    return made.answer;
-  };
-}
+type Kept<Key, Answer> = Pick<Map<Key, Readonly<{ answer: Answer }>>, "get"> & {
+  set: (key: Key, made: Readonly<{ answer: Answer }>) => unknown;
+};
 
-/**
- * The same function, asked once for each object: its answer is kept for as long as the object lives. For pure functions
- * of things that nobody changes.
- */
-export function oncePer<Key extends object, Answer>(answer: (key: Key) => Answer): (key: Key) => Answer {
-  const kept = new WeakMap<Key, Readonly<{ answer: Answer }>>();
-  return (key) => {
+const keeping =
+  <Key, Answer>(kept: Kept<Key, Answer>, answer: (key: Key) => Answer): ((key: Key) => Answer) =>
+  (key) => {
     const known = kept.get(key);
     if (known !== undefined) return known.answer;
     const made = { answer: answer(key) };
     kept.set(key, made);
     return made.answer;
   };
-}
+
+/** The same function, asked once for each name of a closed list. For pure functions. */
+export const oncePerName = <Name extends string, Answer>(answer: (name: Name) => Answer): ((name: Name) => Answer) =>
+  keeping(new Map(), answer);
+
+/**
+ * The same function, asked once for each object: its answer is kept for as long as the object lives. For pure functions
+ * of things that nobody changes.
+ */
+export const oncePer = <Key extends object, Answer>(answer: (key: Key) => Answer): ((key: Key) => Answer) =>
+  keeping(new WeakMap(), answer);

@@ -1,3 +1,5 @@
+import { oncePerName } from "./once";
+
 type Answers = Readonly<Record<string, () => unknown>>;
 
 /** Hands out an object made elsewhere, so that a class can give it a private field. */
@@ -25,26 +27,19 @@ class Asked extends Given {
   }
 }
 
-const properties = new Map<string, PropertyDescriptor & ThisType<Asked>>();
-
 /** The property of one name, the same for all objects, so that the engine gives them one shape. */
-function propertyNamed(name: string): PropertyDescriptor {
-  const known = properties.get(name);
-  if (known !== undefined) return known;
-  const made: PropertyDescriptor & ThisType<Asked> = {
-    ...{ enumerable: true, configurable: true },
-    get() {
-      return Asked.read(this, name);
-    },
-  };
-  properties.set(name, made);
-  return made;
-}
+const propertyNamed = oncePerName((name: string): PropertyDescriptor & ThisType<Asked> => ({
+  enumerable: true,
+  configurable: true,
+  get() {
+    return Asked.read(this, name);
+  },
+}));
 
 /**
- * The object with more properties, each worked out when somebody first reads it, and kept. To whoever reads, compares,
- * spreads or writes it as JSON it is plain data. `get` in a literal would do the same at ten times the price: it gives
- * every object a shape of its own, which was a third of an evaluation and outlived it.
+ * The very object that is handed in, with more properties, each worked out when somebody first reads it, and kept. To
+ * whoever reads, compares, spreads or writes it as JSON it is plain data. `get` in a literal would do the same at some
+ * eight times the price: it gives every object a shape of its own, which holds on to it when it is no longer needed.
  */
 export function workedOutOnReading<Held extends object, Later extends Answers>(
   object: Held,

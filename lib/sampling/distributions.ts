@@ -29,7 +29,10 @@ export const varianceOf = <K extends DistributionKind>(distribution: Distributio
 export const statedOf = <K extends DistributionKind>(distribution: Distribution<K>): number =>
   distributions[distribution.kind].stated(distribution);
 
-/** A function from a chance strictly between 0 and 1 to the value that is stayed below with it. It never falls by more than rounding. */
+/**
+ * A function from a chance strictly between 0 and 1 to the value that is stayed below with it. It never falls by more
+ * than rounding.
+ */
 export const quantileOf = <K extends DistributionKind>(distribution: Distribution<K>): ((chance: number) => number) =>
   distributions[distribution.kind].quantile(distribution);
 

@@ -35,7 +35,10 @@ export type DistributionRule<K extends DistributionKind> = Readonly<{
   mean: (terms: Distribution<K>) => number;
   /** Square of the standard deviation, exact. */
   variance: (terms: Distribution<K>) => number;
-  /** The value that is stayed below with a chance strictly between 0 and 1; made once, asked often. It never falls by more than rounding. */
+  /**
+   * The value that is stayed below with a chance strictly between 0 and 1; made once, asked often. It never falls by more
+   * than rounding.
+   */
   quantile: (terms: Distribution<K>) => (chance: number) => number;
   /** The figure that counts where one has to: the most likely one where it is stated, else the mean. */
   stated: (terms: Distribution<K>) => number;

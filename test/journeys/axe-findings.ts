@@ -5,7 +5,7 @@ import { isWholeWalk } from "./whole-walk";
 /** The tags of axe for WCAG 2.2, level AA. */
 export const standards = { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] } as const;
 
-/** The same without the contrast of colours, which takes as long as all the rest. */
+/** The same without the contrast of colours, for pages whose colours the whole walk looks at. */
 export const standardsButColours = { ...standards, rules: { "color-contrast": { enabled: false } } } as const;
 
 /** Only the colours: all that a dark scheme changes. */

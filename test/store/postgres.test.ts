@@ -69,7 +69,8 @@ describe.skipIf(programs === null)("the store over PostgreSQL", { timeout: 120_0
     await end();
   });
 
-  test("gives an error within its time where nobody answers, and comes back", async () => {
+  // less than the 35 seconds that are waited where no time is named
+  test("gives an error within its time where nobody answers, and comes back", { timeout: 30_000 }, async () => {
     const { proxy, write, read, end } = await proxied("?query_timeout=2000");
     expect((await read())?.version).toBe(1); // a connection is open
     await proxy.strike("silence");

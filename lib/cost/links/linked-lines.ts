@@ -66,7 +66,7 @@ function atWork(
   const stays = (row: LinkRow): AtWork => ({ lines: bid.lines, leftOut: [], row });
   if (setting === undefined || setting.choice.kind === "off") {
     // words of labels are looked through when somebody reads the note: most links of most bids stay off
-    const off = { link: link.id, label: link.label, kind: "off" } as const;
+    const off = { ...named, kind: "off" } as const;
     return stays(workedOutOnReading(off, { note: () => heldAlready(link, bid) ?? "" }));
   }
   const held = heldAlready(link, bid);
